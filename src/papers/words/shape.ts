@@ -10,4 +10,6 @@ export interface Sentences {
 }
 
 /** A language's table for one room's codes: a missing code does not compile. */
-export type Words<Code extends string> = Readonly<Record<Code, (data: FindingData, where: Where) => Sentences>>;
+export type Words<Code extends string> = Readonly<
+  Record<Code, (data: FindingData, where: Where) => Sentences>
+>;
