@@ -1,0 +1,49 @@
+// Undo, correction and decision: entries that change how others count, without touching them.
+import type { AnyEntry, Entry } from './entry.ts';
+
+/** Kinds that change how another entry counts. */
+export const amendmentKinds = ['undo', 'correction', 'duplicate-decision'] as const;
+
+export interface Amendments {
+  /** Ids that no longer count, with the undo that says so. */
+  readonly undone: ReadonlyMap<string, Entry<'undo'>>;
+  /** Ids that count with another body, with the last correction. */
+  readonly corrected: ReadonlyMap<string, Entry<'correction'>>;
+  /** Decisions on pairs, by the id of the later one of the pair. */
+  readonly decided: ReadonlyMap<string, Entry<'duplicate-decision'>>;
+}
+
+/** Order in which people made up their minds: entered-at, then site, then number. */
+function byEntered(a: AnyEntry, b: AnyEntry): number {
+  if (a.enteredAtMs !== b.enteredAtMs) return a.enteredAtMs - b.enteredAtMs;
+  if (a.site !== b.site) return a.site < b.site ? -1 : 1;
+  return a.number - b.number;
+}
+
+/**
+ * Works out what counts. An undo that is itself undone has no effect, so its target counts again;
+ * of several corrections of one entry the one entered last counts.
+ */
+export function readAmendments(entries: readonly AnyEntry[]): Amendments {
+  const sorted = [...entries].sort(byEntered);
+  const undone = new Map<string, Entry<'undo'>>();
+  // From the last to the first: an undo counts only if no later one took it back.
+  for (const entry of sorted.toReversed()) {
+    if (entry.kind === 'undo' && !undone.has(entry.id) && !undone.has(entry.body.target)) undone.set(entry.body.target, entry);
+  }
+  const corrected = new Map<string, Entry<'correction'>>();
+  const decided = new Map<string, Entry<'duplicate-decision'>>();
+  for (const entry of sorted) {
+    if (undone.has(entry.id)) continue;
+    if (entry.kind === 'correction') corrected.set(entry.body.target, entry);
+    if (entry.kind === 'duplicate-decision') decided.set(entry.body.second, entry);
+  }
+  return { undone, corrected, decided };
+}
+
+/** The entry as it counts, or null when it was undone. */
+export function amend(entry: AnyEntry, amendments: Amendments): AnyEntry | null {
+  if (amendments.undone.has(entry.id)) return null;
+  const correction = amendments.corrected.get(entry.id);
+  return correction === undefined ? entry : ({ ...entry, body: correction.body.body } as AnyEntry);
+}

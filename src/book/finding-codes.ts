@@ -1,0 +1,17 @@
+// Codes of what can be wrong with entries that ask to be kept.
+
+export type BookFindingCode =
+  | 'kind-unknown'
+  | 'field-unknown'
+  | 'field-wrong'
+  | 'shape-newer'
+  | 'id-reused'
+  | 'number-reused'
+  | 'seal-broken'
+  | 'chain-gap'
+  | 'line-no-json'
+  | 'line-too-long'
+  | 'target-missing'
+  | 'chain-broken'
+  | 'receipt-ahead'
+  | 'text-not-canonical';
