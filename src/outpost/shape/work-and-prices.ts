@@ -1,0 +1,80 @@
+// The sections of work and price: parts, service, minutes, levers, costs, bottled oxygen, hazard figures.
+import { z } from 'zod';
+import type { Atoms } from './atoms.ts';
+
+export function partSchema(a: Atoms) {
+  return z.strictObject({
+    id: a.id,
+    onDayOne: a.count,
+    use: a.words.exactOptional(),
+    lifeL: a.positive.exactOptional(),
+    lifeDoubtL: a.zeroOrMore.exactOptional(),
+    meanDaysBetweenFailures: a.positive.exactOptional(),
+    note: a.words.exactOptional(),
+  });
+}
+
+export function bottledOxygenSchema(a: Atoms) {
+  return z.strictObject({
+    onDayOneKg: a.zeroOrMore,
+    normalUseKgPerDay: a.zeroOrMore,
+    floorKg: a.zeroOrMore,
+    letsElectrolyserRunLower: a.yesNo,
+    approvedBy: a.id,
+  });
+}
+
+export function serviceSchema(a: Atoms) {
+  return z.strictObject({
+    id: a.id,
+    everyDays: a.positive,
+    /** Holds only while the reading is above this; it then replaces the line named in `insteadOf`. */
+    whenAboveMgPerL: a.positive.exactOptional(),
+    insteadOf: a.id.exactOptional(),
+  });
+}
+
+export function taskSchema(a: Atoms) {
+  return z.strictObject({
+    id: a.id,
+    minutes: a.zeroOrMore,
+    perContainerMinutes: a.zeroOrMore.exactOptional(),
+    /** People at it; the minutes are those of each. */
+    people: a.countFromOne.default(1),
+    note: a.words.exactOptional(),
+  });
+}
+
+/** Points are discomfort of the whole crew. */
+export function leversSchema(a: Atoms) {
+  return z.strictObject({
+    crewMinutesPerPoint: a.positive,
+    prices: z.array(
+      z.strictObject({ id: a.id, points: a.zeroOrMore, per: z.enum(['day', 'hour', 'container']).default('day') }),
+    ),
+    never: z.array(a.words).default([]),
+  });
+}
+
+export function costsSchema(a: Atoms) {
+  return z.strictObject({
+    coin: a.words,
+    deliveredPerKg: a.zeroOrMore,
+    shortOfDrinkingWaterPerL: a.zeroOrMore,
+    shortOfTechnicalWaterPerL: a.zeroOrMore,
+    unneededOnArrivalPerKg: a.zeroOrMore,
+  });
+}
+
+/** A hazard box prints a number only from here. */
+export function hazardFiguresSchema(a: Atoms) {
+  return z.strictObject({
+    basis: a.words,
+    hotWaterC: a.temperatureC.exactOptional(),
+    hotSurfaceC: a.temperatureC.exactOptional(),
+    oxygenMostPercent: a.percent.exactOptional(),
+    hydrogenMostPercent: a.percent.exactOptional(),
+    pushMostOverCabinKPa: a.positive.exactOptional(),
+    bottleMostAbsoluteKPa: a.positive.exactOptional(),
+  });
+}
