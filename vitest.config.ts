@@ -1,0 +1,15 @@
+// The tests that `npm test` runs: those beside the code and the journeys under tests/, without the injected faults.
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: ['src/**/*.test.ts', 'tests/**/*.test.ts', 'scripts/**/*.test.ts', 'bench/**/*.test.ts'],
+    exclude: ['tests/faults/**', 'node_modules/**'],
+    // Processes, not threads: tests of the disk and of the program change folder, send signals and end processes.
+    pool: 'forks',
+    maxWorkers: 2,
+    allowOnly: false,
+    testTimeout: 30_000,
+    hookTimeout: 30_000,
+  },
+});
