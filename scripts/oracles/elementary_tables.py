@@ -7,7 +7,7 @@ The tables are committed; this shows where each number comes from, and makes the
 from mpmath import mp, mpf, exp, log, erfc, sqrt, pi, matrix, lu_solve, cos
 
 mp.dps = 60
-HEAD = "// {0}\n// Made by scripts/oracles/elementary_tables.py; a pair is a double and the double nearest to what it leaves over.\n"
+HEAD = "// {0}\n// Made by scripts/oracles/elementary_tables.py; a pair is a double and the double nearest to what it leaves over.\n// biome-ignore-all lint/suspicious/noApproximativeNumericConstant: a table stays as it was made\n"
 
 
 def pair(value):

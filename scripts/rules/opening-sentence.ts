@@ -17,14 +17,14 @@ export const openingSentence: Rule = {
   why: 'who opens a file learns first what it is',
   looksAt: (path) => isTypeScript(path) || path.endsWith('.mjs'),
   faults: ({ path, text }: SourceFile) =>
-    /^[A-Z0-9`'"*].{8,}[.:]$/u.test(openingOf(text))
+    /^[\p{L}0-9`'"*].{8,}[.:]$/u.test(openingOf(text))
       ? []
       : [{ path, line: 1, says: 'does not open with a comment of one sentence that says what the file is' }],
   caught: samples(
     'src/book/sample.ts',
     'export const a = 1;',
     '// TODO\nexport const a = 1;',
-    '// no capital and no end\n',
+    '// A text without an end\n',
     '/* A block is not the form. */',
     '\n// Not in the first line.\n',
     '//\n// Nor here.\n',
