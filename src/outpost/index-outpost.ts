@@ -1,6 +1,21 @@
 // Lookups by id, made once for an outpost.
 import type {
-  Biocide, Coupling, Grade, Hose, Instrument, Limit, Office, Outpost, Part, Place, Port, Store, Task, Treatment, Unit, Visit,
+  Biocide,
+  Coupling,
+  Grade,
+  Hose,
+  Instrument,
+  Limit,
+  Office,
+  Outpost,
+  Part,
+  Place,
+  Port,
+  Store,
+  Task,
+  Treatment,
+  Unit,
+  Visit,
 } from './outpost.ts';
 
 export interface OutpostIndex {
@@ -30,7 +45,11 @@ function byId<Item extends { readonly id: string }>(items: readonly Item[]): Rea
 }
 
 function byLogField(instruments: readonly Instrument[]): ReadonlyMap<string, Instrument> {
-  return new Map(instruments.flatMap((each): [string, Instrument][] => (each.logField === undefined ? [] : [[each.logField, each]])));
+  return new Map(
+    instruments.flatMap((each): [string, Instrument][] =>
+      each.logField === undefined ? [] : [[each.logField, each]],
+    ),
+  );
 }
 
 function visitsByVehicle(visits: readonly Visit[]): ReadonlyMap<string, readonly Visit[]> {

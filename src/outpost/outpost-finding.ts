@@ -42,6 +42,8 @@ type CrossCode =
   | 'store-key-not-for-kind'
   | 'amount-order'
   | 'floor-over-reserve'
+  | 'reserve-not-marked'
+  | 'gauge-measures-other'
   | 'sum-differs'
   | 'date-not-real'
   | 'limit-without-figure'

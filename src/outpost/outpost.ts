@@ -28,7 +28,10 @@ export type OutpostFacts = Frozen<OutpostFile['outpost']>;
 export type Place = Frozen<ItemOf<'places'>>;
 export type Grade = Frozen<ItemOf<'grades'>>;
 export type Biocide = Frozen<ItemOf<'biocides'>>;
-export type Store = Frozen<Omit<ItemOf<'stores'>, 'id' | 'ids' | 'name'>> & { readonly id: string; readonly name: string };
+export type Store = Frozen<Omit<ItemOf<'stores'>, 'id' | 'ids' | 'name'>> & {
+  readonly id: string;
+  readonly name: string;
+};
 export type StoreKind = Store['kind'];
 export type Port = Frozen<ItemOf<'ports'>>;
 export type Instrument = Frozen<Omit<ItemOf<'instruments'>, 'route' | 'name'>> & {

@@ -4,9 +4,9 @@ import { checkAcross } from './check/check-across.ts';
 import type { Outpost } from './outpost.ts';
 import type { Fault, OutpostFinding } from './outpost-finding.ts';
 import { resolveOutpost } from './resolve-outpost.ts';
-import { ShapeFaults } from './shape-faults.ts';
 import { fileSchema } from './shape/file-schema.ts';
-import { checkText, checkTokens } from './yaml-caps.ts';
+import { ShapeFaults } from './shape-faults.ts';
+import { checkText, guardedTokens } from './yaml-caps.ts';
 import { readYamlTree, type YamlTree } from './yaml-tree.ts';
 
 export type ReadOutpost =
@@ -29,42 +29,42 @@ function refused(faults: readonly Fault[], file: string, lines: LineCounter): Re
   const kept = ordered.slice(0, MOST_FINDINGS);
   const left = ordered.length - kept.length;
   const last = kept[kept.length - 1];
-  if (left > 0 && last !== undefined) kept.push({ code: 'findings-cut', spot: last.spot, data: { left, kept: kept.length } });
+  if (left > 0 && last !== undefined)
+    kept.push({ code: 'findings-cut', spot: last.spot, data: { left, kept: kept.length } });
   return { ok: false, findings: Object.freeze(kept.map((fault) => asFinding(fault, file, lines))) };
-}
-
-/** Faults of the bare text are found before it is parsed, so that no text can make parsing costly. */
-function guard(text: string): readonly Fault[] {
-  const whole = checkText(text);
-  return whole === undefined ? checkTokens(text) : [whole];
 }
 
 /** Line ends for faults that are found before the parser has counted any. */
 function countLines(text: string, upTo: number): LineCounter {
   const lines = new LineCounter();
   lines.addNewLine(0);
-  for (let at = text.indexOf('\n'); at !== -1 && at < upTo; at = text.indexOf('\n', at + 1)) lines.addNewLine(at + 1);
+  for (let at = text.indexOf('\n'); at !== -1 && at < upTo; at = text.indexOf('\n', at + 1))
+    lines.addNewLine(at + 1);
   return lines;
 }
 
 function judgeShape(tree: YamlTree): { readonly faults: readonly Fault[]; readonly file?: Outpost } {
-  const parsed = fileSchema().safeParse(tree.value);
+  const parsed = fileSchema().safeParse(tree.value, { jitless: true });
   const shape = new ShapeFaults(tree);
-  if (!parsed.success) for (const issue of parsed.error.issues) shape.take(issue);
-  const faults = [...shape.faults, ...checkAcross(tree, parsed)];
+  const issues = parsed.error?.issues ?? [];
+  const faults = [...issues.flatMap((issue) => shape.of(issue)), ...checkAcross(tree, parsed)];
   return parsed.success && faults.length === 0 ? { faults, file: resolveOutpost(parsed.data) } : { faults };
 }
 
 /** @example readOutpost(text, { file: 'corrie/outpost.yaml' }) */
 export function readOutpost(text: string, { file }: { readonly file: string }): ReadOutpost {
-  const guarded = guard(text);
+  const whole = checkText(text);
+  const { tokens, faults: guarded } =
+    whole === undefined ? guardedTokens(text) : { tokens: [], faults: [whole] };
   if (guarded.length > 0) {
     const furthest = guarded.reduce((most, fault) => Math.max(most, fault.spot.offset), 0);
     return refused(guarded, file, countLines(text, furthest + 1));
   }
   const lines = new LineCounter();
-  const tree = readYamlTree(text, lines);
+  const tree = readYamlTree(tokens, text.length, lines);
   if (tree.faults.length > 0) return refused(tree.faults, file, lines);
   const { faults, file: outpost } = judgeShape(tree);
-  return outpost === undefined ? refused(faults, file, lines) : { ok: true, outpost, findings: Object.freeze([]) };
+  return outpost === undefined
+    ? refused(faults, file, lines)
+    : { ok: true, outpost, findings: Object.freeze([]) };
 }

@@ -5,7 +5,11 @@ import type { OutpostFile } from './shape/file-schema.ts';
 function storesOf(written: OutpostFile['stores'][number]): Store[] {
   const { id, ids, name, ...rest } = written;
   if (id !== undefined) return [{ ...rest, id, name: name ?? id }];
-  return (ids ?? []).map((each) => ({ ...structuredCopy(rest), id: each, name: name === undefined ? each : `${name} ${each}` }));
+  return (ids ?? []).map((each) => ({
+    ...structuredCopy(rest),
+    id: each,
+    name: name === undefined ? each : `${name} ${each}`,
+  }));
 }
 
 /** Stores of a group share no object, so that nobody needs to know that they were written as one. */
@@ -21,7 +25,10 @@ function routeThrough(unit: Unit): Route {
   return { from, to: unit.feeds, through: unit.id, ...(use === undefined ? {} : { use }) };
 }
 
-function instrumentOf(written: OutpostFile['instruments'][number], units: ReadonlyMap<string, Unit>): Instrument {
+function instrumentOf(
+  written: OutpostFile['instruments'][number],
+  units: ReadonlyMap<string, Unit>,
+): Instrument {
   const { route, name, ...rest } = written;
   const unit = rest.meters === undefined ? undefined : units.get(rest.meters);
   const way = route ?? (unit === undefined ? undefined : routeThrough(unit));

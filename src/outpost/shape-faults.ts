@@ -1,8 +1,15 @@
 // What the schema has to say about a file, turned from its own issues into faults with a spot.
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { nearest } from '../ground/units/index.ts';
 import type { Fault, OutpostFindingCode } from './outpost-finding.ts';
-import { CLOCK_OFFSET_PATTERN, CLOCK_TIME_PATTERN, DATE_PATTERN, ID_PATTERN } from './shape/atoms.ts';
+import {
+  CLOCK_OFFSET_PATTERN,
+  CLOCK_TIME_PATTERN,
+  DATE_PATTERN,
+  ID_PATTERN,
+  LETTER_PATTERN,
+  LOG_FIELD_PATTERN,
+} from './shape/atoms.ts';
 import { keysAt } from './shape/keys-at.ts';
 import { fieldOf, type Path, type YamlTree } from './yaml-tree.ts';
 
@@ -18,7 +25,12 @@ export function kindOf(value: unknown): string {
 }
 
 const KIND_OF_TYPE: Readonly<Record<string, string>> = {
-  string: 'text', number: 'number', int: 'whole-number', boolean: 'yes-no', array: 'list', object: 'section',
+  string: 'text',
+  number: 'number',
+  int: 'whole-number',
+  boolean: 'yes-no',
+  array: 'list',
+  object: 'section',
 };
 
 const FORMS: readonly (readonly [string, string])[] = [
@@ -26,6 +38,8 @@ const FORMS: readonly (readonly [string, string])[] = [
   [`${DATE_PATTERN}`, 'date'],
   [`${CLOCK_TIME_PATTERN}`, 'clock-time'],
   [`${CLOCK_OFFSET_PATTERN}`, 'clock-offset'],
+  [`${LETTER_PATTERN}`, 'letter'],
+  [`${LOG_FIELD_PATTERN}`, 'log-field'],
 ];
 
 const END_KEYS = ['store', 'port', 'pool'] as const;
@@ -47,79 +61,103 @@ function valueAt(root: unknown, path: Path): unknown {
   return value;
 }
 
+/** One issue of the schema may hold several faults, such as two keys that it does not know. */
+type Faults = readonly Fault[];
+
 export class ShapeFaults {
   readonly #tree: YamlTree;
-  readonly faults: Fault[] = [];
 
   constructor(tree: YamlTree) {
     this.#tree = tree;
   }
 
-  #add(code: OutpostFindingCode, path: Path, data: Fault['data'], offset = this.#tree.spotOf(path)): void {
-    this.faults.push({ code, spot: { offset, field: fieldOf(path) }, data });
-  }
-
-  take(issue: Issue, before: Path = []): void {
+  /** `before` is the way to the value that the issue's own path starts from. */
+  of(issue: Issue, before: Path = []): Faults {
     const path = [...before, ...(issue.path as Path)];
     const value = valueAt(this.#tree.value, path);
     if (issue.code === 'unrecognized_keys') return this.#unknownKeys(issue.keys, path);
     if (value === undefined && path.length > 0) return this.#missing(path, issue);
     switch (issue.code) {
-      case 'invalid_type': return this.#wrongKind(path, KIND_OF_TYPE[issue.expected] ?? issue.expected, value);
-      case 'invalid_value': return this.#notInList(path, issue.values.map(String), value);
-      case 'invalid_union': return this.#union(issue, path, value);
-      case 'invalid_format': return this.#wrongForm(path, issue, value);
+      case 'invalid_type':
+        return this.#wrongKind(path, KIND_OF_TYPE[issue.expected] ?? issue.expected, value);
+      case 'invalid_value':
+        return this.#notInList(path, issue.values.map(String), value);
+      case 'invalid_union':
+        return this.#union(issue, path, value);
+      case 'invalid_format':
+        return this.#wrongForm(path, issue, value);
       case 'too_small':
-      case 'too_big': return this.#outOfRange(path, issue, value);
-      default: return this.#wrongKind(path, issue.code, value);
+      case 'too_big':
+        return this.#outOfRange(path, issue, value);
+      default:
+        return this.#wrongKind(path, issue.code, value);
     }
   }
 
-  #unknownKeys(keys: readonly string[], path: Path): void {
+  #fault(
+    code: OutpostFindingCode,
+    path: Path,
+    data: Fault['data'],
+    offset = this.#tree.spotOf(path),
+  ): Faults {
+    return [{ code, spot: { offset, field: fieldOf(path) }, data }];
+  }
+
+  #unknownKeys(keys: readonly string[], path: Path): Faults {
     const known = keysAt(path, this.#tree.value);
-    for (const key of keys) {
-      const near = nearest(key, known);
-      this.#add('key-unknown', [...path, key], { key, near, known }, this.#tree.keySpotOf([...path, key]));
-    }
+    return keys.flatMap((key) => {
+      const at = [...path, key];
+      return this.#fault(
+        'key-unknown',
+        at,
+        { key, near: nearest(key, known), known },
+        this.#tree.keySpotOf(at),
+      );
+    });
   }
 
-  #missing(path: Path, issue: Issue): void {
+  #missing(path: Path, issue: Issue): Faults {
     const key = String(path[path.length - 1]);
     const allowed = issue.code === 'invalid_value' ? issue.values.map(String) : [];
     const kind = issue.code === 'invalid_type' ? (KIND_OF_TYPE[issue.expected] ?? issue.expected) : 'text';
-    this.#add('key-missing', path, { key, kind, allowed });
+    return this.#fault('key-missing', path, { key, kind, allowed });
   }
 
-  #wrongKind(path: Path, kind: string, value: unknown): void {
-    this.#add('value-wrong-kind', path, { kind, receivedKind: kindOf(value), received: shown(value) });
+  #wrongKind(path: Path, kind: string, value: unknown): Faults {
+    return this.#fault('value-wrong-kind', path, {
+      kind,
+      receivedKind: kindOf(value),
+      received: shown(value),
+    });
   }
 
-  #notInList(path: Path, allowed: readonly string[], value: unknown): void {
-    this.#add('value-not-in-list', path, { allowed, received: shown(value), near: nearest(shown(value), allowed) });
+  #notInList(path: Path, allowed: readonly string[], value: unknown): Faults {
+    const received = shown(value);
+    return this.#fault('value-not-in-list', path, { allowed, received, near: nearest(received, allowed) });
   }
 
-  #wrongForm(path: Path, issue: Issue, value: unknown): void {
+  #wrongForm(path: Path, issue: Issue, value: unknown): Faults {
     const pattern = 'pattern' in issue ? String(issue.pattern) : '';
-    const form = FORMS.find(([known]) => known === pattern)?.[1] ?? 'letters';
-    this.#add('value-wrong-form', path, { form, pattern: form === 'letters' ? pattern : '', received: shown(value) });
+    const form = FORMS.find(([known]) => known === pattern)?.[1] ?? 'length';
+    return this.#fault('value-wrong-form', path, { form, received: shown(value) });
   }
 
-  #outOfRange(path: Path, issue: Issue & { code: 'too_small' | 'too_big' }, value: unknown): void {
-    const edge = issue.code === 'too_small' ? issue.minimum : issue.maximum;
-    const side = issue.code === 'too_small' ? 'least' : 'greatest';
-    const data = { side, edge: String(edge), inclusive: issue.inclusive !== false, received: shown(value) };
-    if (Array.isArray(value)) this.#add('list-too-short', path, { ...data, received: value.length });
-    else if (typeof value === 'string') this.#add('value-wrong-form', path, { form: 'length', pattern: '', received: shown(value) });
-    else this.#add('value-out-of-range', path, data);
+  #outOfRange(path: Path, issue: Issue & { code: 'too_small' | 'too_big' }, value: unknown): Faults {
+    if (typeof value === 'string') return this.#wrongForm(path, issue, value);
+    const [side, edge] = issue.code === 'too_small' ? ['least', issue.minimum] : ['greatest', issue.maximum];
+    const data = { side, edge: String(edge), inclusive: issue.inclusive !== false };
+    if (Array.isArray(value)) return this.#fault('list-too-short', path, { ...data, received: value.length });
+    return this.#fault('value-out-of-range', path, { ...data, received: shown(value) });
   }
 
   /** The only unions are the kinds of unit, told apart by `kind`, and the ends of a flow, told apart by their key. */
-  #union(issue: Issue & { code: 'invalid_union' }, path: Path, value: unknown): void {
+  #union(issue: Issue & { code: 'invalid_union' }, path: Path, value: unknown): Faults {
     if (path[path.length - 1] === 'kind') return this.#notInList(path, keysAt(path, this.#tree.value), value);
     if (kindOf(value) !== 'section') return this.#wrongKind(path, 'section', value);
     const has = END_KEYS.filter((key) => Object.hasOwn(value as object, key));
-    const branch = has.length === 1 && has[0] !== undefined ? issue.errors[END_KEYS.indexOf(has[0])] : undefined;
-    if (branch === undefined) return this.#add('flow-end-unclear', path, { has });
-    for (const inner of branch) this.take(inner as Issue, path);
+    const branch =
+      has.length === 1 && has[0] !== undefined ? issue.errors[END_KEYS.indexOf(has[0])] : undefined;
+    if (branch === undefined) return this.#fault('flow-end-unclear', path, { has });
+    return branch.flatMap((inner) => this.of(inner as Issue, path));
   }
 }

@@ -14,7 +14,11 @@ const ODD_SIGN =
   // biome-ignore lint/suspicious/noControlCharactersInRegex: finding control signs is what it is for.
   /[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F\u0085\u2028-\u202E\u2066-\u2069]|[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/;
 
-const fault = (code: OutpostFindingCode, offset: number, data: Fault['data'] = {}): Fault => ({ code, spot: { offset }, data });
+const fault = (code: OutpostFindingCode, offset: number, data: Fault['data'] = {}): Fault => ({
+  code,
+  spot: { offset },
+  data,
+});
 
 /** UTF-8 bytes of a text; a text with more signs than the cap is not counted further. */
 export function utf8Bytes(text: string): number {
@@ -30,7 +34,8 @@ export function utf8Bytes(text: string): number {
 /** A fault of the text as a whole, or nothing. */
 export function checkText(text: string): Fault | undefined {
   const bytes = utf8Bytes(text);
-  if (bytes > GREATEST_FILE_BYTES) return fault('file-too-large', 0, { sizeBytes: bytes, greatestBytes: GREATEST_FILE_BYTES });
+  if (bytes > GREATEST_FILE_BYTES)
+    return fault('file-too-large', 0, { sizeBytes: bytes, greatestBytes: GREATEST_FILE_BYTES });
   const odd = ODD_SIGN.exec(text);
   if (odd === null) return undefined;
   const sign = `U+${odd[0].charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}`;
@@ -63,30 +68,58 @@ class DepthCount {
   }
 }
 
-/**
- * Reads the tokens once, in order, and stops at the first fault that would make parsing costly.
- * What it lets through is small, shallow, and free of anchors, tags and directives.
- */
-export function checkTokens(text: string): readonly Fault[] {
-  const faults: Fault[] = [];
-  const depth = new DepthCount();
-  let offset = 0;
-  let tokens = 0;
-  let scalarNext = false;
-  for (const source of new Lexer().lex(text)) {
-    const type: TokenType = scalarNext ? 'scalar' : CST.tokenType(source);
-    // These three marks are put in by the lexer and take no room in the text.
-    const mark: boolean = !scalarNext && (type === 'doc-mode' || type === 'flow-error-end' || type === 'scalar');
-    scalarNext = mark && type === 'scalar' && source === CST.SCALAR;
-    if (mark && source.length === 1 && source < ' ') continue;
-    if (++tokens > GREATEST_TOKENS) return [...faults, fault('file-too-many-parts', offset, { greatest: GREATEST_TOKENS })];
-    if (depth.feed(type, source.length) > GREATEST_DEPTH) return [...faults, fault('file-too-deep', offset, { greatest: GREATEST_DEPTH })];
-    if (type !== 'comment' && type !== 'space' && source.length > GREATEST_SCALAR_SIGNS) {
-      return [...faults, fault('file-scalar-too-long', offset, { length: source.length, greatest: GREATEST_SCALAR_SIGNS })];
-    }
+/** Counts what a text costs while its tokens go by. */
+class Guard {
+  readonly #depth = new DepthCount();
+  #offset = 0;
+  #count = 0;
+  #scalarNext = false;
+
+  /** The fault of one token, if it has any; `last` if nothing behind it can be trusted to be cheap. */
+  feed(source: string): { readonly fault: Fault; readonly last: boolean } | undefined {
+    const type: TokenType = this.#scalarNext ? 'scalar' : CST.tokenType(source);
+    const takesNoRoom =
+      !this.#scalarNext && source.length === 1 && source < ' ' && source !== '\n' && source !== '\t';
+    this.#scalarNext = takesNoRoom && source === CST.SCALAR;
+    if (takesNoRoom) return undefined;
+    const offset = this.#offset;
+    this.#offset += source.length;
+    const costly = this.#costly(type, source, offset);
+    if (costly !== undefined) return { fault: costly, last: true };
     const refused = type === null ? undefined : REFUSED[type];
-    if (refused !== undefined) faults.push(fault(refused, offset, { written: source.slice(0, 40) }));
-    offset += source.length;
+    return refused === undefined
+      ? undefined
+      : { fault: fault(refused, offset, { written: source.slice(0, 40) }), last: false };
   }
-  return faults;
+
+  #costly(type: TokenType, source: string, offset: number): Fault | undefined {
+    if (++this.#count > GREATEST_TOKENS)
+      return fault('file-too-many-parts', offset, { greatest: GREATEST_TOKENS });
+    if (this.#depth.feed(type, source.length) > GREATEST_DEPTH)
+      return fault('file-too-deep', offset, { greatest: GREATEST_DEPTH });
+    const long = type !== 'comment' && type !== 'space' && source.length > GREATEST_SCALAR_SIGNS;
+    return long
+      ? fault('file-scalar-too-long', offset, { length: source.length, greatest: GREATEST_SCALAR_SIGNS })
+      : undefined;
+  }
+}
+
+/**
+ * Reads the tokens once, in order, and stops at the first that would make parsing costly.
+ * Without a fault the tokens are few, shallow, and free of anchors, tags and directives.
+ */
+export function guardedTokens(text: string): {
+  readonly tokens: readonly string[];
+  readonly faults: readonly Fault[];
+} {
+  const tokens: string[] = [];
+  const faults: Fault[] = [];
+  const guard = new Guard();
+  for (const source of new Lexer().lex(text)) {
+    const found = guard.feed(source);
+    if (found !== undefined) faults.push(found.fault);
+    if (found?.last === true) break;
+    tokens.push(source);
+  }
+  return { tokens, faults };
 }

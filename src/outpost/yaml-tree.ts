@@ -1,5 +1,17 @@
 // A YAML text as a tree of plain values, with the spot of every key and value for the findings.
-import { isMap, isScalar, isSeq, LineCounter, type Node, type Pair, parseDocument, type Scalar, type YAMLMap } from 'yaml';
+import {
+  Composer,
+  type Document,
+  isMap,
+  isScalar,
+  isSeq,
+  type LineCounter,
+  type Node,
+  type Pair,
+  Parser,
+  type Scalar,
+  type YAMLMap,
+} from 'yaml';
 import type { Fault, OutpostFindingCode } from './outpost-finding.ts';
 import { GREATEST_DEPTH } from './yaml-caps.ts';
 
@@ -18,11 +30,6 @@ const FORBIDDEN_KEYS = new Set(['__proto__', 'constructor', 'prototype']);
 /** Spellings of numbers that people and programs read differently: 012, 0o17, 0x1F, .inf, .nan. */
 const ODD_NUMBER = /^[-+]?(?:0\d|0o|0x)/;
 
-const CODES_OF_YAML: Readonly<Record<string, OutpostFindingCode>> = {
-  MULTIPLE_DOCS: 'yaml-more-than-one-document',
-  TAB_AS_INDENT: 'yaml-tab-indent',
-};
-
 /** `stores[3].capacityL` */
 export function fieldOf(path: Path): string {
   let field = '';
@@ -34,43 +41,57 @@ const offsetOf = (node: unknown): number | undefined => (node as Node | null | u
 
 class TreeReader {
   readonly faults: Fault[] = [];
+  /** The way to the node in hand. One list for the whole walk: a copy for every node would cost more than the walk. */
+  readonly #path: (string | number)[] = [];
 
-  #fault(code: OutpostFindingCode, node: unknown, path: Path, data: Fault['data']): undefined {
-    this.faults.push({ code, spot: { offset: offsetOf(node) ?? 0, field: fieldOf(path) }, data });
+  #fault(code: OutpostFindingCode, node: unknown, data: Fault['data'] = {}): undefined {
+    this.faults.push({
+      code,
+      spot: { offset: offsetOf(node) ?? 0, field: fieldOf(this.#path.slice(0, 8)) },
+      data,
+    });
     return undefined;
   }
 
-  read(node: unknown, path: Path): unknown {
-    if (path.length > GREATEST_DEPTH) return this.#fault('file-too-deep', node, path.slice(0, 3), { greatest: GREATEST_DEPTH });
-    if (isMap(node)) return this.#map(node as YAMLMap, path);
-    if (isSeq(node)) return node.items.map((item, index) => this.read(item, [...path, index]));
-    if (isScalar(node)) return this.#scalar(node, path);
-    return null;
+  read(node: unknown): unknown {
+    if (this.#path.length > GREATEST_DEPTH)
+      return this.#fault('file-too-deep', node, { greatest: GREATEST_DEPTH });
+    if (isScalar(node)) return this.#scalar(node);
+    if (isMap(node)) return this.#map(node as YAMLMap);
+    return isSeq(node) ? node.items.map((item, index) => this.#within(index, item)) : null;
   }
 
-  #scalar(node: Scalar, path: Path): unknown {
+  #within(step: string | number, node: unknown): unknown {
+    this.#path.push(step);
+    const value = this.read(node);
+    this.#path.pop();
+    return value;
+  }
+
+  #scalar(node: Scalar): unknown {
     const { value } = node;
     if (typeof value !== 'number') return value;
     const written = (node.source ?? '').slice(0, 40);
-    if (!Number.isFinite(value)) return this.#fault('number-not-finite', node, path, { written });
-    if (ODD_NUMBER.test(written)) return this.#fault('number-spelling', node, path, { written });
+    if (!Number.isFinite(value)) return this.#fault('number-not-finite', node, { written });
+    if (ODD_NUMBER.test(written)) return this.#fault('number-spelling', node, { written });
     return value === 0 ? 0 : value;
   }
 
-  #map(node: YAMLMap, path: Path): unknown {
+  /** Without a prototype, so that no key of a file can ever mean anything but itself. */
+  #map(node: YAMLMap): unknown {
     const result: Record<string, unknown> = Object.create(null);
-    for (const pair of node.items) this.#pair(pair, path, result);
+    for (const pair of node.items) this.#pair(pair, result);
     return result;
   }
 
-  #pair(pair: Pair, path: Path, result: Record<string, unknown>): void {
+  #pair(pair: Pair, result: Record<string, unknown>): void {
     const key = isScalar(pair.key) ? pair.key.value : undefined;
-    if (typeof key !== 'string') this.#fault('key-not-text', pair.key ?? pair.value, path, {});
-    else if (FORBIDDEN_KEYS.has(key)) this.#fault('key-forbidden', pair.key, path, { key });
-    else if (key === '<<') this.#fault('yaml-merge-key', pair.key, path, {});
+    if (typeof key !== 'string') this.#fault('key-not-text', pair.key ?? pair.value);
+    else if (FORBIDDEN_KEYS.has(key)) this.#fault('key-forbidden', pair.key, { key });
+    else if (key === '<<') this.#fault('yaml-merge-key', pair.key);
     // Checked here and not by the parser, which compares every key with every other.
-    else if (Object.hasOwn(result, key)) this.#fault('yaml-duplicate-key', pair.key, [...path, key], { key });
-    else result[key] = this.read(pair.value, [...path, key]);
+    else if (Object.hasOwn(result, key)) this.#fault('yaml-duplicate-key', pair.key, { key });
+    else result[key] = this.#within(key, pair.value);
   }
 }
 
@@ -94,22 +115,55 @@ function walk(root: unknown, path: Path): { offset: number; keyOffset: number } 
   return { offset, keyOffset };
 }
 
-/** Parses one document that has passed the guards. Never throws; what is wrong is in `faults`. */
-export function readYamlTree(text: string, lines: LineCounter): YamlTree {
-  const document = parseDocument(text, {
-    version: '1.2', schema: 'core', merge: false, uniqueKeys: false, strict: true, prettyErrors: false, logLevel: 'silent', lineCounter: lines,
-  });
+const YAML_RULES = {
+  version: '1.2',
+  schema: 'core',
+  merge: false,
+  uniqueKeys: false,
+  strict: true,
+  prettyErrors: false,
+  logLevel: 'silent',
+} as const;
+
+function composed(tokens: readonly string[], length: number, lines: LineCounter): readonly Document[] {
+  const parser = new Parser(lines.addNewLine);
+  const composer = new Composer(YAML_RULES);
+  const documents: Document[] = [];
+  const take = (parts: Iterable<Parameters<Composer['next']>[0]>) => {
+    for (const part of parts) documents.push(...(composer.next(part) as Iterable<Document>));
+  };
+  for (const token of tokens) take(parser.next(token));
+  take(parser.end());
+  documents.push(...(composer.end(true, length) as Iterable<Document>));
+  return documents;
+}
+
+function syntaxFaults(documents: readonly Document[]): Fault[] {
+  const faults = documents
+    .flatMap((document) => document.errors)
+    .map((error): Fault => {
+      const code = error.code === 'TAB_AS_INDENT' ? 'yaml-tab-indent' : 'yaml-broken';
+      return { code, spot: { offset: error.pos[0] }, data: { reason: error.code } };
+    });
+  const second = documents[1];
+  if (second !== undefined)
+    faults.push({ code: 'yaml-more-than-one-document', spot: { offset: second.range?.[0] ?? 0 }, data: {} });
+  return faults;
+}
+
+/** Makes one document of tokens that have passed the guards. What is wrong is in `faults`; it does not throw. */
+export function readYamlTree(tokens: readonly string[], length: number, lines: LineCounter): YamlTree {
+  const documents = composed(tokens, length, lines);
+  const root = documents[0]?.contents;
   const reader = new TreeReader();
-  const value = reader.read(document.contents, []);
-  const broken = document.errors.map((error): Fault => {
-    const code = CODES_OF_YAML[error.code] ?? 'yaml-broken';
-    return { code, spot: { offset: error.pos[0] }, data: { reason: error.code } };
-  });
-  const nothing: Fault[] = broken.length === 0 && value === null ? [{ code: 'file-empty', spot: { offset: 0 }, data: {} }] : [];
+  const value = reader.read(root);
+  const faults = syntaxFaults(documents);
+  if (faults.length === 0 && value === null)
+    faults.push({ code: 'file-empty', spot: { offset: 0 }, data: {} });
   return {
     value,
-    faults: [...broken, ...nothing, ...reader.faults],
-    spotOf: (path) => walk(document.contents, path).offset,
-    keySpotOf: (path) => walk(document.contents, path).keyOffset,
+    faults: [...faults, ...reader.faults],
+    spotOf: (path) => walk(root, path).offset,
+    keySpotOf: (path) => walk(root, path).keyOffset,
   };
 }

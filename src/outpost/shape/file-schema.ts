@@ -1,5 +1,5 @@
 // The whole outpost file as one strict schema, built when the first file is read.
-import { z } from 'zod';
+import * as z from 'zod';
 import { makeAtoms } from './atoms.ts';
 import { couplingSchema, gaugingBottleSchema, hoseSchema, pushSchema } from './hoses-and-push.ts';
 import { instrumentSchema } from './instruments.ts';
@@ -10,7 +10,13 @@ import { limitSchema, policySchema, treatmentSchema } from './policy.ts';
 import { portSchema, storeSchema } from './stores-and-ports.ts';
 import { unitSchema } from './units.ts';
 import {
-  bottledOxygenSchema, costsSchema, hazardFiguresSchema, leversSchema, partSchema, serviceSchema, taskSchema,
+  bottledOxygenSchema,
+  costsSchema,
+  hazardFiguresSchema,
+  leversSchema,
+  partSchema,
+  serviceSchema,
+  taskSchema,
 } from './work-and-prices.ts';
 
 export const FILE_FORMAT = 'waterwright outpost';

@@ -1,5 +1,5 @@
 // The sections of what moves water under pressure: hoses, couplings, the push, the gauging bottle.
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Atoms } from './atoms.ts';
 
 export function hoseSchema(a: Atoms) {
@@ -8,19 +8,19 @@ export function hoseSchema(a: Atoms) {
     what: a.words,
     lengthM: a.positive,
     boreMm: a.positive,
-    roughnessUm: a.zeroOrMore.exactOptional(),
+    roughnessUm: a.maybe.zeroOrMore,
     /** Sum of the loss coefficients of bends, inlet and outlet. */
-    minorLossK: a.zeroOrMore.exactOptional(),
+    minorLossK: a.maybe.zeroOrMore,
     couplings: z.array(a.id).default([]),
     ratingOverCabinKPa: a.positive,
-    contentL: a.zeroOrMore.exactOptional(),
-    flowLPerMin: a.positive.exactOptional(),
-    flowDoubtRelative: a.share.exactOptional(),
-    oneFlowAtATime: a.yesNo.default(true),
-    lifeDays: a.positive.exactOptional(),
-    lifeUses: a.countFromOne.exactOptional(),
-    usesOnDayOne: a.count.exactOptional(),
-    serial: a.words.exactOptional(),
+    contentL: a.maybe.zeroOrMore,
+    flowLPerMin: a.maybe.positive,
+    flowDoubtRelative: a.maybe.share,
+    oneFlowAtATime: a.yesUnlessSaid,
+    lifeDays: a.maybe.positive,
+    lifeUses: a.maybe.countFromOne,
+    usesOnDayOne: a.maybe.count,
+    serial: a.maybe.words,
   });
 }
 
@@ -34,8 +34,8 @@ export function pushSchema(a: Atoms) {
     setOverCabinKPa: a.positive,
     setDoubtKPa: a.zeroOrMore,
     reliefOverCabinKPa: a.positive,
-    compressorFreeFlowLPerMin: a.positive.exactOptional(),
-    compressorTripC: a.temperatureC.exactOptional(),
+    compressorFreeFlowLPerMin: a.maybe.positive,
+    compressorTripC: a.maybe.temperatureC,
     leakCheck: z.strictObject({ absoluteKPa: a.positive, holdMin: a.positive, dropLimitKPa: a.positive }),
     /** A transfer as it should go, to hold one's own minutes against. */
     workedFill: z
@@ -47,7 +47,7 @@ export function pushSchema(a: Atoms) {
         waterC: a.temperatureC,
         flowLPerMin: a.positive,
         reynolds: a.positive,
-        note: a.words.exactOptional(),
+        note: a.maybe.words,
       })
       .exactOptional(),
   });

@@ -1,5 +1,5 @@
 // Which keys the schema knows at a path: what "did you mean" is chosen from.
-import { z } from 'zod';
+import * as z from 'zod';
 import { fileSchema } from './file-schema.ts';
 
 type Path = readonly (string | number)[];
@@ -26,7 +26,9 @@ function branchFor(schema: z.ZodUnion | z.ZodDiscriminatedUnion, value: unknown)
 /** For the path of a `kind` that fits no branch: the kinds there are. */
 function kindsOf(schema: unknown): readonly string[] {
   if (!(schema instanceof z.ZodDiscriminatedUnion)) return [];
-  return (schema.options as readonly z.ZodObject[]).map((option) => String((option.shape['kind'] as z.ZodLiteral).value));
+  return (schema.options as readonly z.ZodObject[]).map((option) =>
+    String((option.shape['kind'] as z.ZodLiteral).value),
+  );
 }
 
 export function keysAt(path: Path, root: unknown): readonly string[] {

@@ -1,19 +1,18 @@
 // The sections of norms: what people take and give, flows that no meter sees, and what evaporates.
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Atoms } from './atoms.ts';
-import { flowEndSchema, USES } from './flow-end.ts';
 
 export function normsSchema(a: Atoms) {
   return z.strictObject({
     people: a.count,
-    vapourCollectedLPerPersonDay: a.zeroOrMore.exactOptional(),
-    vapourBetweenDaysRelative: a.share.exactOptional(),
-    tapLPerPersonDay: a.zeroOrMore.exactOptional(),
+    vapourCollectedLPerPersonDay: a.maybe.zeroOrMore,
+    vapourBetweenDaysRelative: a.maybe.share,
+    tapLPerPersonDay: a.maybe.zeroOrMore,
     /** The parts add up to the tap. */
     tapParts: z
       .strictObject({ drinkAndFoodLPerPersonDay: a.zeroOrMore, hygieneLPerPersonDay: a.zeroOrMore })
       .exactOptional(),
-    tapBetweenDaysRelative: a.share.exactOptional(),
+    tapBetweenDaysRelative: a.maybe.share,
     restDay: z
       .strictObject({
         everyDays: a.countFromOne,
@@ -24,13 +23,13 @@ export function normsSchema(a: Atoms) {
         tapMoreRelativeDoubt: a.share,
       })
       .exactOptional(),
-    oxygenKgPerPersonDay: a.zeroOrMore.exactOptional(),
-    electrolyserLPerDay: a.zeroOrMore.exactOptional(),
-    flushesPerPersonDay: a.zeroOrMore.exactOptional(),
-    waterInFoodLPerPersonDay: a.zeroOrMore.exactOptional(),
-    metabolicWaterLPerPersonDay: a.zeroOrMore.exactOptional(),
-    visitorsDrinkAsCrew: a.yesNo.default(true),
-    note: a.words.exactOptional(),
+    oxygenKgPerPersonDay: a.maybe.zeroOrMore,
+    electrolyserLPerDay: a.maybe.zeroOrMore,
+    flushesPerPersonDay: a.maybe.zeroOrMore,
+    waterInFoodLPerPersonDay: a.maybe.zeroOrMore,
+    metabolicWaterLPerPersonDay: a.maybe.zeroOrMore,
+    visitorsDrinkAsCrew: a.yesUnlessSaid,
+    note: a.maybe.words,
   });
 }
 
@@ -38,12 +37,12 @@ export function normsSchema(a: Atoms) {
 export function normFlowSchema(a: Atoms) {
   return z.strictObject({
     id: a.id,
-    from: flowEndSchema(a),
-    to: flowEndSchema(a),
-    use: z.enum(USES).exactOptional(),
+    from: a.flowEnd,
+    to: a.flowEnd,
+    use: a.useIfAny,
     litresPerPersonDay: a.zeroOrMore,
-    betweenDaysRelative: a.share.exactOptional(),
-    note: a.words.exactOptional(),
+    betweenDaysRelative: a.maybe.share,
+    note: a.maybe.words,
   });
 }
 

@@ -1,5 +1,5 @@
 // The sections of people: who holds which office, which acts need two, and who and what comes and goes.
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Atoms } from './atoms.ts';
 
 export const SECOND_PERSON_ACTS = ['relabel', 'waiver', 'treatment'] as const;
@@ -9,24 +9,24 @@ export function officeSchema(a: Atoms) {
   return z.strictObject({
     office: a.id,
     at: z.enum(['aboard', 'ground']),
-    clockOffset: a.clockOffset.exactOptional(),
+    clockOffset: a.maybe.clockOffset,
     /** This office releases water from a hold. */
-    releases: a.yesNo.default(false),
-    waterMinutesQuietDay: a.zeroOrMore.exactOptional(),
-    waterMinutesTransferDay: a.zeroOrMore.exactOptional(),
+    releases: a.noUnlessSaid,
+    waterMinutesQuietDay: a.maybe.zeroOrMore,
+    waterMinutesTransferDay: a.maybe.zeroOrMore,
   });
 }
 
 const cargo = (a: Atoms) =>
   z.strictObject({
     what: z.enum(['vehicleTank', 'container', 'bottledOxygen']),
-    count: a.countFromOne.exactOptional(),
-    capacityL: a.positive.exactOptional(),
-    massKg: a.positive.exactOptional(),
-    full: a.yesNo.default(true),
+    count: a.maybe.countFromOne,
+    capacityL: a.maybe.positive,
+    massKg: a.maybe.positive,
+    full: a.yesUnlessSaid,
     /** Ids of `stores`, once the loader has said which ones come. */
     stores: z.array(a.id).default([]),
-    grade: a.id.exactOptional(),
+    grade: a.maybe.id,
   });
 
 /** What was known about a visit from `knownSinceDay` on; a later line on the same vehicle replaces an earlier one. */
@@ -36,17 +36,22 @@ export function visitSchema(a: Atoms) {
     kind: z.enum(VISIT_KINDS),
     knownSinceDay: a.day,
     plannedArrivalDay: a.day,
-    plannedDepartureDay: a.day.exactOptional(),
-    people: a.count.exactOptional(),
+    plannedDepartureDay: a.maybe.day,
+    people: a.maybe.count,
     brings: z.array(cargo(a)).default([]),
-    takesWasteToLPerTank: a.positive.exactOptional(),
-    manifestChangeUntilDay: a.day.exactOptional(),
+    takesWasteToLPerTank: a.maybe.positive,
+    manifestChangeUntilDay: a.maybe.day,
     slip: z
-      .strictObject({ fromDays: a.count, toDays: a.count, noneShare: a.share, medianOfRestDays: a.zeroOrMore })
+      .strictObject({
+        fromDays: a.count,
+        toDays: a.count,
+        noneShare: a.share,
+        medianOfRestDays: a.zeroOrMore,
+      })
       .exactOptional(),
     /** For planning, the water counts as usable on arrival. */
-    waterUsableOnArrival: a.yesNo.exactOptional(),
-    sampleTakesDays: a.zeroOrMore.exactOptional(),
-    note: a.words.exactOptional(),
+    waterUsableOnArrival: a.maybe.yesNo,
+    sampleTakesDays: a.maybe.zeroOrMore,
+    note: a.maybe.words,
   });
 }

@@ -1,5 +1,5 @@
 // The sections of rules that the outpost sets itself: limits, policy, treatment.
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Atoms } from './atoms.ts';
 import { INSTRUMENT_UNITS } from './instruments.ts';
 
@@ -10,17 +10,17 @@ export function limitSchema(a: Atoms) {
     id: a.id,
     quantity: a.id,
     unit: z.enum(LIMIT_UNITS),
-    atLeast: a.zeroOrMore.exactOptional(),
-    atMost: a.zeroOrMore.exactOptional(),
+    atLeast: a.maybe.zeroOrMore,
+    atMost: a.maybe.zeroOrMore,
     /** `off` limits are shown and never judged by. */
     status: z.enum(['policy', 'off']),
     /** Where the figure comes from; one from memory stays off until the outpost types its own. */
     basis: z.enum(['outpost policy', 'standard', 'maker', 'memory']),
-    basisNote: a.words.exactOptional(),
-    cause: a.words.exactOptional(),
-    consequence: a.words.exactOptional(),
-    firstAct: a.words.exactOptional(),
-    timeToActH: a.positive.exactOptional(),
+    basisNote: a.maybe.words,
+    cause: a.maybe.words,
+    consequence: a.maybe.words,
+    firstAct: a.maybe.words,
+    timeToActH: a.maybe.positive,
   });
 }
 
@@ -36,7 +36,7 @@ export function policySchema(a: Atoms) {
     }),
     planningLPerPersonDay: a.positive,
     survivalLPerPersonDay: a.positive,
-    medicFloorDrinkAndFoodLPerPersonDay: a.positive.exactOptional(),
+    medicFloorDrinkAndFoodLPerPersonDay: a.maybe.positive,
     conditionalWater: z.strictObject({ emergencyOnly: a.yesNo, decidedBy: a.id }).exactOptional(),
     deliveredWater: z
       .strictObject({
@@ -46,8 +46,8 @@ export function policySchema(a: Atoms) {
       })
       .exactOptional(),
     /** An emptied drinking container may be filled with a lower grade; back only by treatment and release. */
-    containersMayGoDown: a.yesNo.default(true),
-    emptiesKeptFreeBeforeFreighter: a.count.exactOptional(),
+    containersMayGoDown: a.yesUnlessSaid,
+    emptiesKeptFreeBeforeFreighter: a.maybe.count,
     falseAlarmsPerYear: z.strictObject({ look: a.positive, alarm: a.positive }).exactOptional(),
   });
 }
@@ -62,7 +62,7 @@ export function treatmentSchema(a: Atoms) {
     sources: a.words,
     /** Never from a store that held one of these. */
     neverHeld: z.array(a.id).default([]),
-    silverToMgPerL: a.positive.exactOptional(),
+    silverToMgPerL: a.maybe.positive,
     usesPerContainer: z.array(z.strictObject({ part: a.id, count: a.countFromOne })).default([]),
     thenHold: a.yesNo,
     sampleAfterDays: a.zeroOrMore,

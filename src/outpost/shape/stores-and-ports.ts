@@ -1,41 +1,55 @@
 // The sections of what holds water (stores) and of where a store can be hooked up (ports).
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Atoms } from './atoms.ts';
 
-export const STORE_KINDS = ['tank', 'container', 'softBag', 'buffer', 'vehicleTank', 'wasteContainer'] as const;
+export const STORE_KINDS = [
+  'tank',
+  'container',
+  'softBag',
+  'buffer',
+  'vehicleTank',
+  'wasteContainer',
+] as const;
 
 /** How anybody comes to know the content; `nothing` means that only the account knows. */
 export const GAUGED_BY = [
-  'gas injection', 'weighing', 'sight glass', 'dip stick', 'level gauge', 'declared full', 'loaded mass then meter', 'nothing',
+  'gas injection',
+  'weighing',
+  'sight glass',
+  'dip stick',
+  'level gauge',
+  'declared full',
+  'loaded mass then meter',
+  'nothing',
 ] as const;
 
 const storeKeys = (a: Atoms) => ({
   kind: z.enum(STORE_KINDS),
-  name: a.words.exactOptional(),
+  name: a.maybe.words,
   /** An id of `places`, or of a vehicle for a vehicle tank. */
   place: a.id,
   capacityL: a.positive,
   /** What a keeper fills it to. */
-  fillL: a.positive.exactOptional(),
-  fullAtL: a.positive.exactOptional(),
-  fullAtDoubtL: a.zeroOrMore.exactOptional(),
+  fillL: a.maybe.positive,
+  fullAtL: a.maybe.positive,
+  fullAtDoubtL: a.maybe.zeroOrMore,
   /** What stays behind in an emptied store, and its doubt. */
   usableRemainderL: a.zeroOrMore,
   usableRemainderDoubtL: a.zeroOrMore,
   /** The grade of a store that never holds another. */
-  holds: a.id.exactOptional(),
-  reserve: a.yesNo.default(false),
+  holds: a.maybe.id,
+  reserve: a.noUnlessSaid,
   gaugedBy: z.enum(GAUGED_BY),
-  gauge: a.id.exactOptional(),
+  gauge: a.maybe.id,
   ratingOverCabinKPa: a.positive,
   heater: z
     .strictObject({
       where: a.words,
       setPointC: a.temperatureC,
       alarmBelowC: a.temperatureC,
-      contentFromC: a.temperatureC.exactOptional(),
-      contentToC: a.temperatureC.exactOptional(),
-      note: a.words.exactOptional(),
+      contentFromC: a.maybe.temperatureC,
+      contentToC: a.maybe.temperatureC,
+      note: a.maybe.words,
     })
     .exactOptional(),
   gauging: z
@@ -50,22 +64,25 @@ const storeKeys = (a: Atoms) => ({
     })
     .exactOptional(),
   /** Depth of water on the stick, or level on the gauge, against volume: both rise from row to row. */
-  gaugeTable: z.array(z.strictObject({ depthMm: a.zeroOrMore, volumeL: a.zeroOrMore })).min(2).exactOptional(),
-  comesWith: a.id.exactOptional(),
-  leavesWith: a.id.exactOptional(),
-  wasteLimitL: a.positive.exactOptional(),
+  gaugeTable: z
+    .array(z.strictObject({ depthMm: a.zeroOrMore, volumeL: a.zeroOrMore }))
+    .min(2)
+    .exactOptional(),
+  comesWith: a.maybe.id,
+  leavesWith: a.maybe.id,
+  wasteLimitL: a.maybe.positive,
   /** A declared-empty tank is a reading only if the flow had stopped. */
-  emptyNeedsFlowStopped: a.yesNo.default(false),
+  emptyNeedsFlowStopped: a.noUnlessSaid,
   /** A store that was relabelled to a terminal grade keeps it for good. */
-  relabelIsOneWay: a.yesNo.default(false),
-  labelled: a.yesNo.default(false),
-  note: a.words.exactOptional(),
+  relabelIsOneWay: a.noUnlessSaid,
+  labelled: a.noUnlessSaid,
+  note: a.maybe.words,
 });
 
 /** One store has `id`; many of a kind are written once with `ids`. */
 export function storeSchema(a: Atoms) {
   return z.strictObject({
-    id: a.id.exactOptional(),
+    id: a.maybe.id,
     ids: z.array(a.id).min(1).exactOptional(),
     ...storeKeys(a),
   });
@@ -75,7 +92,7 @@ export function portSchema(a: Atoms) {
   return z.strictObject({
     id: a.id,
     takes: a.id,
-    place: a.id.exactOptional(),
+    place: a.maybe.id,
     /** A port has room for this many stores at a time. */
     stores: a.countFromOne.default(1),
     /** Kinds of store that may be hooked up here. */

@@ -1,30 +1,27 @@
 // The section of making and using units: condensers, purifier, dispenser, electrolyser, flush, melt source, lines.
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Atoms } from './atoms.ts';
-import { flowEndSchema, USES } from './flow-end.ts';
 
 const everyUnit = (a: Atoms) => ({
   id: a.id,
   place: a.id,
-  feeds: flowEndSchema(a),
-  limitLPerDay: a.positive.exactOptional(),
+  feeds: a.flowEnd,
+  limitLPerDay: a.maybe.positive,
   /** Absent: round the clock. */
   hours: z.strictObject({ from: a.clockTime, to: a.clockTime }).exactOptional(),
   /** Off, until it starts by itself or by hand. */
-  standby: a.yesNo.default(false),
-  note: a.words.exactOptional(),
+  standby: a.noUnlessSaid,
+  note: a.maybe.words,
 });
-
-const sources = (a: Atoms) => z.array(flowEndSchema(a)).min(1);
 
 function condenser(a: Atoms) {
   return z.strictObject({
     kind: z.literal('condenser'),
     ...everyUnit(a),
-    takes: sources(a).default([{ pool: 'cabin air' }]),
-    startsByItself: a.words.exactOptional(),
-    holdsHumidityPercent: a.percent.exactOptional(),
-    cabinAirLPerHumidityPercent: a.positive.exactOptional(),
+    takes: a.flowSources.default([{ pool: 'cabin air' }]),
+    startsByItself: a.maybe.words,
+    holdsHumidityPercent: a.maybe.percent,
+    cabinAirLPerHumidityPercent: a.maybe.positive,
   });
 }
 
@@ -32,12 +29,12 @@ function purifier(a: Atoms) {
   return z.strictObject({
     kind: z.literal('purifier'),
     ...everyUnit(a),
-    takes: sources(a),
+    takes: a.flowSources,
     yieldShare: a.share,
     yieldDoubt: a.share,
-    rejectTo: flowEndSchema(a),
+    rejectTo: a.flowEnd,
     /** The buffer before it passes on the same day what it gets, down to this. */
-    keepsInBufferL: a.zeroOrMore.exactOptional(),
+    keepsInBufferL: a.maybe.zeroOrMore,
     beds: z
       .strictObject({
         positions: z.array(a.id).min(1),
@@ -45,7 +42,7 @@ function purifier(a: Atoms) {
         capacityDoubtL: a.zeroOrMore,
         leadThroughputOnDayOneL: a.zeroOrMore,
         /** After a change the old second bed comes first, with about this share of its use. */
-        lagUseShareAfterChange: a.share.exactOptional(),
+        lagUseShareAfterChange: a.maybe.share,
       })
       .exactOptional(),
   });
@@ -55,12 +52,12 @@ function dispenser(a: Atoms) {
   return z.strictObject({
     kind: z.literal('dispenser'),
     ...everyUnit(a),
-    takes: sources(a),
-    use: z.enum(USES).default('drink'),
-    strokeL: a.positive.exactOptional(),
-    hotC: a.temperatureC.exactOptional(),
-    heaterW: a.positive.exactOptional(),
-    hotTankL: a.positive.exactOptional(),
+    takes: a.flowSources,
+    use: a.use.default('drink'),
+    strokeL: a.maybe.positive,
+    hotC: a.maybe.temperatureC,
+    heaterW: a.maybe.positive,
+    hotTankL: a.maybe.positive,
   });
 }
 
@@ -68,11 +65,11 @@ function electrolyser(a: Atoms) {
   return z.strictObject({
     kind: z.literal('electrolyser'),
     ...everyUnit(a),
-    takes: sources(a),
-    use: z.enum(USES).default('electrolyser'),
+    takes: a.flowSources,
+    use: a.use.default('electrolyser'),
     litresPerKgOxygen: a.positive,
-    leastLPerDay: a.zeroOrMore.exactOptional(),
-    normalShareOfOxygen: a.share.exactOptional(),
+    leastLPerDay: a.maybe.zeroOrMore,
+    normalShareOfOxygen: a.maybe.share,
   });
 }
 
@@ -80,8 +77,8 @@ function flush(a: Atoms) {
   return z.strictObject({
     kind: z.literal('flush'),
     ...everyUnit(a),
-    takes: sources(a),
-    use: z.enum(USES).default('flush'),
+    takes: a.flowSources,
+    use: a.use.default('flush'),
     flushL: a.positive,
   });
 }
@@ -90,8 +87,8 @@ function meltSource(a: Atoms) {
   return z.strictObject({
     kind: z.literal('meltSource'),
     ...everyUnit(a),
-    takes: sources(a).default([{ pool: 'outside' }]),
-    heaterW: a.positive.exactOptional(),
+    takes: a.flowSources.default([{ pool: 'outside' }]),
+    heaterW: a.maybe.positive,
   });
 }
 
@@ -100,13 +97,19 @@ function line(a: Atoms) {
   return z.strictObject({
     kind: z.literal('line'),
     ...everyUnit(a),
-    takes: sources(a),
-    use: z.enum(USES).exactOptional(),
+    takes: a.flowSources,
+    use: a.useIfAny,
   });
 }
 
 export function unitSchema(a: Atoms) {
   return z.discriminatedUnion('kind', [
-    condenser(a), purifier(a), dispenser(a), electrolyser(a), flush(a), meltSource(a), line(a),
+    condenser(a),
+    purifier(a),
+    dispenser(a),
+    electrolyser(a),
+    flush(a),
+    meltSource(a),
+    line(a),
   ]);
 }

@@ -1,16 +1,16 @@
 // The sections of work and price: parts, service, minutes, levers, costs, bottled oxygen, hazard figures.
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Atoms } from './atoms.ts';
 
 export function partSchema(a: Atoms) {
   return z.strictObject({
     id: a.id,
     onDayOne: a.count,
-    use: a.words.exactOptional(),
-    lifeL: a.positive.exactOptional(),
-    lifeDoubtL: a.zeroOrMore.exactOptional(),
-    meanDaysBetweenFailures: a.positive.exactOptional(),
-    note: a.words.exactOptional(),
+    use: a.maybe.words,
+    lifeL: a.maybe.positive,
+    lifeDoubtL: a.maybe.zeroOrMore,
+    meanDaysBetweenFailures: a.maybe.positive,
+    note: a.maybe.words,
   });
 }
 
@@ -29,8 +29,8 @@ export function serviceSchema(a: Atoms) {
     id: a.id,
     everyDays: a.positive,
     /** Holds only while the reading is above this; it then replaces the line named in `insteadOf`. */
-    whenAboveMgPerL: a.positive.exactOptional(),
-    insteadOf: a.id.exactOptional(),
+    whenAboveMgPerL: a.maybe.positive,
+    insteadOf: a.maybe.id,
   });
 }
 
@@ -38,10 +38,10 @@ export function taskSchema(a: Atoms) {
   return z.strictObject({
     id: a.id,
     minutes: a.zeroOrMore,
-    perContainerMinutes: a.zeroOrMore.exactOptional(),
+    perContainerMinutes: a.maybe.zeroOrMore,
     /** People at it; the minutes are those of each. */
     people: a.countFromOne.default(1),
-    note: a.words.exactOptional(),
+    note: a.maybe.words,
   });
 }
 
@@ -50,7 +50,11 @@ export function leversSchema(a: Atoms) {
   return z.strictObject({
     crewMinutesPerPoint: a.positive,
     prices: z.array(
-      z.strictObject({ id: a.id, points: a.zeroOrMore, per: z.enum(['day', 'hour', 'container']).default('day') }),
+      z.strictObject({
+        id: a.id,
+        points: a.zeroOrMore,
+        per: z.enum(['day', 'hour', 'container']).default('day'),
+      }),
     ),
     never: z.array(a.words).default([]),
   });
@@ -70,11 +74,11 @@ export function costsSchema(a: Atoms) {
 export function hazardFiguresSchema(a: Atoms) {
   return z.strictObject({
     basis: a.words,
-    hotWaterC: a.temperatureC.exactOptional(),
-    hotSurfaceC: a.temperatureC.exactOptional(),
-    oxygenMostPercent: a.percent.exactOptional(),
-    hydrogenMostPercent: a.percent.exactOptional(),
-    pushMostOverCabinKPa: a.positive.exactOptional(),
-    bottleMostAbsoluteKPa: a.positive.exactOptional(),
+    hotWaterC: a.maybe.temperatureC,
+    hotSurfaceC: a.maybe.temperatureC,
+    oxygenMostPercent: a.maybe.percent,
+    hydrogenMostPercent: a.maybe.percent,
+    pushMostOverCabinKPa: a.maybe.positive,
+    bottleMostAbsoluteKPa: a.maybe.positive,
   });
 }
