@@ -124,7 +124,7 @@ def fit(function, middle, half, degree):
 def erfc_table():
     degree = 10
     numbers = []
-    for power in range(-1, 3):
+    for power in range(-2, 3):
         for step in range(16):
             middle = mpf(2) ** power * (1 + (step + mpf(1) / 2) / 16)
             half = mpf(2) ** power / 32
@@ -135,12 +135,12 @@ def erfc_table():
     tail = [mpf((-1) ** n) * mp.fac2(2 * n - 1) / mpf(2) ** n for n in range(1, 21)]
     write(
         "src/ground/maths/erfc-table.ts",
-        "Constants of the error function: exp(x²) erfc(x) from 0.5 to 8 by 64 polynomials, and two series.",
+        "Constants of the error function: exp(x²) erfc(x) from 0.25 to 8 by 80 polynomials, and two series.",
         [
             constant("rowLength", "Numbers in a row of `scaledErfc`.", degree + 2),
             array(
                 "scaledErfc",
-                "Rows for [2^e (1 + s/16), 2^e (1 + (s+1)/16)), e = -1 to 2, s = 0 to 15: value at the middle as a pair, then the coefficients of the powers of the distance from the middle.",
+                "Rows for [2^e (1 + s/16), 2^e (1 + (s+1)/16)), e = -2 to 2, s = 0 to 15: value at the middle as a pair, then the coefficients of the powers of the distance from the middle.",
                 numbers,
                 degree + 2,
             ),

@@ -17,7 +17,7 @@ export const openingSentence: Rule = {
   why: 'who opens a file learns first what it is',
   looksAt: (path) => isTypeScript(path) || path.endsWith('.mjs'),
   faults: ({ path, text }: SourceFile) =>
-    /^[\p{L}0-9`'"*].{8,}[.:]$/u.test(openingOf(text))
+    /^[\p{L}0-9`'"*].{3,}[.:]( |$)/u.test(openingOf(text))
       ? []
       : [{ path, line: 1, says: 'does not open with a comment of one sentence that says what the file is' }],
   caught: samples(
@@ -34,6 +34,8 @@ export const openingSentence: Rule = {
       'src/book/sample.ts',
       '// Entries as plain data.\n',
       '// A sentence that goes on\n// over two lines.\n',
+      '// tanh.\n',
+      '// Places.\n// And more',
     ),
     ...samples('scripts/sample.mjs', '// Runs on Node 20.\n'),
   ],
