@@ -29,7 +29,8 @@ export function readAmendments(entries: readonly AnyEntry[]): Amendments {
   const undone = new Map<string, Entry<'undo'>>();
   // From the last to the first: an undo counts only if no later one took it back.
   for (const entry of sorted.toReversed()) {
-    if (entry.kind === 'undo' && !undone.has(entry.id) && !undone.has(entry.body.target)) undone.set(entry.body.target, entry);
+    if (entry.kind === 'undo' && !undone.has(entry.id) && !undone.has(entry.body.target))
+      undone.set(entry.body.target, entry);
   }
   const corrected = new Map<string, Entry<'correction'>>();
   const decided = new Map<string, Entry<'duplicate-decision'>>();

@@ -1,7 +1,13 @@
 // Canonical JSON of RFC 8785: one spelling for one value, so that a seal can be taken over it.
 
 /** What JSON can say. */
-export type Json = string | number | boolean | null | readonly Json[] | { readonly [key: string]: Json | undefined };
+export type Json =
+  | string
+  | number
+  | boolean
+  | null
+  | readonly Json[]
+  | { readonly [key: string]: Json | undefined };
 
 /** Deeper nesting than this is refused: no entry needs it, and it bounds the recursion. */
 export const DEEPEST_NESTING = 32;
@@ -25,7 +31,9 @@ export function canonicalJson(value: Json, depth = 0): string {
   return isList(value) ? spellList(value, depth) : spellObject(value, depth);
 }
 
-function isList(value: readonly Json[] | { readonly [key: string]: Json | undefined }): value is readonly Json[] {
+function isList(
+  value: readonly Json[] | { readonly [key: string]: Json | undefined },
+): value is readonly Json[] {
   return Array.isArray(value);
 }
 

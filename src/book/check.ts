@@ -1,6 +1,6 @@
 // Checking a kept book: every chain from its first seal, every text against its columns, every head against the receipt.
 import { canonicalJson, type Json } from './canonical.ts';
-import type { BookPort, KeptEntry } from './port.ts';
+import { type BookPort, headOf, type KeptEntry } from './port.ts';
 import { bookDigest, FIRST_SEAL, type Hash, type Head, sealOf } from './seal.ts';
 import type { BookFinding } from './validate.ts';
 
@@ -18,42 +18,54 @@ const MOST_FINDINGS = 50;
  * Walks all chains. A finding never stops the walk: what is behind a broken seal is checked on from the seal that stands there.
  * @param receipt heads that were written down outside the book; a book that knows less is behind
  */
-export async function checkBook(port: BookPort, by: { readonly hash: Hash; readonly receipt?: readonly Head[] }): Promise<CheckResult> {
+export async function checkBook(
+  port: BookPort,
+  by: { readonly hash: Hash; readonly receipt?: readonly Head[] },
+): Promise<CheckResult> {
   const heads = new Map<string, Head>();
   const findings: BookFinding[] = [];
-  const add = (finding: BookFinding) => {
-    if (findings.length < MOST_FINDINGS) findings.push(finding);
-  };
   let entries = 0;
   for await (const rows of port.scan({ order: 'site' })) {
+    entries += rows.length;
     for (const row of rows) {
-      entries += 1;
-      const head = heads.get(row.site) ?? { site: row.site, number: 0, seal: FIRST_SEAL };
-      if (row.number !== head.number + 1) add(broken('chain-gap', row, { next: head.number + 1 }));
-      if (sealOf(by.hash, head.seal, row.text) !== row.seal) add(broken('chain-broken', row, {}));
-      if (!columnsAgree(row)) add(broken('text-not-canonical', row, {}));
-      heads.set(row.site, { site: row.site, number: row.number, seal: row.seal });
+      const head = heads.get(row.site) ?? headOf([], row.site, FIRST_SEAL);
+      if (findings.length < MOST_FINDINGS) findings.push(...faultsOf(row, head, by.hash));
+      heads.set(row.site, row);
     }
   }
-  const list = [...heads.values()];
-  for (const finding of againstReceipt(list, by.receipt ?? [])) add(finding);
+  const list = [...heads.values()].map(({ site, number, seal }) => ({ site, number, seal }));
+  findings.push(...(await againstReceipt(port, by.receipt ?? [])));
   return { entries, digest: bookDigest(by.hash, list), heads: list, findings };
 }
 
+function faultsOf(row: KeptEntry, head: Head, hash: Hash): readonly BookFinding[] {
+  const follows = row.number === head.number + 1;
+  const isSealed = sealOf(hash, head.seal, row.text) === row.seal;
+  const problem = columnFault(row);
+  if (follows && isSealed && problem === null) return NOTHING;
+  const findings: BookFinding[] = [];
+  if (!follows) findings.push(broken('chain-gap', row, { next: head.number + 1 }));
+  if (!isSealed) findings.push(broken('chain-broken', row, {}));
+  if (problem !== null) findings.push(broken(problem, row, {}));
+  return findings;
+}
+
+const NOTHING: readonly BookFinding[] = [];
+
 /** Do the columns that scans use say the same as the sealed text? */
-function columnsAgree(row: KeptEntry): boolean {
+function columnFault(row: KeptEntry): 'columns-differ' | 'text-not-canonical' | null {
   try {
     const entry = JSON.parse(row.text) as KeptEntry;
-    return (
+    const agree =
       entry.id === row.id &&
       entry.kind === row.kind &&
       entry.site === row.site &&
       entry.number === row.number &&
       entry.happenedAtMs === row.happenedAtMs &&
-      entry.enteredAtMs === row.enteredAtMs
-    );
+      entry.enteredAtMs === row.enteredAtMs;
+    return agree ? null : 'columns-differ';
   } catch {
-    return false;
+    return 'text-not-canonical';
   }
 }
 
@@ -66,16 +78,33 @@ export function isCanonical(row: KeptEntry): boolean {
   }
 }
 
-function againstReceipt(heads: readonly Head[], receipt: readonly Head[]): BookFinding[] {
-  return receipt.flatMap((noted): BookFinding[] => {
-    const head = heads.find((one) => one.site === noted.site);
-    const number = head?.number ?? 0;
-    if (number > noted.number || (number === noted.number && head?.seal === noted.seal)) return [];
-    const data = { site: noted.site, knows: number, receipt: noted.number };
-    return [{ code: 'receipt-ahead', severity: 'act-now', where: {}, data, entries: [] }];
-  });
+/**
+ * Holds a book against heads that were written down outside it. A book that knows fewer entries was shortened;
+ * one that has another seal at a noted number tells another story.
+ */
+export async function againstReceipt(port: BookPort, receipt: readonly Head[]): Promise<BookFinding[]> {
+  const heads = receipt.length === 0 ? [] : await port.heads();
+  const findings: BookFinding[] = [];
+  for (const noted of receipt) {
+    const knows = headOf(heads, noted.site, FIRST_SEAL).number;
+    const data = { site: noted.site, knows, receipt: noted.number };
+    if (knows < noted.number) findings.push(ofReceipt('receipt-ahead', data));
+    else if (noted.number > 0 && (await port.findNumber(noted.site, noted.number))?.seal !== noted.seal)
+      findings.push(ofReceipt('receipt-differs', data));
+  }
+  return findings;
+}
+
+function ofReceipt(code: 'receipt-ahead' | 'receipt-differs', data: BookFinding['data']): BookFinding {
+  return { code, severity: 'act-now', where: {}, data, entries: [] };
 }
 
 function broken(code: BookFinding['code'], row: KeptEntry, data: BookFinding['data']): BookFinding {
-  return { code, severity: 'act-now', where: { entry: row.id }, data: { site: row.site, number: row.number, ...data }, entries: [row.id] };
+  return {
+    code,
+    severity: 'act-now',
+    where: { entry: row.id },
+    data: { site: row.site, number: row.number, ...data },
+    entries: [row.id],
+  };
 }

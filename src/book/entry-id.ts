@@ -13,7 +13,8 @@ export const entryIdPattern = /^[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a
  * @source RFC 9562, section 5.7
  */
 export function entryId(utcMs: number, random: Uint8Array): string {
-  if (!Number.isSafeInteger(utcMs) || utcMs < 0 || utcMs >= TWO_TO_48) throw new RangeError(`time ${utcMs} does not fit 48 bits`);
+  if (!Number.isSafeInteger(utcMs) || utcMs < 0 || utcMs >= TWO_TO_48)
+    throw new RangeError(`time ${utcMs} does not fit 48 bits`);
   if (random.length < 10) throw new RangeError('ten bytes of chance are needed');
   const bytes = new Uint8Array(16);
   let rest = utcMs;

@@ -32,19 +32,19 @@ export const envelopeShape = {
   enteredOffsetMin: offsetMin,
   /** Office of the person who says so: keeper, second, medic, chief, planner, … */
   by: shortText,
-  second: secondPerson.optional(),
+  second: secondPerson.exactOptional(),
   /** Crew minutes spent, all people together. */
-  crewMinutes: z.number().min(0).max(100_000).optional(),
-  people: z.int().min(0).max(1000).optional(),
+  crewMinutes: z.number().min(0).max(100_000).exactOptional(),
+  people: z.int().min(0).max(1000).exactOptional(),
   /** Who copied it, when it was not the person who did it. */
-  source: shortText.optional(),
-  note: z.string().min(1).max(4000).optional(),
+  source: shortText.exactOptional(),
+  note: z.string().min(1).max(4000).exactOptional(),
   /** Why a fact was kept although a rule speaks against it. */
-  happened: z.string().min(1).max(1000).optional(),
+  happened: z.string().min(1).max(1000).exactOptional(),
   /** Why it comes after its day was closed. */
-  late: z.string().min(1).max(1000).optional(),
+  late: z.string().min(1).max(1000).exactOptional(),
   /** Where it came from when it was read from a file. */
-  origin: z.strictObject({ format: shortText, ref: shortText, line: z.int().min(1).optional() }).optional(),
+  origin: z.strictObject({ format: shortText, ref: shortText, line: z.int().min(1).exactOptional() }).exactOptional(),
 };
 
 export interface SecondPerson {

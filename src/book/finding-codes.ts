@@ -13,5 +13,7 @@ export type BookFindingCode =
   | 'line-too-long'
   | 'target-missing'
   | 'chain-broken'
+  | 'columns-differ'
+  | 'text-not-canonical'
   | 'receipt-ahead'
-  | 'text-not-canonical';
+  | 'receipt-differs';

@@ -1,7 +1,9 @@
 // The door of the book: what other rooms may use.
 export { type Amendments, amend, amendmentKinds, readAmendments } from './amendments.ts';
+export { holdAppend } from './append-rules.ts';
 export { canonicalJson, type Json } from './canonical.ts';
-export { type CheckResult, checkBook, isCanonical } from './check.ts';
+export { againstReceipt, type CheckResult, checkBook, isCanonical } from './check.ts';
+export type { DiskFindingCode } from './disk-finding.ts';
 export {
   type AnyDraft,
   type AnyEntry,
@@ -31,7 +33,15 @@ export { type Use, uses } from './kinds/flow.ts';
 export { type Body, isKind, type Kind, kindNames, kinds, kindVersion } from './kinds/index.ts';
 export { MemoryStore } from './memory-store.ts';
 export { compareOrder, type OrderKey } from './order.ts';
-export { type BookInfo, type BookPort, HeadMoved, headOf, type KeptEntry, type ScanQuery } from './port.ts';
+export {
+  type BookInfo,
+  type BookPort,
+  HeadMoved,
+  headOf,
+  IdTaken,
+  type KeptEntry,
+  type ScanQuery,
+} from './port.ts';
 export { amendmentsOf, entryOf, readBook, type View } from './read.ts';
 export { bookDigest, FIRST_SEAL, type Hash, type Head, plainHash, sealOf } from './seal.ts';
 export { type BookFinding, readDraft } from './validate.ts';

@@ -1,9 +1,9 @@
 // Keeping entries: numbered, sealed, and appended all together or not at all.
 import { canonicalJson, type Json } from './canonical.ts';
 import type { AnyDraft, AnyEntry } from './entry.ts';
-import type { BookFinding } from './validate.ts';
-import { type BookPort, HeadMoved, headOf, type KeptEntry } from './port.ts';
+import { type BookPort, HeadMoved, headOf, IdTaken, type KeptEntry } from './port.ts';
 import { FIRST_SEAL, type Hash, type Head, sealOf } from './seal.ts';
+import type { BookFinding } from './validate.ts';
 
 export interface KeepResult {
   /** Entries that are in the book now and were not before, in their order. */
@@ -29,7 +29,8 @@ export async function keepDrafts(
     try {
       return await keepOnce(port, drafts, by);
     } catch (error) {
-      if (!(error instanceof HeadMoved) || attempt >= TRIES_WHEN_OTHERS_WRITE) throw error;
+      const othersWrote = error instanceof HeadMoved || error instanceof IdTaken;
+      if (!othersWrote || attempt >= TRIES_WHEN_OTHERS_WRITE) throw error;
     }
   }
 }
@@ -57,15 +58,14 @@ interface Sorted {
 /** Tells new drafts from ones that the book has, and from ones that contradict it. */
 async function sortOut(port: BookPort, drafts: readonly AnyDraft[]): Promise<Sorted> {
   const sorted: Sorted = { fresh: [], alreadyKept: [], findings: [] };
-  const seen = new Map<string, string>();
+  const seen = new Map<string, AnyDraft>();
   for (const draft of drafts) {
-    const spelled = contentOf(draft);
     const kept = await port.find(draft.id);
-    const earlier = seen.get(draft.id) ?? (kept === null ? undefined : contentOf(JSON.parse(kept.text) as AnyEntry));
+    const earlier = kept === null ? seen.get(draft.id) : (JSON.parse(kept.text) as AnyEntry);
     if (earlier === undefined) {
-      seen.set(draft.id, spelled);
+      seen.set(draft.id, draft);
       sorted.fresh.push(draft);
-    } else if (earlier === spelled) sorted.alreadyKept.push(draft.id);
+    } else if (contentOf(earlier) === contentOf(draft)) sorted.alreadyKept.push(draft.id);
     else sorted.findings.push(reused(draft, kept));
   }
   return sorted;
@@ -81,7 +81,8 @@ function reused(draft: AnyDraft, kept: KeptEntry | null): BookFinding {
   return {
     code: 'id-reused',
     severity: 'error',
-    where: draft.origin?.line === undefined ? { entry: draft.id } : { entry: draft.id, line: draft.origin.line },
+    where:
+      draft.origin?.line === undefined ? { entry: draft.id } : { entry: draft.id, line: draft.origin.line },
     data: {
       id: draft.id,
       ref: draft.origin?.ref ?? null,

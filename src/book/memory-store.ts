@@ -1,7 +1,8 @@
 // A book kept in memory: for tests, for the practice of a moment, and as the plain model of the port.
+import { holdAppend } from './append-rules.ts';
 import { compareOrder } from './order.ts';
-import { type BookInfo, type BookPort, HeadMoved, headOf, type KeptEntry, type ScanQuery } from './port.ts';
-import { FIRST_SEAL, type Head } from './seal.ts';
+import { type BookInfo, type BookPort, IdTaken, type KeptEntry, type ScanQuery } from './port.ts';
+import type { Head } from './seal.ts';
 
 const DEFAULT_BATCH = 1000;
 
@@ -14,11 +15,15 @@ export class MemoryStore implements BookPort {
     this.#info = info;
   }
 
-  async info(): Promise<BookInfo> {
-    return this.#info;
+  info(): Promise<BookInfo> {
+    return Promise.resolve(this.#info);
   }
 
-  async heads(): Promise<readonly Head[]> {
+  heads(): Promise<readonly Head[]> {
+    return Promise.resolve(this.#heads());
+  }
+
+  #heads(): readonly Head[] {
     const heads: Head[] = [];
     for (const site of [...this.#sites.keys()].sort()) {
       const last = this.#sites.get(site)?.at(-1);
@@ -27,39 +32,33 @@ export class MemoryStore implements BookPort {
     return heads;
   }
 
-  async count(): Promise<number> {
-    return this.#byId.size;
+  count(): Promise<number> {
+    return Promise.resolve(this.#byId.size);
   }
 
-  async find(id: string): Promise<KeptEntry | null> {
-    return this.#byId.get(id) ?? null;
+  find(id: string): Promise<KeptEntry | null> {
+    return Promise.resolve(this.#byId.get(id) ?? null);
   }
 
-  async findNumber(site: string, number: number): Promise<KeptEntry | null> {
-    return this.#sites.get(site)?.[number - 1] ?? null;
+  findNumber(site: string, number: number): Promise<KeptEntry | null> {
+    return Promise.resolve(this.#sites.get(site)?.[number - 1] ?? null);
   }
 
+  // biome-ignore lint/suspicious/useAwait: the port asks for batches that may be waited for.
   async *scan(query: ScanQuery): AsyncIterable<readonly KeptEntry[]> {
     const chosen = this.#choose(query);
     const batch = query.batch ?? DEFAULT_BATCH;
     for (let start = 0; start < chosen.length; start += batch) yield chosen.slice(start, start + batch);
   }
 
-  async append(entries: readonly KeptEntry[], expectedHeads: readonly Head[]): Promise<void> {
-    const heads = await this.heads();
-    for (const expected of expectedHeads) {
-      const head = headOf(heads, expected.site, FIRST_SEAL);
-      if (head.number !== expected.number || head.seal !== expected.seal) throw new HeadMoved(expected.site);
-    }
-    const ids = new Set<string>();
-    const next = new Map<string, number>();
-    for (const entry of entries) {
-      if (this.#byId.has(entry.id) || ids.has(entry.id)) throw new Error(`id ${entry.id} is kept already`);
-      const wanted = next.get(entry.site) ?? headOf(heads, entry.site, FIRST_SEAL).number + 1;
-      if (entry.number !== wanted) throw new Error(`number ${entry.number} of ${entry.site} leaves a gap: ${wanted} is next`);
-      next.set(entry.site, wanted + 1);
-      ids.add(entry.id);
-    }
+  append(entries: readonly KeptEntry[], expectedHeads: readonly Head[]): Promise<void> {
+    return Promise.try(() => this.#append(entries, expectedHeads));
+  }
+
+  #append(entries: readonly KeptEntry[], expectedHeads: readonly Head[]): void {
+    holdAppend(this.#heads(), entries, expectedHeads);
+    const taken = entries.find((entry) => this.#byId.has(entry.id));
+    if (taken !== undefined) throw new IdTaken(taken.id);
     for (const entry of entries) this.#keep(entry);
   }
 

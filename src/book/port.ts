@@ -40,10 +40,12 @@ export interface BookPort {
   count(): Promise<number>;
   find(id: string): Promise<KeptEntry | null>;
   findNumber(site: string, number: number): Promise<KeptEntry | null>;
+  /** Entries that are appended while a scan runs are not in it: it shows the book as it stood when it began. */
   scan(query: ScanQuery): AsyncIterable<readonly KeptEntry[]>;
   /**
    * Keeps all of the entries or none, and returns when they are safe.
    * @throws HeadMoved when a site's head is no longer the one that the first entry of that site was sealed on
+   * @throws IdTaken when the book has an entry with one of the ids
    */
   append(entries: readonly KeptEntry[], expectedHeads: readonly Head[]): Promise<void>;
 }
@@ -51,6 +53,11 @@ export interface BookPort {
 /** Somebody else appended in between: read the heads again and number anew. */
 export class HeadMoved extends Error {
   override readonly name = 'HeadMoved';
+}
+
+/** The book has an entry with this id: look at it before anything is appended again. */
+export class IdTaken extends Error {
+  override readonly name = 'IdTaken';
 }
 
 /** The head that a site has in a list; a site without entries stands at number 0. */

@@ -1,8 +1,8 @@
 // Reading entries back: in the total order, as known at one instant and as of another, with undo and corrections applied.
 import { type Amendments, amend, amendmentKinds, readAmendments } from './amendments.ts';
 import type { AnyEntry } from './entry.ts';
-import type { BookPort, KeptEntry } from './port.ts';
 import type { OrderKey } from './order.ts';
+import type { BookPort, KeptEntry } from './port.ts';
 
 /** Which part of the book a reader wants to see. Absent: all of it. */
 export interface View {
@@ -26,7 +26,8 @@ function inView(row: KeptEntry, view: View): boolean {
 export async function amendmentsOf(port: BookPort, view: View): Promise<Amendments> {
   const found: AnyEntry[] = [];
   for await (const rows of port.scan({ order: 'total', kinds: amendmentKinds })) {
-    for (const row of rows) if (view.knownAtMs === undefined || row.enteredAtMs <= view.knownAtMs) found.push(entryOf(row));
+    for (const row of rows)
+      if (view.knownAtMs === undefined || row.enteredAtMs <= view.knownAtMs) found.push(entryOf(row));
   }
   return readAmendments(found);
 }

@@ -17,7 +17,7 @@ export const amount = z.strictObject({
   massMg,
   raw: rawReading,
   /** One standard deviation that the entry itself declares, in milligrams; absent: the instrument's own. */
-  uMg: massMg.optional(),
+  uMg: massMg.exactOptional(),
 });
 
 export interface RawReading {

@@ -26,25 +26,25 @@ const positive = z.number().positive().max(1e6);
 
 /** How a flow was made and watched: stop-watch, push and hose belong together. */
 const flowFacts = {
-  startAtMs: z.int().optional(),
-  hose: placeName.optional(),
-  flowMinutes: positive.optional(),
-  pushOverCabinKPa: z.number().min(0).max(10_000).optional(),
-  instrument: placeName.optional(),
-  method: z.string().min(1).max(80).optional(),
+  startAtMs: z.int().exactOptional(),
+  hose: placeName.exactOptional(),
+  flowMinutes: positive.exactOptional(),
+  pushOverCabinKPa: z.number().min(0).max(10_000).exactOptional(),
+  instrument: placeName.exactOptional(),
+  method: z.string().min(1).max(80).exactOptional(),
   /** Grade of the water as the entry says it; compared with what the account believes. */
-  grade: placeName.optional(),
+  grade: placeName.exactOptional(),
   /** Grade that the receiving store held before, as the entry says it. */
-  receiverWas: placeName.optional(),
+  receiverWas: placeName.exactOptional(),
 };
 
 export const movement = z.strictObject({
   from: placeName,
   to: placeName,
   amount,
-  use: use.optional(),
+  use: use.exactOptional(),
   /** Office of the person who drank or used it; shown only with the medic's code. */
-  person: placeName.optional(),
+  person: placeName.exactOptional(),
   ...flowFacts,
 });
 
@@ -52,23 +52,23 @@ export const runStart = z.strictObject({
   run: placeName,
   from: placeName,
   to: placeName,
-  planned: amount.optional(),
+  planned: amount.exactOptional(),
   ...flowFacts,
 });
 export const runPause = z.strictObject({
   run: placeName,
-  from: placeName.optional(),
-  to: placeName.optional(),
+  from: placeName.exactOptional(),
+  to: placeName.exactOptional(),
   /** Moved since the run started or was resumed, what stays in the hose inside. */
   amount,
-  lineContentMg: massMg.optional(),
+  lineContentMg: massMg.exactOptional(),
   ...flowFacts,
 });
 export const runResume = z.strictObject({ run: placeName, ...flowFacts });
 export const runFinish = z.strictObject({
   run: placeName,
-  from: placeName.optional(),
-  to: placeName.optional(),
+  from: placeName.exactOptional(),
+  to: placeName.exactOptional(),
   /** Moved since the run started or was last resumed. */
   amount,
   ...flowFacts,
@@ -101,5 +101,5 @@ export const sourceChange = z.strictObject({
   sinceMs: z.int(),
   amount,
   reserve: z.boolean(),
-  how: z.string().min(1).max(400).optional(),
+  how: z.string().min(1).max(400).exactOptional(),
 });

@@ -5,29 +5,32 @@ import { amount, placeName } from './amount.ts';
 const text = z.string().min(1).max(1000);
 
 /** The outpost file as it was read: the text itself, so that the book stands alone. */
-export const outpost = z.strictObject({ text: z.string().min(1).max(2_000_000), reason: text.optional() });
+export const outpost = z.strictObject({ text: z.string().min(1).max(2_000_000), reason: text.exactOptional() });
 
 /** A store that the outpost file does not name: it came with a visit, or was added by hand. */
 const newStore = z.strictObject({
   store: placeName,
   kind: placeName,
-  name: placeName.optional(),
-  place: placeName.optional(),
+  name: placeName.exactOptional(),
+  place: placeName.exactOptional(),
   capacityL: z.number().positive().max(1e7),
   usableRemainderL: z.number().min(0),
-  usableRemainderUL: z.number().min(0).optional(),
-  fillL: z.number().positive().optional(),
-  wasteLimitL: z.number().positive().optional(),
+  usableRemainderUL: z.number().min(0).exactOptional(),
+  fillL: z.number().positive().exactOptional(),
+  wasteLimitL: z.number().positive().exactOptional(),
   grade: placeName.nullable(),
-  amount: amount.optional(),
-  loadedMassMg: z.int().min(0).optional(),
+  amount: amount.exactOptional(),
+  loadedMassMg: z.int().min(0).exactOptional(),
 });
 export const storeAdded = newStore;
 
-export const roster = z.strictObject({ change: z.enum(['arrive', 'depart']), people: z.int().min(1).max(10_000) });
+export const roster = z.strictObject({
+  change: z.enum(['arrive', 'depart']),
+  people: z.int().min(1).max(10_000),
+});
 export const visitBerth = z.strictObject({
   visit: placeName,
-  departDay: z.int().optional(),
+  departDay: z.int().exactOptional(),
   peopleArrive: z.int().min(0).max(10_000),
   stores: z.array(newStore).max(1000),
 });
@@ -37,7 +40,7 @@ export const visitDepart = z.strictObject({
   peopleDepart: z.int().min(0).max(10_000),
   /** Stores that left with it; absent: those that came with it and were not taken over. */
   took: z.array(placeName).max(1000),
-  declared: amount.optional(),
+  declared: amount.exactOptional(),
 });
 export const service = z.strictObject({
   item: placeName,
@@ -55,7 +58,11 @@ export const cabinWindow = z.strictObject({
   duringKPaAbs: z.number().positive(),
   untilMs: z.int(),
 });
-const counted = z.strictObject({ part: placeName, count: z.number().min(0).max(1e6), unit: placeName.optional() });
+const counted = z.strictObject({
+  part: placeName,
+  count: z.number().min(0).max(1e6),
+  unit: placeName.exactOptional(),
+});
 export const partReceived = counted;
 export const partUsed = counted;
 export const partCounted = counted;

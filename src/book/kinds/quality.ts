@@ -6,24 +6,31 @@ const text = z.string().min(1).max(1000);
 const stores = z.array(placeName).min(1).max(10_000);
 /** Parameter name to value in the unit that the outpost file gives it; `below` for a result under the detection limit. */
 const values = z
-  .array(z.strictObject({ parameter: placeName, value: z.number().min(0), unit: placeName, below: z.boolean().optional() }))
+  .array(
+    z.strictObject({
+      parameter: placeName,
+      value: z.number().min(0),
+      unit: placeName,
+      below: z.boolean().exactOptional(),
+    }),
+  )
   .max(100);
 
 export const sample = z.strictObject({
   store: placeName,
   sample: placeName,
   tests: z.array(placeName).max(50),
-  volumeMg: massMg.optional(),
+  volumeMg: massMg.exactOptional(),
   /** Where it was drawn, when not from the contents. */
-  drawnFrom: text.optional(),
+  drawnFrom: text.exactOptional(),
 });
 export const result = z.strictObject({
   sample: placeName,
-  store: placeName.optional(),
-  point: placeName.optional(),
+  store: placeName.exactOptional(),
+  point: placeName.exactOptional(),
   values,
   /** Words of the person who read it, kept as they are; the account judges by the limits. */
-  verdict: text.optional(),
+  verdict: text.exactOptional(),
 });
 export const hold = z.strictObject({
   hold: placeName,
@@ -32,10 +39,10 @@ export const hold = z.strictObject({
   conditional: z.array(placeName).max(10_000),
   reason: text,
 });
-export const release = z.strictObject({ hold: placeName, stores, values, untilDay: z.int().optional() });
+export const release = z.strictObject({ hold: placeName, stores, values, untilDay: z.int().exactOptional() });
 export const waiver = z.strictObject({ hold: placeName, stores, reason: text, untilDay: z.int() });
 export const downgrade = z.strictObject({
-  hold: placeName.optional(),
+  hold: placeName.exactOptional(),
   store: placeName,
   fromGrade: placeName,
   toGrade: placeName,
@@ -45,30 +52,30 @@ export const treatment = z.strictObject({
   store: placeName,
   recipe: text,
   toGrade: placeName,
-  dose: amount.optional(),
+  dose: amount.exactOptional(),
 });
 /** Biocide added to one or more stores. */
 export const dose = z.strictObject({
   stores,
   biocide: placeName,
   doseEach: amount,
-  targetMgPerL: z.number().min(0).optional(),
+  targetMgPerL: z.number().min(0).exactOptional(),
 });
 export const relabel = z.strictObject({
   store: placeName,
   fromLabel: placeName,
   toGrade: placeName,
   twoPersons: z.boolean(),
-  photo: placeName.optional(),
+  photo: placeName.exactOptional(),
 });
 /** Labels or a leak checked before a transfer. */
 export const check = z.strictObject({
   what: z.enum(['labels', 'leak']),
   ok: z.boolean(),
-  visit: placeName.optional(),
-  hose: placeName.optional(),
+  visit: placeName.exactOptional(),
+  hose: placeName.exactOptional(),
   items: z.array(text).max(200),
-  pressureKPaAbs: z.number().positive().optional(),
-  holdMinutes: z.number().positive().optional(),
-  dropKPa: z.number().optional(),
+  pressureKPaAbs: z.number().positive().exactOptional(),
+  holdMinutes: z.number().positive().exactOptional(),
+  dropKPa: z.number().exactOptional(),
 });

@@ -7,14 +7,14 @@ const storeAtOpening = z.strictObject({
   amount,
   /** Null: never used. */
   grade: placeName.nullable(),
-  how: z.string().min(1).max(400).optional(),
+  how: z.string().min(1).max(400).exactOptional(),
 });
 
 export const opening = z.strictObject({
   /** Instant for which the stocks are told. */
   asOfMs: z.int(),
   /** 00:00 of D01. */
-  dayOneMs: z.int().optional(),
+  dayOneMs: z.int().exactOptional(),
   peopleAboard: z.int().min(0).max(10_000),
   stores: z.array(storeAtOpening).max(10_000),
   ports: z.array(z.strictObject({ port: placeName, store: placeName })).max(1000),
@@ -27,7 +27,7 @@ export const opening = z.strictObject({
       z.strictObject({
         visit: placeName,
         berthDay: z.int(),
-        departDay: z.int().optional(),
+        departDay: z.int().exactOptional(),
       }),
     )
     .max(1000),
@@ -37,8 +37,8 @@ export const weigh = z.strictObject({
   store: placeName,
   /** Null: planned and not done. */
   amount: amount.nullable(),
-  instrument: placeName.optional(),
-  method: z.string().min(1).max(80).optional(),
+  instrument: placeName.exactOptional(),
+  method: z.string().min(1).max(80).exactOptional(),
 });
 
 /** A level, dip or sight-glass reading turned into an amount. */
@@ -48,10 +48,10 @@ export const gauge = weigh;
 export const pvt = z.strictObject({
   store: placeName,
   amount,
-  bookBeforeMg: massMg.optional(),
+  bookBeforeMg: massMg.exactOptional(),
   bottleVolumeL: z.number().positive(),
   tankVolumeL: z.number().positive(),
-  tankVolumeUL: z.number().min(0).optional(),
+  tankVolumeUL: z.number().min(0).exactOptional(),
   bottleBeforeKPaAbs: z.number().positive(),
   bottleAfterKPaAbs: z.number().positive(),
   bottleBeforeC: z.number(),
@@ -65,12 +65,12 @@ export const pvt = z.strictObject({
 export const declaredEmpty = z.strictObject({
   store: placeName,
   /** Port that it is taken off, when it stood on one. */
-  port: placeName.optional(),
+  port: placeName.exactOptional(),
   /** What is left in it; absent when nothing tells. */
-  residual: amount.optional(),
+  residual: amount.exactOptional(),
   /** Did the flow stop by itself? False: the content is not known from this. Absent: a container run dry. */
-  flowStopped: z.boolean().optional(),
-  bookMg: massMg.optional(),
+  flowStopped: z.boolean().exactOptional(),
+  bookMg: massMg.exactOptional(),
   /** Counters read at the same moment: they close their interval here. */
   counters: z.array(counterReading).max(100),
 });
@@ -78,10 +78,12 @@ export const declaredEmpty = z.strictObject({
 export const declaredFull = z.strictObject({
   store: placeName,
   amount,
-  port: placeName.optional(),
+  port: placeName.exactOptional(),
 });
 
 export const stockCount = z.strictObject({
   count: placeName,
-  readings: z.array(z.strictObject({ store: placeName, amount: amount.nullable(), method: placeName })).max(10_000),
+  readings: z
+    .array(z.strictObject({ store: placeName, amount: amount.nullable(), method: placeName }))
+    .max(10_000),
 });

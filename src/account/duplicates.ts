@@ -1,0 +1,73 @@
+// The same act entered twice: same ends, same amount, told by another source, or told again at once, or by a clock that runs apart.
+import type { AnyEntry } from '../book/index.ts';
+import { msPerMinute } from '../ground/units/index.ts';
+import type { Fold, RecentMovement } from './fold.ts';
+import { noteEntry } from './note.ts';
+
+/** A double tap of the same person comes within this time. */
+const DOUBLE_TAP_MS = 2 * msPerMinute;
+/** Copies of one act by two people differ by no more than this. */
+const SAME_ACT_MS = 30 * msPerMinute;
+/** Clocks of two places differ by whole quarters of an hour, at most by this. */
+const CLOCK_STEP_MS = 15 * msPerMinute;
+const WIDEST_CLOCK_MS = 14 * 60 * msPerMinute;
+/** Movements older than this are not compared any more. */
+const LOOK_BACK_MS = 2 * 24 * 60 * msPerMinute;
+const MOST_RECENT = 200;
+
+export type DuplicateReason = 'double tap' | 'another source' | 'clock apart';
+
+/** Why two movements look like one act, or null. */
+export function duplicateReason(first: RecentMovement, second: RecentMovement): DuplicateReason | null {
+  if (first.from !== second.from || first.to !== second.to || first.massMg !== second.massMg) return null;
+  const apartMs = Math.abs(second.atMs - first.atMs);
+  const otherSource = first.source !== second.source || first.by !== second.by;
+  if (!otherSource) return apartMs <= DOUBLE_TAP_MS && first.startAtMs === second.startAtMs ? 'double tap' : null;
+  if (apartMs <= SAME_ACT_MS) return 'another source';
+  const startsAgree = first.startAtMs === null || second.startAtMs === null || second.startAtMs - first.startAtMs === second.atMs - first.atMs;
+  return apartMs <= WIDEST_CLOCK_MS && apartMs % CLOCK_STEP_MS === 0 && startsAgree ? 'clock apart' : null;
+}
+
+/**
+ * Looks a movement up among the recent ones. A proposed twin is left out of the position until somebody decides.
+ * @returns whether the movement counts
+ */
+export function countsOnce(fold: Fold, entry: AnyEntry, movement: Omit<RecentMovement, 'entry' | 'atMs' | 'source' | 'by'>): boolean {
+  const mine: RecentMovement = { ...movement, entry: entry.id, atMs: entry.happenedAtMs, source: entry.source ?? null, by: entry.by };
+  const decision = fold.decisions.get(entry.id);
+  const twin = decision === undefined ? findTwin(fold, mine) : null;
+  remember(fold, mine);
+  if (decision !== undefined) return decision === 'both are true';
+  if (twin === null) return true;
+  const data = {
+    reason: twin.reason,
+    massMg: mine.massMg,
+    mgPerL: fold.mgPerL,
+    from: mine.from,
+    to: mine.to,
+    apartMin: Math.round((mine.atMs - twin.movement.atMs) / msPerMinute),
+    ...wouldHold(fold, mine),
+  };
+  noteEntry(fold, entry, { code: 'duplicate-proposed', severity: 'act-today', store: mine.to, data, entries: [twin.movement.entry] });
+  return false;
+}
+
+function findTwin(fold: Fold, mine: RecentMovement): { movement: RecentMovement; reason: DuplicateReason } | null {
+  for (const movement of fold.recent) {
+    const reason = duplicateReason(movement, mine);
+    if (reason !== null) return { movement, reason };
+  }
+  return null;
+}
+
+function remember(fold: Fold, mine: RecentMovement): void {
+  const young = fold.recent.filter((other) => mine.atMs - other.atMs <= LOOK_BACK_MS);
+  fold.recent = [...young.slice(-(MOST_RECENT - 1)), mine];
+}
+
+/** What the receiving store would hold with both of them, against its capacity. */
+function wouldHold(fold: Fold, mine: RecentMovement): Record<string, number | null> {
+  const store = fold.stores.get(mine.to);
+  if (store === undefined) return { wouldHoldMg: null, capacityMg: null };
+  return { wouldHoldMg: fold.ledger.balanceMg(`store:${mine.to}`) + mine.massMg, capacityMg: store.facts.capacityMg };
+}

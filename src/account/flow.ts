@@ -1,0 +1,63 @@
+// One flow: whole milligrams in the ledger, kilograms and doubt in the estimator, identity in the stores.
+import type { AnyEntry } from '../book/index.ts';
+import type { End, Fold } from './fold.ts';
+import { MG_PER_KG } from './fold.ts';
+import { passIdentity } from './identity.ts';
+import { noteEntry } from './note.ts';
+import { rememberEntry, type StoreState } from './store-state.ts';
+
+export interface Flow {
+  readonly from: End;
+  readonly to: End;
+  readonly massMg: number;
+  /** One standard deviation of the amount that is new in this flow. */
+  readonly uMg: number;
+  /** Place of the calibration error that the amount carries, −1 for none. */
+  readonly calibration: number;
+  /** Grade that the entry names, when it names one. */
+  readonly grade?: string | undefined;
+  /** Counted water from a unit: the grade is the outpost's plumbing, no rule is asked. */
+  readonly plumbing?: boolean;
+}
+
+/** Moves water. */
+export function flow(fold: Fold, entry: AnyEntry, what: Flow): void {
+  fold.ledger.post(what.from.account, what.to.account, what.massMg);
+  if (fold.estimating) {
+    fold.estimator.move({
+      from: what.from.store?.content ?? -1,
+      to: what.to.store?.content ?? -1,
+      calibration: what.calibration,
+      massKg: what.massMg / MG_PER_KG,
+      uKg: what.uMg / MG_PER_KG,
+    });
+  }
+  if (what.massMg === 0) return;
+  passIdentity(fold, entry, what);
+  for (const end of [what.from, what.to]) touch(end.store, entry);
+  checkRoom(fold, entry, what.to.store);
+}
+
+function touch(state: StoreState | null, entry: AnyEntry): void {
+  if (state === null) return;
+  state.movedAtMs = entry.happenedAtMs;
+  rememberEntry(state, entry.id);
+}
+
+/** More in a store than it can hold is no water but a slip; it is kept and said. */
+function checkRoom(fold: Fold, entry: AnyEntry, state: StoreState | null): void {
+  if (state === null) return;
+  const { massMg, uMg } = contentOf(fold, state);
+  if (massMg > state.facts.capacityMg + 2 * uMg) {
+    const data = { massMg, u95Mg: 2 * uMg, capacityMg: state.facts.capacityMg, mgPerL: fold.mgPerL };
+    noteEntry(fold, entry, { code: 'over-capacity', severity: 'act-today', store: state.facts.id, data });
+  }
+}
+
+/** Best value and doubt of a store, in whole milligrams. */
+export function contentOf(fold: Fold, state: StoreState): { massMg: number; uMg: number } {
+  if (!fold.estimating) return { massMg: fold.ledger.balanceMg(`store:${state.facts.id}`), uMg: 0 };
+  const massMg = Math.round(fold.estimator.mean(state.content) * MG_PER_KG);
+  const uMg = Math.round(Math.sqrt(Math.max(0, fold.estimator.variance(state.content))) * MG_PER_KG);
+  return { massMg: massMg === 0 ? 0 : massMg, uMg };
+}

@@ -1,0 +1,15 @@
+// The door of the account: what other rooms may use.
+export { applyEntry } from './apply.ts';
+export { Estimator } from './estimator.ts';
+export type { AccountFindingCode } from './finding-codes.ts';
+export { type AccountFinding, Fold, type VisitState } from './fold.ts';
+export { isPool, pools } from './ends.ts';
+export { UNACCOUNTED } from './ledger.ts';
+export { type Position, positionOf, type StockSum, type StorePosition } from './position.ts';
+export { Account, type OpenOutcome } from './reckon.ts';
+export { biocidesIn, gradeAfter, type RuleBreak, ruleBreaks, type Side } from './rules.ts';
+export { SILENCE_MS } from './state-findings.ts';
+export { type FreeStock, freeStock, notFreeBecause, reserveStock } from './stock.ts';
+export type { HoldState, HowKnown, Release, StoreFacts } from './store-state.ts';
+export { amountWithoutUnit } from './unit-doubt.ts';
+export { MOST_USAGE_DAYS, type UsageDay } from './usage.ts';

@@ -1,0 +1,33 @@
+// Writing a finding about an entry.
+import type { AnyEntry } from '../book/index.ts';
+import type { FindingData, Severity } from '../ground/units/index.ts';
+import type { Fold } from './fold.ts';
+import type { AccountFindingCode } from './finding-codes.ts';
+
+/** Adds a finding that an entry gave rise to. */
+export function noteEntry(
+  fold: Fold,
+  entry: AnyEntry,
+  finding: {
+    readonly code: AccountFindingCode;
+    readonly severity: Exclude<Severity, 'error'>;
+    readonly store?: string | undefined;
+    readonly field?: string;
+    readonly data?: FindingData;
+    readonly entries?: readonly string[];
+  },
+): void {
+  fold.note({
+    code: finding.code,
+    severity: finding.severity,
+    where: {
+      entry: entry.id,
+      ...(finding.store !== undefined && { store: finding.store }),
+      ...(finding.field !== undefined && { field: finding.field }),
+      ...(entry.origin?.line !== undefined && { line: entry.origin.line }),
+    },
+    data: { ...finding.data, ref: entry.origin?.ref ?? `${entry.site} ${entry.number}`, kind: entry.kind },
+    entries: [entry.id, ...(finding.entries ?? [])],
+    atMs: entry.happenedAtMs,
+  });
+}

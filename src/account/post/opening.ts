@@ -1,0 +1,111 @@
+// The opening stock, and stores that come aboard: contents told for the first time.
+import type { AnyEntry, Entry } from '../../book/index.ts';
+import type { Store } from '../../outpost/index.ts';
+import { type Fold, MG_PER_KG } from '../fold.ts';
+import { OUTSIDE, storeAccount } from '../ledger.ts';
+import { noteEntry } from '../note.ts';
+import { holdsNow, type Release, rememberReading, type StoreFacts, type StoreState } from '../store-state.ts';
+
+/** An opening doubt as wide as this part of the capacity says that nobody ever measured it. Ours, no source. */
+const NEVER_MEASURED_PART = 0.08;
+
+/** What is first told of a store. */
+export interface FirstContent {
+  readonly massMg: number;
+  readonly uMg: number;
+  readonly grade: string | null;
+  readonly release: Release;
+}
+
+export function postOpening(fold: Fold, entry: Entry<'opening'>): void {
+  const { body } = entry;
+  fold.openingMs = body.asOfMs;
+  fold.normsUntilMs = body.asOfMs;
+  fold.lastLineMs = body.asOfMs;
+  fold.peopleAboard = body.peopleAboard;
+  if (body.dayOneMs !== undefined) fold.dayRule = { ...fold.dayRule, dayOneUtcMs: body.dayOneMs };
+  for (const told of body.stores) {
+    const state = storeNamed(fold, entry, told.store);
+    if (state === null) continue;
+    tellContent(fold, entry, state, { massMg: told.amount.massMg, uMg: told.amount.uMg ?? 0, grade: told.grade, release: 'opening' });
+    state.lastReading = { atMs: body.asOfMs, how: 'opening', entry: entry.id };
+    askIfNeverMeasured(fold, entry, state, told.amount.uMg ?? 0);
+  }
+  for (const { port, store } of body.ports) fold.setPort(port, store, body.asOfMs);
+  for (const { instrument, value } of body.counters) fold.counter(instrument, body.asOfMs).last = value;
+  for (const visit of body.visits) {
+    const { visit: name, berthDay, departDay } = visit;
+    fold.visits.set(name, { visit: name, berthDay, departDay: departDay ?? null, aboard: false });
+  }
+  for (const grade of fold.index.grades.keys()) fold.usage.start(grade, body.asOfMs);
+}
+
+function storeNamed(fold: Fold, entry: AnyEntry, id: string): StoreState | null {
+  const known = fold.stores.get(id);
+  if (known !== undefined) return known;
+  const store: Store | undefined = fold.index.stores.get(id);
+  if (store !== undefined) return fold.addStore(fold.factsOf(store), store.holds ?? null);
+  noteEntry(fold, entry, { code: 'store-unknown', severity: 'act-today', field: 'stores', data: { name: id, nearest: [] } });
+  return null;
+}
+
+/** Puts the first content into a store: from outside, with its doubt and nothing shared with others. */
+export function tellContent(fold: Fold, entry: AnyEntry, state: StoreState, told: FirstContent): void {
+  const account = storeAccount(state.facts.id);
+  fold.ledger.post(OUTSIDE, account, told.massMg - fold.ledger.balanceMg(account));
+  const uKg = told.uMg / MG_PER_KG;
+  fold.estimator.reset(state.content, told.massMg / MG_PER_KG, uKg * uKg);
+  rememberReading(state, { atMs: entry.happenedAtMs, how: 'opening', entry: entry.id });
+  state.release = told.release;
+  if (told.grade === null) {
+    state.grade = null;
+    state.gradeHistory = [];
+    return;
+  }
+  holdsNow(state, told.grade);
+  state.emptied = told.massMg <= state.facts.remainderMg;
+  const biocide = fold.index.grades.get(told.grade)?.biocide ?? 'none';
+  state.biocides = biocide === 'none' || told.massMg === 0 ? [] : [biocide];
+}
+
+function askIfNeverMeasured(fold: Fold, entry: AnyEntry, state: StoreState, uMg: number): void {
+  if (uMg < NEVER_MEASURED_PART * state.facts.capacityMg) return;
+  const data = { u95Mg: 2 * uMg, capacityMg: state.facts.capacityMg, mgPerL: fold.mgPerL };
+  noteEntry(fold, entry, { code: 'never-weighed', severity: 'know', store: state.facts.id, data });
+}
+
+type NewStore = Entry<'store-added'>['body'];
+
+/** A store that an entry brings: what the outpost file knows of it, and what the entry says. */
+export function bringStore(fold: Fold, entry: AnyEntry, told: NewStore, visit: string | null): void {
+  const written = fold.index.stores.get(told.store);
+  const mg = (litres: number) => Math.round(litres * fold.mgPerL);
+  const facts: StoreFacts =
+    written === undefined
+      ? {
+          id: told.store,
+          name: told.name ?? told.store,
+          kind: isStoreKind(told.kind) ? told.kind : 'container',
+          place: told.place ?? visit ?? 'unplaced',
+          capacityMg: mg(told.capacityL),
+          fillMg: told.fillL === undefined ? null : mg(told.fillL),
+          remainderMg: mg(told.usableRemainderL),
+          remainderUMg: mg(told.usableRemainderUL ?? told.usableRemainderL / 3),
+          reserve: false,
+          wasteLimitMg: told.wasteLimitL === undefined ? null : mg(told.wasteLimitL),
+          emptyNeedsFlowStopped: told.kind === 'vehicleTank',
+          visit,
+        }
+      : fold.factsOf(written);
+  const state = fold.addStore(facts, told.grade);
+  const release: Release = visit === null ? 'opening' : 'loader’s certificate';
+  const { amount } = told;
+  tellContent(fold, entry, state, { massMg: amount?.massMg ?? 0, uMg: amount?.uMg ?? 0, grade: told.grade, release });
+  state.lastReading = { atMs: entry.happenedAtMs, how: visit === null ? 'opening' : 'loader’s figure', entry: entry.id };
+}
+
+const storeKinds: ReadonlySet<string> = new Set(['tank', 'container', 'softBag', 'buffer', 'vehicleTank', 'wasteContainer']);
+
+function isStoreKind(kind: string): kind is Store['kind'] {
+  return storeKinds.has(kind);
+}

@@ -1,0 +1,121 @@
+// Readings: day lines, meters, weights, gaugings, declared empty and full, stock counts, hook-ups.
+import type { AnyEntry, Entry } from '../../book/index.ts';
+import { readCounters } from '../counters.ts';
+import { type Fold, MG_PER_KG } from '../fold.ts';
+import { instrumentOf } from '../instrument-of.ts';
+import { settleLevels } from '../interval.ts';
+import { postNorms } from '../norms.ts';
+import { noteEntry } from '../note.ts';
+import { readContent } from '../read-content.ts';
+import type { HowKnown, StoreState } from '../store-state.ts';
+import { countersOfGrade } from '../tally.ts';
+
+export function postDayLine(fold: Fold, entry: Entry<'day-line'>): void {
+  const { body } = entry;
+  postNorms(fold, entry);
+  const read = readCounters(fold, entry, body.readings, true);
+  settleLevels(fold, read);
+  for (const grade of fold.usage.grades()) {
+    const complete = countersOfGrade(fold, grade).every((id) => read.has(id));
+    fold.usage.close(grade, { day: body.day, atMs: entry.happenedAtMs, peopleAboard: body.peopleAboard, complete, entry: entry.id });
+  }
+  fold.lastLineMs = entry.happenedAtMs;
+}
+
+export function postMeter(fold: Fold, entry: Entry<'meter'>): void {
+  readCounters(fold, entry, entry.body.readings, false);
+}
+
+export function postHookup(fold: Fold, entry: Entry<'hookup'>): void {
+  const { store, port } = entry.body;
+  if (!fold.ports.has(port)) {
+    noteEntry(fold, entry, { code: 'port-unknown', severity: 'act-today', field: 'port', data: { port } });
+    return;
+  }
+  if (storeOf(fold, entry, store) === null) return;
+  postNorms(fold, entry);
+  fold.setPort(port, store, entry.happenedAtMs);
+}
+
+export function postWeigh(fold: Fold, entry: Entry<'weigh'> | Entry<'gauge'>): void {
+  const { body } = entry;
+  const state = storeOf(fold, entry, body.store);
+  if (state === null) return;
+  if (body.amount === null) {
+    noteEntry(fold, entry, { code: 'reading-skipped', severity: 'know', store: body.store });
+    return;
+  }
+  const instrument = instrumentOf(fold, body);
+  const absoluteL = instrument?.calibration?.absolute ?? 0;
+  const shared = absoluteL > 0 ? fold.offset(`gauge:${instrument?.id}`, litresKg(fold, absoluteL)) : -1;
+  // The entry's doubt is that of one reading, all parts together: the shared part is taken out of it.
+  const statedMg = body.amount.uMg ?? Math.round((instrument?.statedDoubt ?? 0.2) * fold.mgPerL);
+  const sharedMg = shared < 0 ? 0 : absoluteL * fold.mgPerL;
+  const uMg = Math.round(Math.sqrt(Math.max(statedMg * statedMg - sharedMg * sharedMg, (statedMg * statedMg) / 4)));
+  const how: HowKnown = entry.kind === 'weigh' ? 'weighed' : 'gauged';
+  readContent(fold, entry, state, { massMg: body.amount.massMg, uMg, how, shared: [shared] });
+}
+
+export function postPvt(fold: Fold, entry: Entry<'pvt'>): void {
+  const { body } = entry;
+  const state = storeOf(fold, entry, body.store);
+  if (state === null) return;
+  const gauging = fold.index.stores.get(body.store)?.gauging;
+  const parts = gauging === undefined ? null : rootSumOfSquares(gauging.bladderSeatingDoubtL, gauging.injectionDoubtL);
+  const uMg = parts === null ? (body.amount.uMg ?? 0) : Math.round(parts * fold.mgPerL);
+  readContent(fold, entry, state, { massMg: body.amount.massMg, uMg, how: 'gauged', shared: [state.gaugeOffset] });
+}
+
+export function postDeclaredEmpty(fold: Fold, entry: Entry<'declared-empty'>): void {
+  const { body } = entry;
+  if (body.counters.length > 0) readCounters(fold, entry, body.counters, false);
+  const state = storeOf(fold, entry, body.store);
+  if (state === null) return;
+  if (body.port !== undefined && fold.storeOn(body.port)?.facts.id === body.store) fold.setPort(body.port, null, entry.happenedAtMs);
+  const runDry = body.flowStopped ?? !state.facts.emptyNeedsFlowStopped;
+  if (!runDry) {
+    const data = { bookMg: body.bookMg ?? null, remainderMg: state.facts.remainderMg, mgPerL: fold.mgPerL };
+    noteEntry(fold, entry, { code: 'tank-not-run-dry', severity: 'act-today', store: body.store, data });
+    return;
+  }
+  state.emptied = true;
+  const massMg = body.residual?.massMg ?? state.facts.remainderMg;
+  const uMg = body.residual?.uMg ?? state.facts.remainderUMg;
+  readContent(fold, entry, state, { massMg, uMg, how: 'declared empty' });
+}
+
+export function postDeclaredFull(fold: Fold, entry: Entry<'declared-full'>): void {
+  const { body } = entry;
+  postNorms(fold, entry);
+  const state = storeOf(fold, entry, body.store);
+  if (state === null) return;
+  const fullU = fold.index.stores.get(body.store)?.fullAtDoubtL ?? 0.3;
+  const uMg = body.amount.uMg ?? Math.round(fullU * fold.mgPerL);
+  readContent(fold, entry, state, { massMg: body.amount.massMg, uMg, how: 'declared full' });
+  const port = body.port ?? fold.portOf(body.store);
+  if (port !== null) fold.setPort(port, null, entry.happenedAtMs);
+}
+
+export function postStockCount(fold: Fold, entry: Entry<'stock-count'>): void {
+  for (const reading of entry.body.readings) {
+    const state = storeOf(fold, entry, reading.store);
+    if (state === null || reading.amount === null) continue;
+    const uMg = reading.amount.uMg ?? Math.round(0.3 * fold.mgPerL);
+    readContent(fold, entry, state, { massMg: reading.amount.massMg, uMg, how: 'counted' });
+  }
+}
+
+export function storeOf(fold: Fold, entry: AnyEntry, id: string): StoreState | null {
+  const state = fold.stores.get(id);
+  if (state !== undefined) return state;
+  noteEntry(fold, entry, { code: 'store-unknown', severity: 'act-today', field: 'store', data: { name: id, nearest: [] } });
+  return null;
+}
+
+function litresKg(fold: Fold, litres: number): number {
+  return (litres * fold.mgPerL) / MG_PER_KG;
+}
+
+function rootSumOfSquares(a: number, b: number): number {
+  return Math.sqrt(a * a + b * b);
+}

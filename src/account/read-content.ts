@@ -1,0 +1,34 @@
+// A reading of a store's content: evidence that draws the estimate, and never a movement.
+import type { AnyEntry } from '../book/index.ts';
+import { contentOf } from './flow.ts';
+import { type Fold, MG_PER_KG } from './fold.ts';
+import { noteEntry } from './note.ts';
+import { type HowKnown, rememberReading, type StoreState } from './store-state.ts';
+
+/** A reading this many of its own standard deviations from what was expected is asked about first. */
+const FAR_OFF = 3;
+
+export interface ContentReading {
+  readonly massMg: number;
+  readonly uMg: number;
+  readonly how: HowKnown;
+  /** Places of errors that this reading shares with others: the gauge's calibration, the tank's shell. */
+  readonly shared?: readonly number[];
+}
+
+export function readContent(fold: Fold, entry: AnyEntry, state: StoreState, reading: ContentReading): void {
+  const before = contentOf(fold, state);
+  rememberReading(state, { atMs: entry.happenedAtMs, how: reading.how, entry: entry.id });
+  if (!fold.estimating) return;
+  const places = [state.content, ...(reading.shared ?? []).filter((place) => place >= 0)];
+  const { innovation, variance } = fold.estimator.read({ places, value: reading.massMg / MG_PER_KG, u: reading.uMg / MG_PER_KG });
+  if (innovation * innovation <= FAR_OFF * FAR_OFF * variance) return;
+  const data = {
+    readMg: reading.massMg,
+    expectedMg: before.massMg,
+    u95Mg: Math.round(2 * Math.sqrt(variance) * MG_PER_KG),
+    mgPerL: fold.mgPerL,
+    how: reading.how,
+  };
+  noteEntry(fold, entry, { code: 'reading-far-off', severity: 'act-today', store: state.facts.id, data });
+}

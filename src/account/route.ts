@@ -1,0 +1,107 @@
+// The way of water of a counter: which sources gave how much of an interval, and where it went.
+import type { FlowEnd, Route } from '../outpost/index.ts';
+import type { CounterState } from './counter-state.ts';
+import { poolEnd } from './ends.ts';
+import type { End, Fold } from './fold.ts';
+import { shareOverPort } from './port-share.ts';
+
+/** What one source gave. */
+export interface SourceShare {
+  readonly end: End;
+  readonly massMg: number;
+  /** The buffer through which this source was drawn, because that stood at its remainder. */
+  readonly through: End | null;
+  /** Told by a person as a change of source; only then is its own doubt known. */
+  readonly claimUMg: number | null;
+  /** Nobody said that this source, which needs an entry, was drawn. */
+  readonly unsaid: boolean;
+}
+
+const plain = { through: null, claimUMg: null, unsaid: false } as const;
+
+/** The account behind an end of a way, as things stand; null where nothing hangs on the port. */
+export function resolve(fold: Fold, end: FlowEnd): End | null {
+  if ('pool' in end) return poolEnd(end.pool);
+  const store = 'store' in end ? fold.stores.get(end.store) : fold.storeOn(end.port);
+  return store == null ? null : fold.endOfStore(store);
+}
+
+/** Shares out an interval over the sources of its way: each gives what it has, in order; single entries stand. */
+export function sourcesOf(fold: Fold, route: Route, interval: { readonly state: CounterState; readonly massMg: number }): SourceShare[] {
+  const { state } = interval;
+  const shares: SourceShare[] = state.claims.flatMap((claim) => {
+    const store = fold.stores.get(claim.store);
+    return store === undefined ? [] : [{ ...plain, end: fold.endOfStore(store), massMg: claim.massMg, claimUMg: claim.uMg }];
+  });
+  const sources = route.from.flatMap((source) => {
+    const end = resolve(fold, source);
+    return end === null ? [] : [{ source, end }];
+  });
+  for (const [account, massMg] of state.split) {
+    if (!sources.some(({ end }) => end.account === account)) shares.push({ ...plain, end: endOfAccount(fold, account), massMg });
+  }
+  let restMg = interval.massMg - shares.reduce((sum, share) => sum + share.massMg, 0);
+  let buffer: End | null = null;
+  for (const { source, end } of sources) {
+    if (isOnlyByEntry(source)) continue;
+    const massMg = isDrawnDown(source) ? Math.min(restMg, availableMg(fold, end, state)) : restMg;
+    shares.push({ ...plain, end, massMg, through: buffer });
+    restMg -= massMg;
+    if (isDrawnDown(source) && restMg > 0) buffer = end;
+    if (!isDrawnDown(source)) break;
+  }
+  if (restMg !== 0) shares.push(lastResort(fold, route, restMg));
+  return shares;
+}
+
+function isOnlyByEntry(source: FlowEnd): boolean {
+  return 'store' in source && source.onlyByEntry;
+}
+
+function isDrawnDown(source: FlowEnd): boolean {
+  return 'store' in source && source.downToRemainder;
+}
+
+/** What a buffer can give above its remainder; what single entries took of it in this interval is inside. */
+function availableMg(fold: Fold, end: End, state: CounterState): number {
+  const already = state.split.get(end.account) ?? 0;
+  return Math.max(0, fold.ledger.balanceMg(end.account) + already - (end.store?.facts.remainderMg ?? 0));
+}
+
+/** Nobody said where the rest came from: a source that needs an entry gave it if the way has one, else it is unplaced. */
+function lastResort(fold: Fold, route: Route, massMg: number): SourceShare {
+  const source = route.from.find(isOnlyByEntry);
+  const end = source === undefined ? null : resolve(fold, source);
+  return end === null ? { ...plain, end: poolEnd('unplaced'), massMg } : { ...plain, end, massMg, unsaid: true };
+}
+
+function endOfAccount(fold: Fold, account: string): End {
+  const store = account.startsWith('store:') ? fold.stores.get(account.slice('store:'.length)) : undefined;
+  return store === undefined ? poolEnd(account) : fold.endOfStore(store);
+}
+
+/** Where it went, and what share of it. */
+export interface Target {
+  readonly end: End;
+  readonly share: number;
+}
+
+/** One end, or the stores that stood on a port one after the other, by time. */
+export function targetsOf(fold: Fold, to: FlowEnd, over: { readonly fromMs: number; readonly toMs: number }): readonly Target[] {
+  if (!('port' in to)) return [{ end: resolve(fold, to) ?? poolEnd('unplaced'), share: 1 }];
+  const targets = shareOverPort(fold.ports.get(to.port) ?? [], over).flatMap((each): Target[] => {
+    const store = each.store === null ? undefined : fold.stores.get(each.store);
+    return store === undefined ? [] : [{ end: fold.endOfStore(store), share: each.share }];
+  });
+  return targets.length > 0 ? targets : [{ end: poolEnd('unplaced'), share: 1 }];
+}
+
+/** Whole milligrams by shares; the last target takes what rounding left. */
+export function splitOver(targets: readonly Target[], massMg: number): { end: End; massMg: number }[] {
+  let restMg = massMg;
+  return targets.map((target, k) => {
+    const part = k === targets.length - 1 ? restMg : Math.round(massMg * target.share);
+    restMg -= part;
+    return { end: target.end, massMg: part };
+  });
+}

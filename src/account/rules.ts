@@ -1,0 +1,77 @@
+// What may flow into what: the same rules refuse an intention at the desk and speak about a fact in the account.
+import type { OutpostIndex } from '../outpost/index.ts';
+import type { AccountFindingCode } from './finding-codes.ts';
+import type { StoreState } from './store-state.ts';
+
+export interface RuleBreak {
+  readonly code: Extract<
+    AccountFindingCode,
+    'biocides-meet' | 'grade-may-not-flow' | 'reserve-unreleased' | 'held-water-moved'
+  >;
+  readonly data: Readonly<Record<string, string | null>>;
+}
+
+/** What a rule needs to know of an end of a flow. */
+export type Side = Pick<StoreState, 'grade' | 'emptied' | 'biocides' | 'release' | 'hold' | 'facts'>;
+
+/** Grade of what is in the receiving store afterwards: the worse of the two, or null when neither is known. */
+export function gradeAfter(index: OutpostIndex, from: Side, to: Side): string | null {
+  if (from.grade === null) return to.grade;
+  if (to.grade === null) return from.grade;
+  const rank = (id: string) => index.grades.get(id)?.rank ?? 0;
+  return rank(to.grade) > rank(from.grade) ? to.grade : from.grade;
+}
+
+/** Biocides that come with water of a grade out of a store: its own, and those that the store has met. */
+export function biocidesIn(index: OutpostIndex, side: Side): readonly string[] {
+  const own = side.grade === null ? 'none' : (index.grades.get(side.grade)?.biocide ?? 'none');
+  return [...new Set([...side.biocides, own])].filter((biocide) => biocide !== 'none');
+}
+
+/** All rules that a flow from one store into another breaks. */
+export function ruleBreaks(index: OutpostIndex, from: Side, to: Side): readonly RuleBreak[] {
+  return [...biocideBreaks(index, from, to), ...gradeBreaks(index, from, to), ...reserveBreaks(index, from, to), ...holdBreaks(from, to)];
+}
+
+function biocideBreaks(index: OutpostIndex, from: Side, to: Side): RuleBreak[] {
+  const there = biocidesIn(index, to);
+  for (const comes of biocidesIn(index, from)) {
+    const enemy = there.find((other) => index.biocides.get(comes)?.neverMeets.includes(other));
+    if (enemy !== undefined) {
+      const data = { from: from.facts.id, to: to.facts.id, comes, meets: enemy, residue: to.emptied ? 'residue' : 'content' };
+      return [{ code: 'biocides-meet', data }];
+    }
+  }
+  return [];
+}
+
+function gradeBreaks(index: OutpostIndex, from: Side, to: Side): RuleBreak[] {
+  if (from.grade === null || to.grade === null) return [];
+  const after = gradeAfter(index, from, to) ?? from.grade;
+  const mayFlow = index.grades.get(from.grade)?.mayFlowInto ?? [];
+  const mayGoDown = to.emptied && to.grade !== 'waste' && index.outpost.policy.containersMayGoDown && !isFixed(index, to);
+  const receiving = mayGoDown ? after : to.grade;
+  if (mayFlow.includes(receiving)) return [];
+  return [{ code: 'grade-may-not-flow', data: { from: from.facts.id, to: to.facts.id, fromGrade: from.grade, toGrade: to.grade } }];
+}
+
+/** A store that the outpost file ties to one grade never goes down. */
+function isFixed(index: OutpostIndex, side: Side): boolean {
+  return index.stores.get(side.facts.id)?.holds !== undefined;
+}
+
+function reserveBreaks(index: OutpostIndex, from: Side, to: Side): RuleBreak[] {
+  if (!to.facts.reserve || from.facts.reserve) return [];
+  if (index.outpost.policy.deliveredWater?.releasedForReserveOnlyByOwnSample !== true) return [];
+  if (from.release === 'own sample' || from.release === 'made here' || from.release === 'opening') return [];
+  return [{ code: 'reserve-unreleased', data: { from: from.facts.id, to: to.facts.id, release: from.release } }];
+}
+
+function holdBreaks(from: Side, to: Side): RuleBreak[] {
+  if (from.hold === null || isWaste(to)) return [];
+  return [{ code: 'held-water-moved', data: { from: from.facts.id, to: to.facts.id, hold: from.hold.hold, reason: from.hold.reason } }];
+}
+
+function isWaste(side: Side): boolean {
+  return side.facts.kind === 'wasteContainer';
+}

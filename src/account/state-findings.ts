@@ -1,0 +1,95 @@
+// Findings that are true as long as a state lasts: holds, conditional reserve, negative stock, floors, silence.
+import { msPerDay } from '../ground/units/index.ts';
+import type { AccountFinding, Fold } from './fold.ts';
+import type { StorePosition } from './position.ts';
+import type { HoldState } from './store-state.ts';
+
+/** Without a day line for this long the figures are said to be old before anything else is said. */
+export const SILENCE_MS = 2 * msPerDay;
+
+export function stateFindings(fold: Fold, stores: readonly StorePosition[], atMs: number): AccountFinding[] {
+  return [
+    ...silence(fold, atMs),
+    ...holds(fold, stores, atMs),
+    ...negative(fold, stores, atMs),
+    ...reserve(fold, stores, atMs),
+    ...wasteLimits(fold, stores, atMs),
+  ];
+}
+
+function silence(fold: Fold, atMs: number): AccountFinding[] {
+  if (fold.openingMs === null) {
+    return [{ code: 'opening-missing', severity: 'act-today', where: {}, data: {}, entries: [], atMs }];
+  }
+  const lastMs = fold.lastLineMs ?? fold.openingMs;
+  if (atMs - lastMs < SILENCE_MS) return [];
+  const days = Math.floor((atMs - lastMs) / msPerDay);
+  return [{ code: 'no-reading', severity: 'act-today', where: {}, data: { lastMs, days }, entries: [], atMs }];
+}
+
+/** One line for a hold, however many stores it holds. */
+function holds(fold: Fold, stores: readonly StorePosition[], atMs: number): AccountFinding[] {
+  const found: AccountFinding[] = [];
+  for (const [kind, code] of [['hold', 'hold-open'], ['conditional', 'conditional-reserve']] as const) {
+    const groups = new Map<string, { hold: HoldState; members: StorePosition[] }>();
+    for (const store of stores) {
+      const hold = store[kind];
+      if (hold === null) continue;
+      const group = groups.get(hold.hold) ?? { hold, members: [] };
+      group.members.push(store);
+      groups.set(hold.hold, group);
+    }
+    for (const { hold, members } of groups.values()) {
+      const data = {
+        hold: hold.hold,
+        reason: hold.reason,
+        sinceMs: hold.sinceMs,
+        stores: members.map((store) => store.facts.id),
+        massMg: members.reduce((sum, store) => sum + store.massMg, 0),
+        mgPerL: fold.mgPerL,
+      };
+      found.push({ code, severity: 'act-now', where: {}, data, entries: [hold.entry], atMs });
+    }
+  }
+  return found;
+}
+
+/** Never clamped: less than nothing is evidence of an error, unless what flowed in has not been read yet. */
+function negative(fold: Fold, stores: readonly StorePosition[], atMs: number): AccountFinding[] {
+  return stores.flatMap((store): AccountFinding[] => {
+    if (store.massMg >= -2 * store.uMg || store.massMg >= 0 || inflowWaits(fold, store)) return [];
+    const data = { massMg: store.massMg, u95Mg: 2 * store.uMg, mgPerL: fold.mgPerL };
+    return [{ code: 'negative-stock', severity: 'act-today', where: { store: store.facts.id }, data, entries: store.because, atMs }];
+  });
+}
+
+/** Water left the store after the counter of what flows in was last read. */
+function inflowWaits(fold: Fold, store: StorePosition): boolean {
+  const movedAtMs = fold.stores.get(store.facts.id)?.movedAtMs ?? null;
+  return fold.index.outpost.instruments.some((instrument) => {
+    const to = instrument.route?.to;
+    const counter = fold.counters.get(instrument.id);
+    if (to === undefined || !('store' in to) || to.store !== store.facts.id || counter === undefined) return false;
+    return movedAtMs !== null && counter.sinceMs < movedAtMs;
+  });
+}
+
+function reserve(fold: Fold, stores: readonly StorePosition[], atMs: number): AccountFinding[] {
+  const policy = fold.index.outpost.policy.reserve;
+  const members = stores.filter((store) => policy.counts.includes(store.facts.id));
+  const massMg = members.reduce((sum, store) => sum + store.massMg, 0);
+  const floorMg = Math.round(policy.floorL * fold.mgPerL);
+  if (members.length === 0 || massMg >= floorMg || fold.openingMs === null) return [];
+  const data = { massMg, floorMg, mgPerL: fold.mgPerL, stores: members.map((store) => store.facts.id) };
+  return [{ code: 'reserve-below-floor', severity: 'act-now', where: {}, data, entries: [], atMs }];
+}
+
+function wasteLimits(fold: Fold, stores: readonly StorePosition[], atMs: number): AccountFinding[] {
+  return stores.flatMap((store): AccountFinding[] => {
+    const limitMg = store.facts.wasteLimitMg;
+    const terminal = store.grade !== null && fold.index.grades.get(store.grade)?.terminal === true;
+    if (limitMg === null || !terminal || store.massMg <= limitMg + 2 * store.uMg) return [];
+    const data = { massMg: store.massMg, limitMg, mgPerL: fold.mgPerL };
+    return [{ code: 'waste-limit', severity: 'act-today', where: { store: store.facts.id }, data, entries: store.because, atMs }];
+  });
+}

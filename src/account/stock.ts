@@ -1,0 +1,61 @@
+// What can be counted on: water of a grade that is released, in service, above the usable remainder, and not the reserve.
+import type { Position, StorePosition } from './position.ts';
+
+export interface FreeStock {
+  readonly grade: string;
+  /** Stores that it stands in. */
+  readonly stores: readonly string[];
+  readonly massMg: number;
+  readonly uMg: number;
+  readonly because: readonly string[];
+}
+
+/** Why a store's water is in no free figure, or null when it is free. */
+export function notFreeBecause(position: Position, store: StorePosition): string | null {
+  const grade = store.grade === null ? undefined : position.index.grades.get(store.grade);
+  if (grade === undefined) return 'grade unknown';
+  if (store.hold !== null) return 'hold';
+  if (store.conditional !== null) return 'conditional';
+  if (store.facts.reserve) return 'reserve';
+  if (grade.emergencyOnly) return 'emergency only';
+  if (grade.terminal) return 'waste';
+  if (store.release === 'none') return 'not released';
+  const delivered = position.index.outpost.policy.deliveredWater;
+  if (store.release === 'loader’s certificate' && delivered?.usableOnLoadersCertificate !== true) return 'not released';
+  if (store.emptied) return 'empty';
+  return null;
+}
+
+/** Free water of one grade. Each store gives what is above its remainder; whose content is less gives nothing. */
+export function freeStock(position: Position, grade: string): FreeStock {
+  const members = position.stores.filter(
+    (store) => store.grade === grade && store.massMg > store.facts.remainderMg && notFreeBecause(position, store) === null,
+  );
+  const stores = members.map((store) => store.facts.id);
+  const { massMg, uMg } = position.sumOf(stores);
+  const remainderMg = members.reduce((sum, store) => sum + store.facts.remainderMg, 0);
+  const remainderVariance = members.reduce((sum, store) => sum + store.facts.remainderUMg * store.facts.remainderUMg, 0);
+  return {
+    grade,
+    stores,
+    massMg: massMg - remainderMg,
+    uMg: Math.round(Math.sqrt(uMg * uMg + remainderVariance)),
+    because: [...new Set(members.flatMap((store) => store.because.slice(0, 1)))],
+  };
+}
+
+/** The reserve that policy counts, all of its content, and what of it is conditional. */
+export function reserveStock(position: Position): FreeStock & { readonly conditionalMg: number; readonly floorMg: number } {
+  const policy = position.index.outpost.policy.reserve;
+  const members = position.stores.filter((store) => policy.counts.includes(store.facts.id));
+  const stores = members.map((store) => store.facts.id);
+  const conditional = members.filter((store) => store.conditional !== null || store.hold !== null);
+  return {
+    grade: 'reserve',
+    stores,
+    ...position.sumOf(stores),
+    because: members.flatMap((store) => store.because.slice(0, 1)),
+    conditionalMg: conditional.reduce((sum, store) => sum + store.massMg, 0),
+    floorMg: Math.round(policy.floorL * position.mgPerL),
+  };
+}

@@ -1,0 +1,94 @@
+// What the account keeps of one store: what it is, what is in it, what it may be used for, and how that is known.
+import type { Store } from '../outpost/index.ts';
+
+/** The word for how a content came to be known. */
+export type HowKnown =
+  | 'opening'
+  | 'weighed'
+  | 'gauged'
+  | 'declared empty'
+  | 'declared full'
+  | 'counted'
+  | 'loader’s figure'
+  | 'reckoned'
+  | 'unknown';
+
+/** On whose word the water may be used. */
+export type Release = 'own sample' | 'made here' | 'opening' | 'loader’s certificate' | 'none';
+
+export interface HoldState {
+  readonly hold: string;
+  readonly sinceMs: number;
+  readonly reason: string;
+  readonly entry: string;
+}
+
+export interface LastReading {
+  readonly atMs: number;
+  readonly how: HowKnown;
+  readonly entry: string;
+}
+
+/** Facts of a store that do not change while it is aboard. */
+export interface StoreFacts {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: Store['kind'];
+  readonly place: string;
+  readonly capacityMg: number;
+  readonly fillMg: number | null;
+  readonly remainderMg: number;
+  readonly remainderUMg: number;
+  readonly reserve: boolean;
+  readonly wasteLimitMg: number | null;
+  readonly emptyNeedsFlowStopped: boolean;
+  /** Vehicle that it leaves with, or null. */
+  readonly visit: string | null;
+}
+
+export interface StoreState {
+  readonly facts: StoreFacts;
+  /** Places in the estimator: the content, and the error that every gauging of this store repeats (−1: none). */
+  readonly content: number;
+  readonly gaugeOffset: number;
+  aboard: boolean;
+  /** Grade of the content; of an emptied store the grade that it held last; null: never used or unknown. */
+  grade: string | null;
+  emptied: boolean;
+  /** Grades in the order in which they were held. */
+  gradeHistory: readonly string[];
+  /** Every biocide that has been in it since it was last disinfected. */
+  biocides: readonly string[];
+  release: Release;
+  hold: HoldState | null;
+  conditional: HoldState | null;
+  lastReading: LastReading | null;
+  /** When water last moved in or out. */
+  movedAtMs: number | null;
+  /** Entries that the figure rests on since the last direct reading, the newest last. */
+  because: readonly string[];
+}
+
+/** More entries than this are not listed behind a figure; the reading that it starts from always is. */
+const MOST_REASONS = 40;
+
+export function rememberEntry(state: StoreState, entry: string): void {
+  if (state.because.at(-1) === entry) return;
+  const rest = state.because.length >= MOST_REASONS ? [...state.because.slice(0, 1), ...state.because.slice(2)] : state.because;
+  state.because = [...rest, entry];
+}
+
+export function rememberReading(state: StoreState, reading: LastReading): void {
+  state.lastReading = reading;
+  state.because = [reading.entry];
+}
+
+export function holdsNow(state: StoreState, grade: string): void {
+  state.grade = grade;
+  state.emptied = false;
+  if (state.gradeHistory.at(-1) !== grade) state.gradeHistory = [...state.gradeHistory, grade];
+}
+
+export function cloneStore(state: StoreState): StoreState {
+  return { ...state };
+}
