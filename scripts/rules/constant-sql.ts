@@ -17,7 +17,11 @@ export const constantSql: Rule = {
     `db.exec('delete from entry where id = ' + id);`,
     'const sql = `pragma synchronous = ${level}`;',
     'db.prepare(statementFor(kind));',
+    'export function run(sql: string) { db.prepare(sql); }',
     'function run(sql: string) { db.prepare(sql); }',
+    'function run(sql: string) { db.prepare(sql); } run(statementFor(kind));',
+    `function run(sql: string) { db.prepare(sql); } run('select 1'); rows.map(run);`,
+    `function run(sql: string) { db.prepare(sql); } run('select 1'); run(word);`,
     `let sql = 'select 1'; db.prepare(sql);`,
     'const sql = `insert into ${table} values (1)`; db.exec(sql);',
     'const sql = `SELECT body FROM ${table}`;',
@@ -29,6 +33,8 @@ export const constantSql: Rule = {
     'const COLUMNS = `id, body`; const READ = `select ${COLUMNS} from entry`; db.prepare(READ);',
     `const SQL = { read: 'select 1', write: 'insert into a values (?)' }; db.prepare(SQL.read);`,
     `import { READ } from './statements.ts'; db.prepare(READ);`,
+    `function run(db: Db, sql: string) { db.prepare(sql); } run(db, 'select 1'); run(db, 'select 2');`,
+    `function f() { const run = (sql: string) => db.prepare(sql); return run('select 1'); }`,
     'const said = `Update the figure ${name}`; pattern.exec(text);',
     'const said = `Select a store: ${name}`;',
   ),
@@ -76,7 +82,8 @@ function isConstant(node: ts.Expression, file: ts.SourceFile): boolean {
   if (isPlus(node)) return isConstant(node.left, file) && isConstant(node.right, file);
   if (ts.isIdentifier(node)) {
     const value = constantOf(node.text, file);
-    return value === undefined ? isImportedConstant(node.text, file) : isConstant(value, file);
+    if (value !== undefined) return isConstant(value, file);
+    return isImportedConstant(node.text, file) || isAlwaysGivenConstants(node, file);
   }
   return ts.isPropertyAccessExpression(node) && isConstantMember(node, file);
 }
@@ -106,4 +113,46 @@ function isImportedConstant(name: string, file: ts.SourceFile): boolean {
     /^[A-Z][A-Z0-9_]*$/.test(name) &&
     file.statements.some((each) => ts.isImportDeclaration(each) && each.getText().includes(name))
   );
+}
+
+/** A parameter of a function that the file keeps to itself and calls with constants only. */
+function isAlwaysGivenConstants(node: ts.Identifier, file: ts.SourceFile): boolean {
+  const parameter = parameterOf(node);
+  const owner = parameter?.parent;
+  const name = owner && nameOf(owner);
+  if (parameter === undefined || name === undefined || isExported(owner)) return false;
+  const at = owner.parameters.indexOf(parameter);
+  const mentions = nodesOf(file).filter(
+    (each): each is ts.Identifier => ts.isIdentifier(each) && each.text === name.text && each !== name,
+  );
+  return mentions.length > 0 && mentions.every((each) => isCallWithConstant(each, at, file));
+}
+
+function isCallWithConstant(called: ts.Identifier, at: number, file: ts.SourceFile): boolean {
+  const call = called.parent;
+  if (!ts.isCallExpression(call) || call.expression !== called) return false;
+  const given = call.arguments[at];
+  return given !== undefined && isConstant(given, file);
+}
+
+function parameterOf(node: ts.Identifier): ts.ParameterDeclaration | undefined {
+  for (let around: ts.Node = node.parent; !ts.isSourceFile(around); around = around.parent) {
+    if (!ts.isFunctionLike(around)) continue;
+    const found = around.parameters.find(
+      (each) => ts.isIdentifier(each.name) && each.name.text === node.text,
+    );
+    if (found !== undefined) return found;
+  }
+  return undefined;
+}
+
+function nameOf(owner: ts.SignatureDeclaration): ts.Identifier | undefined {
+  if (ts.isFunctionDeclaration(owner)) return owner.name;
+  const around = owner.parent;
+  return ts.isVariableDeclaration(around) && ts.isIdentifier(around.name) ? around.name : undefined;
+}
+
+function isExported(owner: ts.SignatureDeclaration): boolean {
+  const declared = ts.isFunctionDeclaration(owner) ? owner : owner.parent.parent.parent;
+  return declared.getText().startsWith('export');
 }
