@@ -118,9 +118,10 @@ function isImportedConstant(name: string, file: ts.SourceFile): boolean {
 /** A parameter of a function that the file keeps to itself and calls with constants only. */
 function isAlwaysGivenConstants(node: ts.Identifier, file: ts.SourceFile): boolean {
   const parameter = parameterOf(node);
-  const owner = parameter?.parent;
-  const name = owner && nameOf(owner);
-  if (parameter === undefined || name === undefined || isExported(owner)) return false;
+  if (parameter === undefined) return false;
+  const owner = parameter.parent;
+  const name = nameOf(owner);
+  if (name === undefined || isExported(owner)) return false;
   const at = owner.parameters.indexOf(parameter);
   const mentions = nodesOf(file).filter(
     (each): each is ts.Identifier => ts.isIdentifier(each) && each.text === name.text && each !== name,
