@@ -43,6 +43,7 @@ type CrossCode =
   | 'amount-order'
   | 'floor-over-reserve'
   | 'reserve-not-marked'
+  | 'reserve-not-counted'
   | 'gauge-measures-other'
   | 'sum-differs'
   | 'date-not-real'

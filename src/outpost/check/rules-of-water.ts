@@ -5,6 +5,7 @@ import type { Path } from '../yaml-tree.ts';
 import type { SoundPart } from './sound-part.ts';
 
 type Grade = OutpostFile['grades'][number];
+type Store = OutpostFile['stores'][number];
 
 /** Water gets purer only by treatment or in a unit, and nothing comes back from a terminal grade. */
 function checkGrades(part: SoundPart): void {
@@ -38,25 +39,28 @@ function checkReserve(part: SoundPart): void {
   if (reserve === undefined) return;
   const stores = part
     .each('stores')
-    .flatMap(({ item }) => (item.ids ?? [item.id]).map((id) => ({ ...item, id })));
-  const counted = stores.filter(({ id }) => id !== undefined && reserve.counts.includes(id));
+    .flatMap(({ item, path }) => idsOf(item).map((id) => ({ item, path, id })));
+  const counted = stores.filter(({ id }) => reserve.counts.includes(id));
+  for (const { item, path, id } of stores) {
+    if (item.reserve && !reserve.counts.includes(id))
+      part.add('reserve-not-counted', [...path, 'reserve'], { store: id });
+  }
+  for (const { item, id } of counted) {
+    const path = ['policy', 'reserve', 'counts', reserve.counts.indexOf(id)];
+    if (!item.reserve) part.add('reserve-not-marked', path, { store: id });
+  }
   // An id that names nothing, or a store with a fault of its own, is reported elsewhere; the sum would only mislead.
   if (counted.length < reserve.counts.length) return;
+  const { floorL, counts } = reserve;
   const usableL = counted.reduce(
-    (sum, store) => sum + (store.fillL ?? store.capacityL) - store.usableRemainderL,
+    (sum, { item }) => sum + (item.fillL ?? item.capacityL) - item.usableRemainderL,
     0,
   );
-  if (reserve.floorL > usableL)
-    part.add('floor-over-reserve', ['policy', 'reserve', 'floorL'], {
-      floorL: reserve.floorL,
-      usableL,
-      counts: reserve.counts,
-    });
-  for (const { id, reserve: marked } of counted) {
-    const index = reserve.counts.indexOf(id ?? '');
-    if (!marked) part.add('reserve-not-marked', ['policy', 'reserve', 'counts', index], { store: id ?? '' });
-  }
+  if (floorL > usableL)
+    part.add('floor-over-reserve', ['policy', 'reserve', 'floorL'], { floorL, usableL, counts });
 }
+
+const idsOf = ({ id, ids }: Store): readonly string[] => (id === undefined ? (ids ?? []) : [id]);
 
 function checkLimits(part: SoundPart): void {
   for (const { item, path } of part.each('limits')) {
