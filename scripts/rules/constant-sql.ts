@@ -20,6 +20,7 @@ export const constantSql: Rule = {
     'export function run(sql: string) { db.prepare(sql); }',
     'function run(sql: string) { db.prepare(sql); }',
     'function run(sql: string) { db.prepare(sql); } run(statementFor(kind));',
+    'function run(sql: string) { db.prepare(sql); again(sql); } function again(sql: string) { run(sql); }',
     `function run(sql: string) { db.prepare(sql); } run('select 1'); rows.map(run);`,
     `function run(sql: string) { db.prepare(sql); } run('select 1'); run(word);`,
     `let sql = 'select 1'; db.prepare(sql);`,
@@ -115,10 +116,13 @@ function isImportedConstant(name: string, file: ts.SourceFile): boolean {
   );
 }
 
+/** Parameters whose callers are being looked at: one that is handed on in a circle is not known to be constant. */
+const asked = new Set<ts.Node>();
+
 /** A parameter of a function that the file keeps to itself and calls with constants only. */
 function isAlwaysGivenConstants(node: ts.Identifier, file: ts.SourceFile): boolean {
   const parameter = parameterOf(node);
-  if (parameter === undefined) return false;
+  if (parameter === undefined || asked.has(parameter)) return false;
   const owner = parameter.parent;
   const name = nameOf(owner);
   if (name === undefined || isExported(owner)) return false;
@@ -126,7 +130,10 @@ function isAlwaysGivenConstants(node: ts.Identifier, file: ts.SourceFile): boole
   const mentions = nodesOf(file).filter(
     (each): each is ts.Identifier => ts.isIdentifier(each) && each.text === name.text && each !== name,
   );
-  return mentions.length > 0 && mentions.every((each) => isCallWithConstant(each, at, file));
+  asked.add(parameter);
+  const isConstantly = mentions.length > 0 && mentions.every((each) => isCallWithConstant(each, at, file));
+  asked.delete(parameter);
+  return isConstantly;
 }
 
 function isCallWithConstant(called: ts.Identifier, at: number, file: ts.SourceFile): boolean {
