@@ -1,0 +1,43 @@
+// Codes of what the desk says no to, and why.
+
+export type DeskFindingCode =
+  /** A named store, entry, port, instrument or visit is not in the book. data: what, name, nearest */
+  | 'not-in-book'
+  /** The book has no outpost file or no opening yet. data: what */
+  | 'book-empty'
+  /** An intention that a rule refuses. data: rule ('hold' | 'biocide' | 'grade' | 'reserve' | 'capacity' | 'remainder'), from, to, and the rule's own data */
+  | 'intention-refused'
+  /** A two-person act without a second person. data: act */
+  | 'second-needed'
+  /** Entered by the office that is named as the second person too. data: office */
+  | 'second-is-first'
+  /** It happened before the book began. data: happenedAtMs, openingMs */
+  | 'before-book'
+  /** It happens later than now. data: happenedAtMs, nowMs */
+  | 'in-the-future'
+  /** The day is closed: a reason is needed. data: day */
+  | 'day-closed'
+  /** No entry of this office within the time in which an undo needs no number. data: by, withinMin */
+  | 'nothing-to-undo'
+  /** That entry was undone before. data: ref, by */
+  | 'already-undone'
+  /** A field is missing or does not fit. data: field, received, expected */
+  | 'field-needed'
+  /** An amount below zero. data: massMg */
+  | 'amount-negative'
+  /** A reading above what the store can hold. data: store, massMg, capacityMg, mgPerL */
+  | 'reading-over-capacity'
+  /** A counter's reading below the one before. data: instrument, value, last */
+  | 'counter-below-last'
+  /** The line of this day is in the book already. data: day, ref */
+  | 'day-line-kept'
+  /** A file that is none of the formats known here. data: file, formats */
+  | 'format-unknown'
+  /** A line of a file that was not taken. data: reason */
+  | 'line-not-taken'
+  /** Many entries at once: asked about first. data: entries */
+  | 'many-entries'
+  /** The book has entries already, and this needs an empty one. data: entries */
+  | 'book-not-empty'
+  /** An office that the outpost file does not name. data: office, offices */
+  | 'office-unknown';

@@ -1,0 +1,39 @@
+// The sheet of the daybook: entries as they were made, with what became of them.
+import type { SheetHead } from './today.ts';
+
+export interface BookLine {
+  readonly ref: string;
+  readonly id: string;
+  readonly happened: string;
+  readonly entered: string;
+  readonly kind: string;
+  /** The entry in words. */
+  readonly text: string;
+  readonly by: string;
+  readonly source: string | null;
+  readonly note: string | null;
+  /** Undone or corrected by that entry. */
+  readonly undoneBy: string | null;
+  readonly correctedBy: string | null;
+  readonly late: boolean;
+}
+
+export interface BookSheet {
+  readonly head: SheetHead;
+  readonly lines: readonly BookLine[];
+  /** More lines than were asked for. */
+  readonly more: boolean;
+}
+
+/** What happened when an entry was kept, or what would. */
+export interface KeptSheet {
+  readonly kept: boolean;
+  readonly line: BookLine;
+  /** Stores that it changed, after it. */
+  readonly stores: readonly {
+    readonly before: { readonly valueL: number; readonly u95L: number } | null;
+    readonly after: { readonly id: string; readonly valueL: number; readonly u95L: number };
+  }[];
+  /** Days of cover before and after, where they changed by more than a tenth of a day. */
+  readonly cover: readonly { readonly grade: string; readonly beforeQ05: number | null; readonly afterQ05: number | null }[];
+}

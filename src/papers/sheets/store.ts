@@ -1,0 +1,30 @@
+// The sheet of one store: what is in it, may it be used, where it came from, how it is known.
+import type { WordedFinding } from './finding.ts';
+import type { SheetHead, StoreLine } from './today.ts';
+
+export interface StoreEvent {
+  /** `corrie 34`: site and number. */
+  readonly ref: string;
+  readonly id: string;
+  readonly stamp: string;
+  readonly kind: string;
+  /** What the entry says of this store, in words. */
+  readonly text: string;
+}
+
+export interface StoreSheet {
+  readonly head: SheetHead;
+  readonly store: StoreLine;
+  /** The answer to "may I use this water?", never "fit to drink". */
+  readonly answer: string;
+  readonly facts: readonly { readonly name: string; readonly text: string }[];
+  readonly gradeHistory: readonly string[];
+  readonly biocides: readonly string[];
+  readonly history: readonly StoreEvent[];
+  readonly findings: readonly WordedFinding[];
+}
+
+export interface StoresSheet {
+  readonly head: SheetHead;
+  readonly stores: readonly StoreLine[];
+}
