@@ -1,0 +1,73 @@
+// What the tables of published values are held against: a table's `subject` names one of these.
+import {
+  cbrt,
+  chanceFromState,
+  cos,
+  erf,
+  erfc,
+  exp,
+  expm1,
+  log,
+  log1p,
+  log10,
+  normalCdf,
+  normalQuantile,
+  pow,
+  seededChance,
+  sin,
+  splitmix64,
+  tanh,
+} from '../../src/ground/maths/index.ts';
+import { waterDensityKgPerM3 } from '../../src/ground/physics/index.ts';
+import { convert, roundFigure } from '../../src/ground/units/index.ts';
+
+/** Takes the inputs of a row, as texts, and gives what is to be compared with its last column. */
+export type Subject = (...inputs: readonly string[]) => number | string;
+
+function ofOne(run: (x: number) => number): Subject {
+  return (x = '') => run(Number(x));
+}
+
+function ofTwo(run: (x: number, y: number) => number): Subject {
+  return (x = '', y = '') => run(Number(x), Number(y));
+}
+
+/** The last of so many numbers drawn. */
+function drawn<Value>(count: string, draw: () => Value): Value {
+  const values = Array.from({ length: Number(count) }, draw);
+  const last = values.at(-1);
+  if (last === undefined) throw new Error('a row has to draw at least one number');
+  return last;
+}
+
+const xoshiro: Subject = (...inputs) => {
+  const chance = chanceFromState(inputs.slice(0, 4).map(BigInt));
+  const { high, low } = drawn(inputs[4] ?? '', chance.nextWords);
+  return String((BigInt(high) << 32n) | BigInt(low));
+};
+
+export const SUBJECTS: Readonly<Record<string, Subject>> = {
+  cbrt: ofOne(cbrt),
+  convert: (value = '', from = '', to = '') => convert(Number(value), from, to),
+  cos: ofOne(cos),
+  erf: ofOne(erf),
+  erfc: ofOne(erfc),
+  exp: ofOne(exp),
+  expm1: ofOne(expm1),
+  log: ofOne(log),
+  log10: ofOne(log10),
+  log1p: ofOne(log1p),
+  normalCdf: ofOne(normalCdf),
+  normalQuantile: ofOne(normalQuantile),
+  pow: ofTwo(pow),
+  roundFigure: (value = '', u95 = '') => {
+    const rounded = roundFigure({ value: Number(value), u95: Number(u95) });
+    return `${rounded.value} +/- ${rounded.u95}`;
+  },
+  sin: ofOne(sin),
+  splitmix64: (seed = '', count = '') => String(splitmix64(BigInt(seed), Number(count)).at(-1)),
+  tanh: ofOne(tanh),
+  uniform: (seed = '', count = '') => drawn(count, seededChance({ seed: Number(seed) }).uniform),
+  waterDensity: ofOne(waterDensityKgPerM3),
+  xoshiro,
+};
