@@ -1,4 +1,5 @@
-// Holds the tool against published and independently computed values: every row of every table beside this file.
+// Holds the tool against published and independently computed values: every row of every table beside this file, save
+// those that a room runs with steps of its own; of these it is seen that a test does run them.
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -23,9 +24,19 @@ interface Table {
 }
 
 const folder = import.meta.dirname;
-const tables = readdirSync(folder)
+const files = readdirSync(folder)
   .filter((name) => name.endsWith('.json'))
-  .map((name) => ({ name, table: JSON.parse(readFileSync(join(folder, name), 'utf8')) as Table }));
+  .map((name) => ({
+    name,
+    content: JSON.parse(readFileSync(join(folder, name), 'utf8')) as Table | Table[],
+  }));
+const tables = files.flatMap(({ name, content }) =>
+  Array.isArray(content) ? [] : [{ name, table: content }],
+);
+/** A file with a list of tables belongs to a room, whose own test runs it. */
+const ofRooms = files.flatMap(({ name, content }) =>
+  Array.isArray(content) ? content.map((table) => ({ name, table })) : [],
+);
 
 /** How far off a value is, in the measure of the tolerance, and how far it may be. */
 function missOf(
@@ -69,6 +80,21 @@ describe.each(tables)('$name', ({ name, table }) => {
       `${table.subject}: ${table.rows.length} rows, worst ${worstMiss.toPrecision(3)} of ${JSON.stringify(table.tolerance)}`,
     );
   });
+});
+
+const source = join(folder, '../../src');
+const testsOfRooms = readdirSync(source, { recursive: true, encoding: 'utf8' })
+  .filter((path) => path.endsWith('.test.ts'))
+  .map((path) => readFileSync(join(source, path), 'utf8'));
+
+it.each(ofRooms)('$name, $table.subject: run by its room', ({ name, table }) => {
+  for (const text of [table.source, table.locator, table.seen, table.unit])
+    expect(text.length).toBeGreaterThan(0);
+  expect(table.rows.length).toBeGreaterThan(0);
+  const runs = testsOfRooms.filter(
+    (test) => test.includes(`tests/published/${name}`) && test.includes(`'${table.subject}'`),
+  );
+  expect(runs.length).toBeGreaterThan(0);
 });
 
 it('looked at rows', () => {
