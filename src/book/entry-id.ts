@@ -1,6 +1,7 @@
 // Entry ids: UUIDv7 of RFC 9562, made from a time and 74 bits that the caller brings.
 
 const TWO_TO_48 = 281_474_976_710_656;
+const HEX_DIGITS = '0123456789abcdef';
 
 /** 48 bits of time, version 7, variant 10, all in lower case. */
 export const entryIdPattern = /^[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/;
@@ -30,7 +31,9 @@ export function entryId(utcMs: number, random: Uint8Array): string {
 
 /** Time part of a UUIDv7 in UTC milliseconds. */
 export function entryIdTimeMs(id: string): number {
-  return Number.parseInt(id.slice(0, 8) + id.slice(9, 13), 16);
+  let utcMs = 0;
+  for (const digit of id.slice(0, 8) + id.slice(9, 13)) utcMs = utcMs * 16 + HEX_DIGITS.indexOf(digit);
+  return utcMs;
 }
 
 function spell(bytes: Uint8Array): string {

@@ -44,7 +44,9 @@ export const envelopeShape = {
   /** Why it comes after its day was closed. */
   late: z.string().min(1).max(1000).exactOptional(),
   /** Where it came from when it was read from a file. */
-  origin: z.strictObject({ format: shortText, ref: shortText, line: z.int().min(1).exactOptional() }).exactOptional(),
+  origin: z
+    .strictObject({ format: shortText, ref: shortText, line: z.int().min(1).exactOptional() })
+    .exactOptional(),
 };
 
 export interface SecondPerson {

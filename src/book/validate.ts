@@ -4,6 +4,7 @@ import { type Finding, nearest } from '../ground/units/index.ts';
 import { type AnyDraft, envelopeShape } from './entry.ts';
 import type { BookFindingCode } from './finding-codes.ts';
 import { isKind, type Kind, kindNames, kinds, kindVersion } from './kinds/index.ts';
+import { findUnspellable } from './unspellable.ts';
 
 export type BookFinding = Finding<BookFindingCode>;
 
@@ -36,7 +37,11 @@ export function readDraft(
     return { ok: false, findings: [{ code: 'shape-newer', severity: 'error', where, data, entries: [] }] };
   }
   const result = draftSchema(kind).safeParse(value);
-  if (result.success) return { ok: true, draft: result.data as AnyDraft };
+  if (result.success) {
+    const fault = findUnspellable(result.data);
+    if (fault === null) return { ok: true, draft: result.data as AnyDraft };
+    return { ok: false, findings: [fieldWrong(kind, where, fault.field, fault.problem)] };
+  }
   return { ok: false, findings: result.error.issues.flatMap((issue) => toFindings(issue, where, kind)) };
 }
 
@@ -69,6 +74,10 @@ function toFindings(issue: z.core.$ZodIssue, where: Finding['where'], kind: Kind
       entries: [],
     }));
   }
-  const data = { kind, field: path, problem: issue.message };
-  return [{ code: 'field-wrong', severity: 'error', where: { ...where, field: path }, data, entries: [] }];
+  return [fieldWrong(kind, where, path, issue.message)];
+}
+
+function fieldWrong(kind: Kind, where: Finding['where'], field: string, problem: string): BookFinding {
+  const data = { kind, field, problem };
+  return { code: 'field-wrong', severity: 'error', where: { ...where, field }, data, entries: [] };
 }

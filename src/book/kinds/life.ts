@@ -5,7 +5,10 @@ import { amount, placeName } from './amount.ts';
 const text = z.string().min(1).max(1000);
 
 /** The outpost file as it was read: the text itself, so that the book stands alone. */
-export const outpost = z.strictObject({ text: z.string().min(1).max(2_000_000), reason: text.exactOptional() });
+export const outpost = z.strictObject({
+  text: z.string().min(1).max(2_000_000),
+  reason: text.exactOptional(),
+});
 
 /** A store that the outpost file does not name: it came with a visit, or was added by hand. */
 const newStore = z.strictObject({
