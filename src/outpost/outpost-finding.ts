@@ -59,12 +59,18 @@ type CrossCode =
 export type OutpostFindingCode = TextCode | ShapeCode | CrossCode | 'findings-cut';
 export type OutpostFinding = Finding<OutpostFindingCode>;
 
+/** The way to a value: the keys, and for a list the index. */
+export type Path = readonly (string | number)[];
+
 /** Where in the text: counted from 0 in UTF-16 units, turned into line and column by the reader. */
 export interface Spot {
   readonly offset: number;
-  /** The way to the value, such as `stores[3].capacityL`; absent for faults of the bare text. */
-  readonly field?: string;
+  /** Absent for faults of the bare text. */
+  readonly path?: Path;
 }
+
+/** More than this on one screen helps nobody; the last finding then says that there are more. */
+export const MOST_FINDINGS = 200;
 
 /** A fault before its offset has become a line and a column. */
 export interface Fault {

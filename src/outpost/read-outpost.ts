@@ -1,8 +1,9 @@
 // Reads an outpost file: text in, a frozen outpost or every fault out. It never throws and touches nothing.
 import { LineCounter } from 'yaml';
 import { checkAcross } from './check/check-across.ts';
+import { fieldOf } from './field-of.ts';
 import type { Outpost } from './outpost.ts';
-import type { Fault, OutpostFinding } from './outpost-finding.ts';
+import { type Fault, MOST_FINDINGS, type OutpostFinding } from './outpost-finding.ts';
 import { resolveOutpost } from './resolve-outpost.ts';
 import { fileSchema } from './shape/file-schema.ts';
 import { ShapeFaults } from './shape-faults.ts';
@@ -13,25 +14,32 @@ export type ReadOutpost =
   | { readonly ok: true; readonly outpost: Outpost; readonly findings: readonly OutpostFinding[] }
   | { readonly ok: false; readonly findings: readonly OutpostFinding[] };
 
-/** More than this on one screen helps nobody; the last finding then says how many were left out. */
-const MOST_FINDINGS = 200;
+interface Source {
+  readonly file: string;
+  readonly lines: LineCounter;
+  /** What was read so far: a field is named by the ids in it. */
+  readonly value?: unknown;
+}
 
-function asFinding(fault: Fault, file: string, lines: LineCounter): OutpostFinding {
-  const { line, col } = lines.linePos(fault.spot.offset);
-  const field = fault.spot.field;
-  const where = { file, line: Math.max(1, line), column: Math.max(1, col), ...(field ? { field } : {}) };
-  return { code: fault.code, severity: 'error', where, data: fault.data, entries: [] };
+function asFinding({ code, spot, data }: Fault, { file, lines, value }: Source): OutpostFinding {
+  const { line, col } = lines.linePos(spot.offset);
+  const field = spot.path === undefined ? '' : fieldOf(spot.path, value);
+  const where = {
+    file,
+    line: Math.max(1, line),
+    column: Math.max(1, col),
+    ...(field === '' ? {} : { field }),
+  };
+  return { code, severity: 'error', where, data, entries: [] };
 }
 
 /** In the order of the text, so that a keeper can go through the file from top to bottom. */
-function refused(faults: readonly Fault[], file: string, lines: LineCounter): ReadOutpost {
+function refused(faults: readonly Fault[], source: Source): ReadOutpost {
   const ordered = [...faults].sort((a, b) => a.spot.offset - b.spot.offset);
   const kept = ordered.slice(0, MOST_FINDINGS);
-  const left = ordered.length - kept.length;
-  const last = kept[kept.length - 1];
-  if (left > 0 && last !== undefined)
-    kept.push({ code: 'findings-cut', spot: last.spot, data: { left, kept: kept.length } });
-  return { ok: false, findings: Object.freeze(kept.map((fault) => asFinding(fault, file, lines))) };
+  const next = ordered[MOST_FINDINGS];
+  if (next !== undefined) kept.push({ code: 'findings-cut', spot: next.spot, data: { most: MOST_FINDINGS } });
+  return { ok: false, findings: Object.freeze(kept.map((fault) => asFinding(fault, source))) };
 }
 
 /** Line ends for faults that are found before the parser has counted any. */
@@ -43,12 +51,17 @@ function countLines(text: string, upTo: number): LineCounter {
   return lines;
 }
 
-function judgeShape(tree: YamlTree): { readonly faults: readonly Fault[]; readonly file?: Outpost } {
+/** A number or key that was left out of the tree is missing from it too: that is no second fault. */
+function judgeShape(tree: YamlTree): { readonly faults: readonly Fault[]; readonly outpost?: Outpost } {
   const parsed = fileSchema().safeParse(tree.value, { jitless: true });
   const shape = new ShapeFaults(tree);
-  const issues = parsed.error?.issues ?? [];
-  const faults = [...issues.flatMap((issue) => shape.of(issue)), ...checkAcross(tree, parsed)];
-  return parsed.success && faults.length === 0 ? { faults, file: resolveOutpost(parsed.data) } : { faults };
+  const leftOut = new Set(tree.faults.map(({ spot }) => fieldOf(spot.path ?? [])));
+  const issues = (parsed.error?.issues ?? []).slice(0, MOST_FINDINGS + 1).flatMap((issue) => shape.of(issue));
+  const fresh = issues.filter(({ spot }) => !leftOut.has(fieldOf(spot.path ?? [])));
+  const faults = [...tree.faults, ...fresh, ...checkAcross(tree, parsed)];
+  return parsed.success && faults.length === 0
+    ? { faults, outpost: resolveOutpost(parsed.data) }
+    : { faults };
 }
 
 /** @example readOutpost(text, { file: 'corrie/outpost.yaml' }) */
@@ -58,13 +71,12 @@ export function readOutpost(text: string, { file }: { readonly file: string }): 
     whole === undefined ? guardedTokens(text) : { tokens: [], faults: [whole] };
   if (guarded.length > 0) {
     const furthest = guarded.reduce((most, fault) => Math.max(most, fault.spot.offset), 0);
-    return refused(guarded, file, countLines(text, furthest + 1));
+    return refused(guarded, { file, lines: countLines(text, furthest + 1) });
   }
   const lines = new LineCounter();
-  const tree = readYamlTree(tokens, text.length, lines);
-  if (tree.faults.length > 0) return refused(tree.faults, file, lines);
-  const { faults, file: outpost } = judgeShape(tree);
-  return outpost === undefined
-    ? refused(faults, file, lines)
-    : { ok: true, outpost, findings: Object.freeze([]) };
+  const tree = readYamlTree(text, tokens, lines);
+  if (tree.broken.length > 0) return refused(tree.broken, { file, lines });
+  const { faults, outpost } = judgeShape(tree);
+  if (outpost === undefined) return refused(faults, { file, lines, value: tree.value });
+  return { ok: true, outpost, findings: Object.freeze([]) };
 }

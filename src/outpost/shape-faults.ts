@@ -1,7 +1,7 @@
 // What the schema has to say about a file, turned from its own issues into faults with a spot.
 import type * as z from 'zod';
 import { nearest } from '../ground/units/index.ts';
-import type { Fault, OutpostFindingCode } from './outpost-finding.ts';
+import { type Fault, MOST_FINDINGS, type OutpostFindingCode, type Path } from './outpost-finding.ts';
 import {
   CLOCK_OFFSET_PATTERN,
   CLOCK_TIME_PATTERN,
@@ -11,7 +11,7 @@ import {
   LOG_FIELD_PATTERN,
 } from './shape/atoms.ts';
 import { keysAt } from './shape/keys-at.ts';
-import { fieldOf, type Path, type YamlTree } from './yaml-tree.ts';
+import type { YamlTree } from './yaml-tree.ts';
 
 type Issue = z.core.$ZodIssue;
 
@@ -76,7 +76,7 @@ export class ShapeFaults {
     const path = [...before, ...(issue.path as Path)];
     const value = valueAt(this.#tree.value, path);
     if (issue.code === 'unrecognized_keys') return this.#unknownKeys(issue.keys, path);
-    if (value === undefined && path.length > 0) return this.#missing(path, issue);
+    if ((value ?? null) === null && path.length > 0) return this.#missing(path, issue);
     switch (issue.code) {
       case 'invalid_type':
         return this.#wrongKind(path, KIND_OF_TYPE[issue.expected] ?? issue.expected, value);
@@ -100,12 +100,13 @@ export class ShapeFaults {
     data: Fault['data'],
     offset = this.#tree.spotOf(path),
   ): Faults {
-    return [{ code, spot: { offset, field: fieldOf(path) }, data }];
+    return [{ code, spot: { offset, path }, data }];
   }
 
   #unknownKeys(keys: readonly string[], path: Path): Faults {
     const known = keysAt(path, this.#tree.value);
-    return keys.flatMap((key) => {
+    // Each costs a search for near names, and a file may have thousands of them.
+    return keys.slice(0, MOST_FINDINGS + 1).flatMap((key) => {
       const at = [...path, key];
       return this.#fault(
         'key-unknown',

@@ -4,7 +4,7 @@ import type { Fault, OutpostFindingCode } from './outpost-finding.ts';
 
 export const GREATEST_FILE_BYTES = 2_000_000;
 export const GREATEST_DEPTH = 32;
-const GREATEST_TOKENS = 100_000;
+const GREATEST_TOKENS = 60_000;
 const GREATEST_SCALAR_SIGNS = 4000;
 /** Depth by indent is judged on the finished tree; this only keeps the tree shallow enough to be walked. */
 const GREATEST_INDENT = 8 * GREATEST_DEPTH;
@@ -51,6 +51,29 @@ const REFUSED: Readonly<Partial<Record<NonNullable<TokenType>, OutpostFindingCod
   'directive-line': 'yaml-directive',
 };
 
+/** Where a line begins and what stands there: the depth by indent, and tabs, are judged by it. */
+class LineStart {
+  #here = true;
+  #blank = '';
+  #blankAt = 0;
+
+  /** The offset of a tab before the first thing on a line; a blank line or a comment may begin with anything. */
+  tabBefore(type: TokenType, source: string, offset: number): number | undefined {
+    if (type === 'newline') {
+      this.#here = true;
+      this.#blank = '';
+    } else if (this.#here && type === 'space') {
+      this.#blank = source;
+      this.#blankAt = offset;
+    } else if (this.#here) {
+      this.#here = false;
+      const tab = type === 'comment' ? -1 : this.#blank.indexOf('\t');
+      return tab === -1 ? undefined : this.#blankAt + tab;
+    }
+    return undefined;
+  }
+}
+
 /** Counts how deep the tokens nest: brackets until they close, `-` and `?` for the rest of their line. */
 class DepthCount {
   #brackets = 0;
@@ -71,6 +94,7 @@ class DepthCount {
 /** Counts what a text costs while its tokens go by. */
 class Guard {
   readonly #depth = new DepthCount();
+  readonly #lineStart = new LineStart();
   #offset = 0;
   #count = 0;
   #scalarNext = false;
@@ -86,10 +110,11 @@ class Guard {
     this.#offset += source.length;
     const costly = this.#costly(type, source, offset);
     if (costly !== undefined) return { fault: costly, last: true };
+    const tabAt = this.#lineStart.tabBefore(type, source, offset);
+    if (tabAt !== undefined) return { fault: fault('yaml-tab-indent', tabAt), last: false };
     const refused = type === null ? undefined : REFUSED[type];
-    return refused === undefined
-      ? undefined
-      : { fault: fault(refused, offset, { written: source.slice(0, 40) }), last: false };
+    if (refused === undefined) return undefined;
+    return { fault: fault(refused, offset, { written: source.slice(0, 40) }), last: false };
   }
 
   #costly(type: TokenType, source: string, offset: number): Fault | undefined {

@@ -12,13 +12,14 @@ import {
   type Scalar,
   type YAMLMap,
 } from 'yaml';
-import type { Fault, OutpostFindingCode } from './outpost-finding.ts';
+import type { Fault, OutpostFindingCode, Path } from './outpost-finding.ts';
 import { GREATEST_DEPTH } from './yaml-caps.ts';
-
-export type Path = readonly (string | number)[];
 
 export interface YamlTree {
   readonly value: unknown;
+  /** Where the text is no YAML: what stands behind such a place may have been misread. */
+  readonly broken: readonly Fault[];
+  /** Keys and numbers that were left out of `value`. */
   readonly faults: readonly Fault[];
   /** Where the value at a path begins; for a path that leads nowhere, the nearest thing around it. */
   readonly spotOf: (path: Path) => number;
@@ -30,13 +31,6 @@ const FORBIDDEN_KEYS = new Set(['__proto__', 'constructor', 'prototype']);
 /** Spellings of numbers that people and programs read differently: 012, 0o17, 0x1F, .inf, .nan. */
 const ODD_NUMBER = /^[-+]?(?:0\d|0o|0x)/;
 
-/** `stores[3].capacityL` */
-export function fieldOf(path: Path): string {
-  let field = '';
-  for (const step of path) field += typeof step === 'number' ? `[${step}]` : field === '' ? step : `.${step}`;
-  return field;
-}
-
 const offsetOf = (node: unknown): number | undefined => (node as Node | null | undefined)?.range?.[0];
 
 class TreeReader {
@@ -47,7 +41,7 @@ class TreeReader {
   #fault(code: OutpostFindingCode, node: unknown, data: Fault['data'] = {}): undefined {
     this.faults.push({
       code,
-      spot: { offset: offsetOf(node) ?? 0, field: fieldOf(this.#path.slice(0, 8)) },
+      spot: { offset: offsetOf(node) ?? 0, path: this.#path.slice(0, 8) },
       data,
     });
     return undefined;
@@ -126,6 +120,7 @@ const YAML_RULES = {
 } as const;
 
 function composed(tokens: readonly string[], length: number, lines: LineCounter): readonly Document[] {
+  lines.addNewLine(0);
   const parser = new Parser(lines.addNewLine);
   const composer = new Composer(YAML_RULES);
   const documents: Document[] = [];
@@ -138,31 +133,46 @@ function composed(tokens: readonly string[], length: number, lines: LineCounter)
   return documents;
 }
 
-function syntaxFaults(documents: readonly Document[]): Fault[] {
-  const faults = documents
-    .flatMap((document) => document.errors)
-    .map((error): Fault => {
-      const code = error.code === 'TAB_AS_INDENT' ? 'yaml-tab-indent' : 'yaml-broken';
-      return { code, spot: { offset: error.pos[0] }, data: { reason: error.code } };
-    });
-  const second = documents[1];
-  if (second !== undefined)
-    faults.push({ code: 'yaml-more-than-one-document', spot: { offset: second.range?.[0] ?? 0 }, data: {} });
-  return faults;
+/** One slip makes the parser stumble on the lines that follow: more than these would only mislead. */
+const MOST_STUMBLES = 3;
+
+/** The line around an offset, as much of it as fits a sentence. */
+function lineAt(text: string, offset: number): string {
+  const start = text.lastIndexOf('\n', offset - 1) + 1;
+  const end = text.indexOf('\n', start);
+  return text.slice(start, end === -1 ? start + 60 : Math.min(end, start + 60)).trim();
 }
 
-/** Makes one document of tokens that have passed the guards. What is wrong is in `faults`; it does not throw. */
-export function readYamlTree(tokens: readonly string[], length: number, lines: LineCounter): YamlTree {
-  const documents = composed(tokens, length, lines);
+function stumbles(documents: readonly Document[], text: string, lines: LineCounter): readonly Fault[] {
+  const byLine = new Map<number, Fault>();
+  for (const { pos, code } of documents.flatMap((document) => document.errors)) {
+    const { line } = lines.linePos(pos[0]);
+    if (byLine.has(line)) continue;
+    const data = { reason: code, written: lineAt(text, pos[0]) };
+    byLine.set(line, { code: 'yaml-broken', spot: { offset: pos[0] }, data });
+  }
+  return [...byLine.values()].slice(0, MOST_STUMBLES);
+}
+
+function brokenIn(documents: readonly Document[], text: string, lines: LineCounter): readonly Fault[] {
+  const [first, second] = documents;
+  if (second !== undefined) {
+    return [{ code: 'yaml-more-than-one-document', spot: { offset: second.range?.[0] ?? 0 }, data: {} }];
+  }
+  const found = stumbles(documents, text, lines);
+  const isEmpty = found.length === 0 && (first?.contents ?? null) === null;
+  return isEmpty ? [{ code: 'file-empty', spot: { offset: 0 }, data: {} }] : found;
+}
+
+/** Makes one document of tokens that have passed the guards. What is wrong is in the result; it does not throw. */
+export function readYamlTree(text: string, tokens: readonly string[], lines: LineCounter): YamlTree {
+  const documents = composed(tokens, text.length, lines);
   const root = documents[0]?.contents;
   const reader = new TreeReader();
-  const value = reader.read(root);
-  const faults = syntaxFaults(documents);
-  if (faults.length === 0 && value === null)
-    faults.push({ code: 'file-empty', spot: { offset: 0 }, data: {} });
   return {
-    value,
-    faults: [...faults, ...reader.faults],
+    value: reader.read(root),
+    broken: brokenIn(documents, text, lines),
+    faults: reader.faults,
     spotOf: (path) => walk(root, path).offset,
     keySpotOf: (path) => walk(root, path).keyOffset,
   };

@@ -1,5 +1,5 @@
 // Every id of a file by what it names, and the ids that name two things.
-import type { Path } from '../yaml-tree.ts';
+import type { Path } from '../outpost-finding.ts';
 import type { SoundPart } from './sound-part.ts';
 
 /** What an id can name. Vehicles are named by the visits. */

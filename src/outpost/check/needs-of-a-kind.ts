@@ -1,6 +1,7 @@
 // Keys that a kind of store or instrument cannot do without, and keys that mean nothing there.
+
+import type { Path } from '../outpost-finding.ts';
 import type { OutpostFile } from '../shape/file-schema.ts';
-import type { Path } from '../yaml-tree.ts';
 import type { Placed, SoundPart } from './sound-part.ts';
 
 type Store = OutpostFile['stores'][number];

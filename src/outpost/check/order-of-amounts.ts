@@ -1,5 +1,5 @@
 // Amounts of one thing that must stand in an order: what a store is filled to is not more than what it takes.
-import type { Path } from '../yaml-tree.ts';
+import type { Path } from '../outpost-finding.ts';
 import type { Placed, SoundPart } from './sound-part.ts';
 
 type Figures = Readonly<Record<string, unknown>>;

@@ -1,8 +1,8 @@
 // Every name that stands for something elsewhere in the file must find it there.
 import { nearest } from '../../ground/units/index.ts';
 import type { FlowEnd } from '../outpost.ts';
-import type { Path } from '../yaml-tree.ts';
-import type { KnownIds, Named } from './known-ids.ts';
+import type { Path } from '../outpost-finding.ts';
+import { type KnownIds, NAMED, type Named } from './known-ids.ts';
 import type { SoundPart } from './sound-part.ts';
 
 /** Ids, or nothing where a key was left out. */
@@ -24,7 +24,8 @@ export class References {
   }
 
   #needOne(id: string, named: readonly [Named, ...Named[]], path: Path): void {
-    if (named.some((each) => this.#known.get(each)?.has(id))) return;
+    if (this.#part.isFull || named.some((each) => this.#known.get(each)?.has(id))) return;
+    if (named.some((each) => this.#part.unreadable.has(NAMED[each][0]))) return;
     const known = named.flatMap((each) => [...(this.#known.get(each)?.keys() ?? [])]);
     this.#part.add('id-unknown', path, { what: named[0], id, near: nearest(id, known), known });
   }

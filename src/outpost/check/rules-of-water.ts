@@ -1,36 +1,42 @@
 // Rules that the file's own rules must obey: no way up, no meeting of biocides, a floor that can be kept, safe pressures.
 import { parseInstantIso } from '../../ground/units/index.ts';
+import type { Path } from '../outpost-finding.ts';
 import type { OutpostFile } from '../shape/file-schema.ts';
-import type { Path } from '../yaml-tree.ts';
 import type { SoundPart } from './sound-part.ts';
 
 type Grade = OutpostFile['grades'][number];
 type Store = OutpostFile['stores'][number];
 
+type Meet = (one: Grade, other: Grade) => boolean;
+
+/** Biocides that never meet, whichever of the two says so. */
+function whoNeverMeets(part: SoundPart): Meet {
+  const pairs = new Set<string>();
+  for (const { item } of part.each('biocides')) {
+    for (const other of item.neverMeets) pairs.add(`${item.id}\n${other}`).add(`${other}\n${item.id}`);
+  }
+  return (one, other) => pairs.has(`${one.biocide}\n${other.biocide}`);
+}
+
 /** Water gets purer only by treatment or in a unit, and nothing comes back from a terminal grade. */
 function checkGrades(part: SoundPart): void {
   const grades = new Map(part.each('grades').map(({ item }) => [item.id, item]));
-  for (const { item, path } of part.each('grades')) {
-    item.mayFlowInto.forEach((id, index) => {
+  const neverMeet = whoNeverMeets(part);
+  for (const { item: from, path } of part.each('grades')) {
+    for (const [index, id] of from.mayFlowInto.entries()) {
       const into = grades.get(id);
-      if (into !== undefined) checkFlow(part, item, into, [...path, 'mayFlowInto', index]);
-    });
-  }
-}
-
-function checkFlow(part: SoundPart, from: Grade, into: Grade, path: Path): void {
-  const leavesTerminal = from.terminal && into.id !== from.id;
-  if (leavesTerminal || into.rank < from.rank)
-    part.add('grade-flow-uphill', path, { from: from.id, into: into.id, terminal: leavesTerminal });
-  const biocides = part.each('biocides').map(({ item }) => item);
-  const never = (one: string, other: string) =>
-    biocides.some(({ id, neverMeets }) => id === one && neverMeets.includes(other));
-  if (never(from.biocide, into.biocide) || never(into.biocide, from.biocide)) {
-    part.add('biocides-flow-together', path, {
-      from: from.id,
-      into: into.id,
-      biocides: [from.biocide, into.biocide],
-    });
+      if (into === undefined) continue;
+      const at = [...path, 'mayFlowInto', index];
+      const terminal = from.terminal && into.id !== from.id;
+      if (terminal || into.rank < from.rank)
+        part.add('grade-flow-uphill', at, { from: from.id, into: id, terminal });
+      if (!neverMeet(from, into)) continue;
+      part.add('biocides-flow-together', at, {
+        from: from.id,
+        into: id,
+        biocides: [from.biocide, into.biocide],
+      });
+    }
   }
 }
 

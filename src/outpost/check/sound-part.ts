@@ -1,8 +1,8 @@
 // The part of a file that has the right shape: what can still be checked across when something else is wrong.
 import type * as z from 'zod';
-import type { Fault, OutpostFindingCode } from '../outpost-finding.ts';
+import { type Fault, MOST_FINDINGS, type OutpostFindingCode, type Path } from '../outpost-finding.ts';
 import { fileSchema, type OutpostFile } from '../shape/file-schema.ts';
-import { fieldOf, type Path, type YamlTree } from '../yaml-tree.ts';
+import type { YamlTree } from '../yaml-tree.ts';
 
 export type Section = keyof OutpostFile;
 type ListSection = { [S in Section]: OutpostFile[S] extends unknown[] ? S : never }[Section];
@@ -43,6 +43,10 @@ function knownKeysOnly(raw: Raw): Raw {
   return Object.fromEntries(Object.entries(raw).filter(([key]) => known.has(key)));
 }
 
+function wholeSection({ path }: z.core.$ZodIssue): readonly string[] {
+  return path.length === 1 && typeof path[0] === 'string' ? [path[0]] : [];
+}
+
 /** What the checks read from and report to. */
 export class SoundPart {
   readonly faults: Fault[] = [];
@@ -51,10 +55,13 @@ export class SoundPart {
   readonly raw: Raw;
   readonly #tree: YamlTree;
   readonly #places = new Map<string, number[]>();
+  /** Sections that are wrong as a whole: what they would have named is not known. */
+  readonly unreadable: ReadonlySet<string>;
 
   constructor(tree: YamlTree, parsed: Result) {
     this.#tree = tree;
     this.raw = typeof tree.value === 'object' && tree.value !== null ? (tree.value as Raw) : {};
+    this.unreadable = new Set((parsed.error?.issues ?? []).flatMap(wholeSection));
     this.file = parsed.success ? parsed.data : this.#rescue(parsed.error.issues);
   }
 
@@ -74,7 +81,12 @@ export class SoundPart {
     }));
   }
 
+  /** True when so much is wrong that no more will be shown: a costly check may then stop. */
+  get isFull(): boolean {
+    return this.faults.length > MOST_FINDINGS;
+  }
+
   add(code: OutpostFindingCode, path: Path, data: Fault['data']): void {
-    this.faults.push({ code, spot: { offset: this.#tree.spotOf(path), field: fieldOf(path) }, data });
+    this.faults.push({ code, spot: { offset: this.#tree.spotOf(path), path }, data });
   }
 }

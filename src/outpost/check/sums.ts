@@ -1,5 +1,5 @@
 // Figures that follow from others in the file must agree with them: a file must not hold two truths.
-import type { Path } from '../yaml-tree.ts';
+import type { Path } from '../outpost-finding.ts';
 import type { SoundPart } from './sound-part.ts';
 
 interface Sum {

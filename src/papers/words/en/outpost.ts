@@ -64,14 +64,14 @@ const name = (value: FindingData[string] | undefined): string => NAMES[`${value}
 
 const YAML_REASONS: Readonly<Record<string, string>> = {
   BAD_DQ_ESCAPE: 'a backslash in double quotes starts something that YAML does not know',
-  BAD_INDENT: 'the indent does not fit the lines around it',
+  BAD_INDENT: 'the indent does not fit the lines around it, or a bracket is not closed',
   BAD_SCALAR_START: 'a text starts with a sign that YAML keeps for itself',
-  BLOCK_AS_IMPLICIT_KEY: 'there are two colons where one belongs',
-  BLOCK_IN_FLOW: 'a list or section with indents stands inside brackets',
+  BLOCK_AS_IMPLICIT_KEY: 'there are two colons on a line where one belongs',
+  BLOCK_IN_FLOW: 'a comma is missing between brackets',
   KEY_OVER_1024_CHARS: 'a key is too long',
   MISSING_CHAR: 'a quote, a bracket, a comma, a colon or a space is missing',
   MULTILINE_IMPLICIT_KEY: 'a key runs over the end of its line',
-  UNEXPECTED_TOKEN: 'something stands where nothing belongs',
+  UNEXPECTED_TOKEN: 'something stands where nothing belongs, often after a quote that closed too early',
 };
 
 const textWords = {
@@ -80,7 +80,7 @@ const textWords = {
       'The outpost file is too large.',
       `at most ${data['greatestBytes']} bytes`,
       `${data['sizeBytes']} bytes`,
-      'Check that this is the outpost file; one of a large outpost has some 60 kB.',
+      'Check that this is the outpost file.',
     ),
   'file-control-sign': (data) =>
     say(
@@ -122,7 +122,7 @@ const textWords = {
       'The file uses a tag of YAML.',
       'plain texts, numbers, true or false',
       quoted(data['written']),
-      'Delete the tag; put quotes round a text that begins with !.',
+      'Delete the tag; put quotes round a text that begins with an exclamation mark.',
     ),
   'yaml-directive': (data) =>
     say(
@@ -163,7 +163,7 @@ const textWords = {
     say(
       `This is not YAML: ${YAML_REASONS[`${data['reason']}`] ?? 'its parts do not fit together'}.`,
       'YAML 1.2',
-      `${data['reason']}`,
+      quoted(data['written']),
       'Look at this line and the one before it: quotes, brackets, colons and indents.',
     ),
   'file-empty': () =>
@@ -441,9 +441,9 @@ const crossWords = {
     ),
   'findings-cut': (data) =>
     say(
-      `${data['left']} more findings are not shown.`,
-      `at most ${data['kept']} at a time`,
-      `${data['left']} more`,
+      'There are more findings than are shown.',
+      `at most ${data['most']} at a time`,
+      'more',
       'Correct the first ones and read the file again.',
     ),
 } satisfies Partial<Words<OutpostFindingCode>>;
