@@ -1,6 +1,6 @@
 // Reckoning: folding the entries of a book into a position, from scratch or on from where one stands.
 import {
-  type Amendments, type AnyEntry, amendmentKinds, amendmentsOf, type BookPort, compareOrder, entryOf, type OrderKey, readBook, type View,
+  type Amendments, type AnyEntry, amendmentsOf, type BookPort, compareOrder, entryOf, isAmendmentKind, type OrderKey, readBook, type View,
 } from '../book/index.ts';
 import { type Outpost, type OutpostFinding, readOutpost } from '../outpost/index.ts';
 import { applyEntry } from './apply.ts';
@@ -60,7 +60,7 @@ export class Account {
   async take(entries: readonly AnyEntry[]): Promise<void> {
     let from: OrderKey | null = null;
     for (const entry of entries) {
-      if (from === null && this.#last !== null && compareOrder(entry, this.#last) > 0 && !changesOthers(entry)) {
+      if (from === null && this.#last !== null && compareOrder(entry, this.#last) > 0 && !isAmendmentKind(entry.kind)) {
         this.#apply(entry);
         continue;
       }
@@ -75,7 +75,7 @@ export class Account {
     if (entry.kind === 'undo' || entry.kind === 'correction') {
       const kept = await this.#port.find(entry.body.target);
       // An undo of an undo brings back what the first one took out, further back.
-      if (kept !== null) return changesOthers(entryOf(kept)) ? this.#targetOf(entryOf(kept)) : kept;
+      if (kept !== null) return isAmendmentKind(kept.kind) ? this.#targetOf(entryOf(kept)) : kept;
     }
     if (entry.kind === 'duplicate-decision') return (await this.#port.find(entry.body.second)) ?? entry;
     return entry;
@@ -106,10 +106,6 @@ export class Account {
     const half = MOST_CHECKPOINTS / 2;
     this.#checkpoints = this.#checkpoints.filter((_one, k) => k >= half || k % 2 === 0);
   }
-}
-
-function changesOthers(entry: AnyEntry): boolean {
-  return (amendmentKinds as readonly string[]).includes(entry.kind);
 }
 
 /** Text of the outpost file that was entered last, in a view. */

@@ -4,6 +4,10 @@ import type { AnyEntry, Entry } from './entry.ts';
 /** Kinds that change how another entry counts. */
 export const amendmentKinds = ['undo', 'correction', 'duplicate-decision'] as const;
 
+export function isAmendmentKind(kind: string): boolean {
+  return (amendmentKinds as readonly string[]).includes(kind);
+}
+
 export interface Amendments {
   /** Ids that no longer count, with the undo that says so. */
   readonly undone: ReadonlyMap<string, Entry<'undo'>>;

@@ -1,5 +1,5 @@
 // The door of the book: what other rooms may use.
-export { type Amendments, amend, amendmentKinds, readAmendments } from './amendments.ts';
+export { type Amendments, amend, amendmentKinds, isAmendmentKind, readAmendments } from './amendments.ts';
 export { holdAppend } from './append-rules.ts';
 export { canonicalJson, type Json } from './canonical.ts';
 export { againstReceipt, type CheckResult, checkBook, isCanonical } from './check.ts';

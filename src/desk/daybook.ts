@@ -1,0 +1,67 @@
+// The daybook: entries to read, findings of the whole book, the close of a day.
+import { type AnyEntry, amendmentsOf, entryOf } from '../book/index.ts';
+import { dayOf, dayStartUtcMs } from '../ground/units/index.ts';
+import type { BookLine, BookSheet, KeptSheet, WordedFinding } from '../papers/index.ts';
+import { type Answer, yes } from './answer.ts';
+import { bookLine } from './book-line.ts';
+import { type Desk, type Moment, positionAt, type Sight, viewOf } from './desk.ts';
+import { freeStock, reserveStock } from '../account/index.ts';
+import { log } from './log/log.ts';
+import { coveredGrades, headOf, wordOf } from './today.ts';
+
+export interface BookQuery {
+  /** Only this outpost day. */
+  readonly day?: number;
+  readonly kind?: string;
+  readonly store?: string;
+  /** At most so many, the youngest ones. */
+  readonly most?: number;
+}
+
+const MOST_LINES = 40;
+
+export async function showBook(desk: Desk, query: BookQuery, sight: Sight, moment: Moment): Promise<Answer<BookSheet>> {
+  const seen = await positionAt(desk, sight, moment);
+  if (!seen.ok) return seen;
+  const position = seen.value;
+  const most = query.most ?? MOST_LINES;
+  const chosen: AnyEntry[] = [];
+  let passed = 0;
+  const view = viewOf(sight);
+  const start = query.day === undefined ? undefined : { happenedAtMs: dayStartUtcMs(query.day, position.dayRule) - 1, site: '\uffff', number: 0 };
+  for await (const rows of desk.port.scan({ order: 'total', ...(start && { after: start }), ...(query.kind !== undefined && { kinds: [query.kind] }) })) {
+    for (const row of rows) {
+      if (view.knownAtMs !== undefined && row.enteredAtMs > view.knownAtMs) continue;
+      if (view.asOfMs !== undefined && row.happenedAtMs > view.asOfMs) continue;
+      if (query.day !== undefined && dayOf(row.happenedAtMs, position.dayRule) !== query.day) continue;
+      if (query.store !== undefined && !row.text.includes(`"${query.store}"`)) continue;
+      passed += 1;
+      chosen.push(entryOf(row));
+      if (chosen.length > most) chosen.shift();
+    }
+  }
+  const amendments = await amendmentsOf(desk.port, view);
+  const lines: BookLine[] = chosen.map((entry) => bookLine(entry, { dayRule: position.dayRule, mgPerL: position.mgPerL, amendments }));
+  return yes({ head: headOf(desk, sight, position), lines, more: passed > most });
+}
+
+/** Every finding of the book, in the order of time: also those that Today does not show any more. */
+export async function allFindings(desk: Desk, sight: Sight, moment: Moment): Promise<Answer<readonly WordedFinding[]>> {
+  const seen = await positionAt(desk, sight, moment);
+  if (!seen.ok) return seen;
+  const position = seen.value;
+  return yes([...position.findings].sort((a, b) => a.atMs - b.atMs).map((finding) => wordOf(position, finding)));
+}
+
+/** Freezes the paper of a day: its figures as they are believed now. The past stays open to late entries. */
+export async function closeDay(desk: Desk, moment: Moment, request: { readonly day?: number; readonly dryRun?: boolean }): Promise<Answer<KeptSheet>> {
+  const seen = await positionAt(desk, { kind: 'now' }, moment);
+  if (!seen.ok) return seen;
+  const position = seen.value;
+  const day = request.day ?? dayOf(position.lastLineMs ?? position.atMs, position.dayRule);
+  const figures = [
+    ...coveredGrades(position).map((grade) => ({ name: `free ${grade}`, ...freeStock(position, grade) })),
+    { name: 'reserve', ...reserveStock(position) },
+  ].map(({ name, massMg, uMg }) => ({ name, massMg, uMg }));
+  return log(desk, moment, { what: 'kind', kind: 'day-close', body: { day, what: 'day', figures } }, request.dryRun === true ? { dryRun: true } : {});
+}

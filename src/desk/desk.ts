@@ -1,0 +1,100 @@
+// The desk of one book: its account kept up to date, and what every request needs to know of its moment.
+import { Account, type Position, positionOf } from '../account/index.ts';
+import type { AnyDraft, AnyEntry, BookInfo, BookPort, Hash, SecondPerson, View } from '../book/index.ts';
+import { entryId, keepDrafts, plainHash } from '../book/index.ts';
+import type { DayRule } from '../ground/units/index.ts';
+import { type Answer, no, yes } from './answer.ts';
+import { deskFinding } from './desk-finding.ts';
+
+/** Who asks, and when: doors bring it, the desk has no clock of its own. */
+export interface Moment {
+  readonly nowUtcMs: number;
+  readonly offsetMin: number;
+  readonly by: string;
+  readonly second?: SecondPerson;
+}
+
+export interface DeskTools {
+  readonly hash?: Hash;
+  /** Ten bytes of chance for a new id. */
+  readonly chance: () => Uint8Array;
+}
+
+export class Desk {
+  readonly port: BookPort;
+  readonly info: BookInfo;
+  readonly hash: Hash;
+  readonly #chance: () => Uint8Array;
+  #account: Account | null = null;
+
+  private constructor(port: BookPort, info: BookInfo, tools: DeskTools) {
+    this.port = port;
+    this.info = info;
+    this.hash = tools.hash ?? plainHash;
+    this.#chance = tools.chance;
+  }
+
+  static async open(port: BookPort, tools: DeskTools): Promise<Desk> {
+    return new Desk(port, await port.info(), tools);
+  }
+
+  /** The account of a view; that of the whole book is kept and goes on with every entry. */
+  async account(view: View = {}): Promise<Answer<Account>> {
+    const whole = view.knownAtMs === undefined && view.asOfMs === undefined;
+    if (whole && this.#account !== null) return yes(this.#account);
+    const opened = await Account.open(this.port, { view });
+    if (!opened.ok) return opened.findings === null ? no('wrong use', deskFinding('book-not-begun', { what: 'outpost file' })) : no('bad input', ...opened.findings);
+    if (whole) this.#account = opened.account;
+    return yes(opened.account);
+  }
+
+  /** Keeps drafts and moves the account on. */
+  async keep(drafts: readonly AnyDraft[], moment: Pick<Moment, 'nowUtcMs'>): Promise<Answer<{ kept: readonly AnyEntry[]; alreadyKept: readonly string[] }>> {
+    const outcome = await keepDrafts(this.port, drafts, { hash: this.hash, keptAtMs: moment.nowUtcMs });
+    if (!outcome.ok) return no('bad input', ...outcome.findings);
+    // Another outpost file is another fold: it is made anew when next asked for.
+    if (outcome.kept.some((entry) => entry.kind === 'outpost')) this.#account = null;
+    await this.#account?.take(outcome.kept);
+    return yes({ kept: outcome.kept, alreadyKept: outcome.alreadyKept });
+  }
+
+  /** Forgets what was reckoned: after lines came in that were not kept through this desk. */
+  forget(): void {
+    this.#account = null;
+  }
+
+  newId(utcMs: number): string {
+    return entryId(utcMs, this.#chance());
+  }
+
+  /**
+   * The present of this book. A practice book lives in its own time: its present is its last entry,
+   * so that the invented outpost does not look a hundred years away.
+   */
+  presentMs(position: Pick<Position, 'lastEntryMs'>, moment: Pick<Moment, 'nowUtcMs'>): number {
+    return this.info.purpose === 'practice' && position.lastEntryMs !== null ? position.lastEntryMs : moment.nowUtcMs;
+  }
+}
+
+/** Where a request looks: now, as known at an instant, or as of one by all that is known. */
+export type Sight = { readonly kind: 'now' } | { readonly kind: 'as known at'; readonly ms: number } | { readonly kind: 'as of'; readonly ms: number };
+
+export function viewOf(sight: Sight): View {
+  if (sight.kind === 'now') return {};
+  return sight.kind === 'as of' ? { asOfMs: sight.ms } : { knownAtMs: sight.ms, asOfMs: sight.ms };
+}
+
+/** The position that a request sees. */
+export async function positionAt(desk: Desk, sight: Sight, moment: Pick<Moment, 'nowUtcMs'>): Promise<Answer<Position>> {
+  const opened = await desk.account(viewOf(sight));
+  if (!opened.ok) return opened;
+  const { fold } = opened.value;
+  const atMs = sight.kind === 'now' ? desk.presentMs(fold, moment) : sight.ms;
+  return yes(positionOf(fold, Math.max(atMs, fold.lastEntryMs ?? atMs)));
+}
+
+/** The day rule of the book, for reading times that people type. */
+export async function dayRuleOf(desk: Desk): Promise<Answer<DayRule>> {
+  const opened = await desk.account();
+  return opened.ok ? yes(opened.value.fold.dayRule) : opened;
+}

@@ -1,0 +1,11 @@
+// The door of the desk: one function for each thing that a person may ask or do.
+export { type Answer, type Problem } from './answer.ts';
+export { allFindings, type BookQuery, closeDay, showBook } from './daybook.ts';
+export { Desk, type DeskTools, dayRuleOf, type Moment, positionAt, type Sight } from './desk.ts';
+export { checkWhole, digestOf, exportBook, type ImportRequest, type ImportResult, importLines, MANY_ENTRIES } from './exchange.ts';
+export { type DayForm, type DayFormItem, dayForm } from './log/day-form.ts';
+export { log } from './log/log.ts';
+export type { LogRequest, RequestWith } from './log/request.ts';
+export { putOutpostFile, startBook, startPractice } from './start.ts';
+export { storeList, storeShow } from './stores.ts';
+export { openFindings, today, todaySheet } from './today.ts';

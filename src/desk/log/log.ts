@@ -1,0 +1,120 @@
+// Entering: read what was typed, ask the rules, keep it, and tell what it changed.
+import { applyEntry, type Fold, type Position, positionOf } from '../../account/index.ts';
+import { type AnyDraft, type AnyEntry, isAmendmentKind } from '../../book/index.ts';
+import { coverOf } from '../../forecast/index.ts';
+import { dayOf } from '../../ground/units/index.ts';
+import type { KeptSheet } from '../../papers/index.ts';
+import { type Answer, no, type Problem, yes } from '../answer.ts';
+import { bookLine } from '../book-line.ts';
+import type { Desk, Moment } from '../desk.ts';
+import { deskFinding } from '../desk-finding.ts';
+import { coveredGrades } from '../today.ts';
+import type { Context } from './context.ts';
+import { objections } from './intention.ts';
+import { makeDraft } from './make.ts';
+import { overlayAccount } from './overlay.ts';
+import type { LogRequest, RequestWith } from './request.ts';
+
+/** Days of cover that change by less than this are not told. */
+const TOLD_DAYS = 0.1;
+
+/** Enters what somebody asks for, or with `dryRun` shows what it would change. */
+export async function log(desk: Desk, moment: Moment, request: LogRequest, more: RequestWith = {}): Promise<Answer<KeptSheet>> {
+  const opened = await desk.account();
+  if (!opened.ok) return opened;
+  const { fold } = opened.value;
+  const office = knownOffice(fold, moment);
+  if (office !== null) return office;
+  const context: Context = { desk, fold, moment, presentMs: desk.presentMs(fold, moment) };
+  const made = await makeDraft(context, request, more);
+  if (!made.ok) return made;
+  const draft = made.value;
+  const against = [...objections(fold, draft), ...(await lineTwice(desk, draft))];
+  if (against.length > 0) return no(problemOf(against), ...against);
+  const before = positionOf(fold, context.presentMs);
+  if (more.dryRun === true) return yes(await wouldBe(context, draft, before));
+  const kept = await desk.keep([draft], moment);
+  if (!kept.ok) return kept;
+  const [entry] = kept.value.kept;
+  if (entry === undefined) throw new Error('a new entry was not kept');
+  const after = positionOf(opened.value.fold, Math.max(context.presentMs, entry.happenedAtMs));
+  return yes(sheetOf({ entry, kept: true, before, after }));
+}
+
+/** A slip in what was typed is bad input; a rule that says no is a refusal. */
+function problemOf(findings: readonly { readonly code: string }[]): Problem {
+  const refusals = new Set(['intention-refused', 'second-needed', 'second-is-first', 'day-closed']);
+  return findings.some((finding) => refusals.has(finding.code)) ? 'refused' : 'bad input';
+}
+
+function knownOffice(fold: Fold, moment: Moment): Answer<never> | null {
+  const offices = [...fold.index.offices.keys()];
+  const unknown = [moment.by, ...(moment.second === undefined ? [] : [moment.second.office])].find((office) => !offices.includes(office));
+  return unknown === undefined ? null : no('bad input', deskFinding('office-unknown', { office: unknown.slice(0, 60), offices }));
+}
+
+/** A second line for one day is asked about: the first may be corrected or undone. */
+async function lineTwice(desk: Desk, draft: AnyDraft) {
+  if (draft.kind !== 'day-line' || draft.happened !== undefined) return [];
+  const opened = await desk.account();
+  if (!opened.ok) return [];
+  const { lastLineMs, openingMs, dayRule } = opened.value.fold;
+  if (lastLineMs === null || lastLineMs === openingMs) return [];
+  const day = dayOf(lastLineMs, dayRule);
+  return dayOf(draft.happenedAtMs, dayRule) === day ? [deskFinding('day-line-kept', { day, ref: null })] : [];
+}
+
+async function wouldBe(context: Context, draft: AnyDraft, before: Position): Promise<KeptSheet> {
+  const { desk, fold } = context;
+  const head = (await desk.port.heads()).find((one) => one.site === desk.info.site);
+  const entry = { ...draft, site: desk.info.site, number: (head?.number ?? 0) + 1 } as AnyEntry;
+  const after = positionOf(await foldWith(context, entry), Math.max(context.presentMs, entry.happenedAtMs));
+  return sheetOf({ entry, kept: false, before, after: { ...after, dayRule: fold.dayRule } });
+}
+
+/** The fold as it would be: in order the entry is simply applied; else the book is read with it laid over. */
+async function foldWith(context: Context, entry: AnyEntry): Promise<Fold> {
+  const { fold, desk } = context;
+  if (!isAmendmentKind(entry.kind) && (fold.lastEntryMs === null || entry.happenedAtMs > fold.lastEntryMs)) {
+    const copy = fold.clone();
+    applyEntry(copy, entry);
+    return copy;
+  }
+  return (await overlayAccount(desk, entry)).fold;
+}
+
+function sheetOf(what: { entry: AnyEntry; kept: boolean; before: Position; after: Position }): KeptSheet {
+  const { entry, kept, before, after } = what;
+  const old = new Map(before.stores.map((store) => [store.facts.id, store]));
+  const litres = (mg: number) => mg / after.mgPerL;
+  const stores = after.stores.flatMap((store): KeptSheet['stores'][number][] => {
+    const was = old.get(store.facts.id);
+    if (was !== undefined && was.massMg === store.massMg && was.uMg === store.uMg && was.hold === store.hold) return [];
+    // A reading of one store moves its neighbours by a hair: only what a person would see is told.
+    if (was !== undefined && !visible(was, store, after.mgPerL)) return [];
+    return [
+      {
+        before: was === undefined ? null : { valueL: litres(was.massMg), u95L: litres(2 * was.uMg) },
+        after: { id: store.facts.id, valueL: litres(store.massMg), u95L: litres(2 * store.uMg) },
+      },
+    ];
+  });
+  return { kept, line: bookLine(entry, { dayRule: after.dayRule, mgPerL: after.mgPerL }), stores, cover: coverChanges(before, after) };
+}
+
+/** Smaller changes are not printed anyway: 20 mL of content or of ±. */
+const VISIBLE_L = 0.02;
+
+function visible(was: { massMg: number; uMg: number }, is: { massMg: number; uMg: number }, mgPerL: number): boolean {
+  return Math.abs(is.massMg - was.massMg) >= VISIBLE_L * mgPerL || Math.abs(is.uMg - was.uMg) * 2 >= VISIBLE_L * mgPerL;
+}
+
+function coverChanges(before: Position, after: Position): KeptSheet['cover'] {
+  return coveredGrades(after).flatMap((grade) => {
+    const beforeQ05 = coverOf(before, grade).q05;
+    const afterQ05 = coverOf(after, grade).q05;
+    const same = beforeQ05 === afterQ05 || (beforeQ05 !== null && afterQ05 !== null && Math.abs(afterQ05 - beforeQ05) < TOLD_DAYS);
+    return same ? [] : [{ grade, beforeQ05, afterQ05 }];
+  });
+}
+

@@ -1,0 +1,44 @@
+// The account as it would be with one more entry: the book read with that entry laid over it, and nothing kept.
+import { Account } from '../../account/index.ts';
+import { type AnyEntry, type BookPort, canonicalJson, compareOrder, FIRST_SEAL, type Json, type KeptEntry, rowOf, type ScanQuery } from '../../book/index.ts';
+import type { Desk } from '../desk.ts';
+
+export async function overlayAccount(desk: Desk, entry: AnyEntry): Promise<Account> {
+  const text = canonicalJson(entry as unknown as Json);
+  const row = rowOf(entry, { text, seal: FIRST_SEAL, keptAtMs: entry.enteredAtMs });
+  const opened = await Account.open(overlay(desk.port, row));
+  if (!opened.ok) throw new Error('a book that could be read cannot be read with one entry more');
+  return opened.account;
+}
+
+/** A book that has one row more, and takes none. */
+function overlay(port: BookPort, row: KeptEntry): BookPort {
+  return {
+    info: () => port.info(),
+    heads: () => port.heads(),
+    count: async () => (await port.count()) + 1,
+    find: async (id) => (id === row.id ? row : port.find(id)),
+    findNumber: (site, number) => port.findNumber(site, number),
+    scan: (query) => scanWith(port, row, query),
+    append: () => Promise.reject(new Error('an overlay keeps nothing')),
+  };
+}
+
+async function* scanWith(port: BookPort, row: KeptEntry, query: ScanQuery): AsyncIterable<readonly KeptEntry[]> {
+  let waiting = belongs(row, query);
+  for await (const rows of port.scan(query)) {
+    const at = waiting ? rows.findIndex((other) => compareOrder(row, other) < 0) : -1;
+    if (at < 0) yield rows;
+    else {
+      waiting = false;
+      yield [...rows.slice(0, at), row, ...rows.slice(at)];
+    }
+  }
+  if (waiting) yield [row];
+}
+
+function belongs(row: KeptEntry, query: ScanQuery): boolean {
+  if (query.order !== 'total') throw new Error('an overlay is read in the total order');
+  if (query.kinds !== undefined && !query.kinds.includes(row.kind)) return false;
+  return query.after === undefined || compareOrder(row, query.after) > 0;
+}
