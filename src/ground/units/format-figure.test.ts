@@ -1,6 +1,6 @@
 // Rounding by GUM 7.2.6 and printing in one piece.
 import { describe, expect, it } from 'vitest';
-import { formatFigure, formatRange, roundCoverDays, roundFigure } from './format-figure.ts';
+import { formatFigure, formatRange, roundAtPlace, roundCoverDays, roundFigure } from './format-figure.ts';
 
 /** Value, u95, and both as they must be printed. */
 const cases: readonly (readonly [number, number | null, string, string | null])[] = [
@@ -130,5 +130,22 @@ describe('days of cover', () => {
     [0.3, '0.3'],
   ])('%d is rounded down to %s', (days, text) => {
     expect(roundCoverDays(days)).toBe(text);
+  });
+});
+
+describe('a value at a place', () => {
+  it.each([
+    [41.0123, -1, '41.0'],
+    [0.25, -1, '0.2'],
+    [0.35, -1, '0.4'],
+    [-0.04, -1, '0.0'],
+    [1250, 2, '1200'],
+    [7, 0, '7'],
+  ])('%d at 10^%d is %s', (value, place, text) => {
+    expect(roundAtPlace(value, place)).toBe(text);
+  });
+
+  it('throws where there is no number', () => {
+    expect(() => roundAtPlace(Number.NaN, 0)).toThrow(RangeError);
   });
 });

@@ -78,6 +78,17 @@ export function formatFigure(figure: Figure, { style }: { readonly style: Figure
   return `${value}${gap}${sign}${gap}${styled(rounded.u95, style)}${gap}${unit}`;
 }
 
+/**
+ * A value rounded to a place alone, ties to the even digit: for an amount whose ± stands elsewhere, and for the parts of
+ * a sum that is shown to one place.
+ * @param place power of ten of the last digit kept: -1 for tenths
+ * @throws RangeError if the value is not finite
+ * @example roundAtPlace(41.0123, -1) // '41.0'
+ */
+export function roundAtPlace(value: number, place: number): string {
+  return decimalText(roundToPlace(decimalOf(value), place));
+}
+
 /** The sign between a value and its 95 % uncertainty. */
 export function plusMinus(style: FigureStyle): string {
   return style === 'screen' ? '\u00B1' : '+/-';

@@ -10,6 +10,7 @@ export {
   formatFigure,
   formatRange,
   plusMinus,
+  roundAtPlace,
   roundCoverDays,
   roundFigure,
   styled,

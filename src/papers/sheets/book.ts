@@ -35,5 +35,9 @@ export interface KeptSheet {
     readonly after: { readonly id: string; readonly valueL: number; readonly u95L: number };
   }[];
   /** Days of cover before and after, where they changed by more than a tenth of a day. */
-  readonly cover: readonly { readonly grade: string; readonly beforeQ05: number | null; readonly afterQ05: number | null }[];
+  readonly cover: readonly {
+    readonly grade: string;
+    readonly beforeQ05: number | null;
+    readonly afterQ05: number | null;
+  }[];
 }

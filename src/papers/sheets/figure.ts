@@ -4,7 +4,11 @@
 export interface Because {
   readonly entries: readonly string[];
   readonly method: string;
-  readonly inputs: readonly { readonly name: string; readonly value: number | string | null; readonly unit: string }[];
+  readonly inputs: readonly {
+    readonly name: string;
+    readonly value: number | string | null;
+    readonly unit: string;
+  }[];
 }
 
 export interface SheetFigure {

@@ -1,6 +1,7 @@
 // The sheet *Today*: how much, where, fit for what, until when, what needs somebody.
-import type { WordedFinding } from './finding.ts';
+
 import type { Because, SheetFigure } from './figure.ts';
+import type { WordedFinding } from './finding.ts';
 
 export interface SheetHead {
   readonly outpost: string;
@@ -31,7 +32,11 @@ export interface CoverFigure {
   readonly outDayQ05: number | null;
   readonly outDayQ50: number | null;
   /** Days until the reserve would be at its floor. */
-  readonly toFloor: { readonly q05: number | null; readonly q50: number | null; readonly q95: number | null } | null;
+  readonly toFloor: {
+    readonly q05: number | null;
+    readonly q50: number | null;
+    readonly q95: number | null;
+  } | null;
   readonly because: Because;
 }
 
@@ -67,12 +72,21 @@ export interface TodaySheet {
   /** Said before the headline: no reading for two days. */
   readonly silence: WordedFinding | null;
   readonly cover: Readonly<Record<string, CoverFigure>>;
-  readonly reserve: { readonly volume: SheetFigure; readonly floorL: number; readonly conditionalL: number } | null;
+  readonly reserve: {
+    readonly volume: SheetFigure;
+    readonly floorL: number;
+    readonly conditionalL: number;
+  } | null;
   readonly stores: readonly StoreLine[];
   readonly sums: readonly SumLine[];
   readonly total: SheetFigure;
   readonly closureMg: number;
   /** Open ones, the gravest first. */
   readonly findings: readonly WordedFinding[];
-  readonly visits: readonly { readonly visit: string; readonly berthDay: number; readonly departDay: number | null; readonly aboard: boolean }[];
+  readonly visits: readonly {
+    readonly visit: string;
+    readonly berthDay: number;
+    readonly departDay: number | null;
+    readonly aboard: boolean;
+  }[];
 }

@@ -1,11 +1,15 @@
-// Codes of what the desk says no to, and why.
+// Codes of what the desk says no to, and why; they stand here because the words do, and the desk takes them from here.
 
 export type DeskFindingCode =
   /** A named store, entry, port, instrument or visit is not in the book. data: what, name, nearest */
   | 'not-in-book'
   /** The book has no outpost file or no opening yet. data: what */
-  | 'book-empty'
-  /** An intention that a rule refuses. data: rule ('hold' | 'biocide' | 'grade' | 'reserve' | 'capacity' | 'remainder'), from, to, and the rule's own data */
+  | 'book-not-begun'
+  /**
+   * An intention that a rule refuses. data: rule, from, to, and by rule
+   * hold: hold, reason, sinceMs · biocide: comes, meets, residue · grade: fromGrade, toGrade · reserve: release ·
+   * capacity: wouldHoldMg, capacityMg, mgPerL · remainder: massMg, usableMg, remainderMg, mgPerL
+   */
   | 'intention-refused'
   /** A two-person act without a second person. data: act */
   | 'second-needed'
@@ -23,8 +27,8 @@ export type DeskFindingCode =
   | 'already-undone'
   /** A field is missing or does not fit. data: field, received, expected */
   | 'field-needed'
-  /** An amount below zero. data: massMg */
-  | 'amount-negative'
+  /** An amount below zero. data: massMg, mgPerL */
+  | 'amount-below-zero'
   /** A reading above what the store can hold. data: store, massMg, capacityMg, mgPerL */
   | 'reading-over-capacity'
   /** A counter's reading below the one before. data: instrument, value, last */

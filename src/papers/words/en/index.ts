@@ -1,0 +1,15 @@
+// All English tables of findings as one.
+import type { Words } from '../shape.ts';
+import { outpostWords } from './outpost.ts';
+import { unitsWords } from './units.ts';
+
+/** The tables by room; no two of them share a code. */
+export const englishTables: Readonly<Record<string, Words<string>>> = {
+  units: unitsWords,
+  outpost: outpostWords,
+};
+
+/** Words by code. A Map, so that no code can be mistaken for a member that every object has. */
+export const englishWords: ReadonlyMap<string, Words<string>[string]> = new Map(
+  Object.values(englishTables).flatMap((table) => Object.entries(table)),
+);
