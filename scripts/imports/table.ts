@@ -50,7 +50,7 @@ export const ROOMS: readonly Room[] = [
     room: 'desk',
     written: 'all of the above',
     rooms: [...GROUND, 'outpost', 'book', 'account', 'forecast', 'papers'],
-    packages: [],
+    packages: ['zod'],
   },
   // The port that a disk serves is the book's.
   {

@@ -2,7 +2,7 @@
 import type { AnyEntry } from '../book/index.ts';
 import { msPerMinute } from '../ground/units/index.ts';
 import type { Fold, RecentMovement } from './fold.ts';
-import { noteEntry } from './note.ts';
+import { entryNoOf, noteEntry, refOf } from './note.ts';
 
 /** A double tap of the same person comes within this time. */
 const DOUBLE_TAP_MS = 2 * msPerMinute;
@@ -28,12 +28,14 @@ export function duplicateReason(first: RecentMovement, second: RecentMovement): 
   return apartMs <= WIDEST_CLOCK_MS && apartMs % CLOCK_STEP_MS === 0 && startsAgree ? 'clock apart' : null;
 }
 
+type MovedFacts = Pick<RecentMovement, 'from' | 'to' | 'massMg' | 'startAtMs'>;
+
 /**
  * Looks a movement up among the recent ones. A proposed twin is left out of the position until somebody decides.
  * @returns whether the movement counts
  */
-export function countsOnce(fold: Fold, entry: AnyEntry, movement: Omit<RecentMovement, 'entry' | 'atMs' | 'source' | 'by'>): boolean {
-  const mine: RecentMovement = { ...movement, entry: entry.id, atMs: entry.happenedAtMs, source: entry.source ?? null, by: entry.by };
+export function countsOnce(fold: Fold, entry: AnyEntry, movement: MovedFacts): boolean {
+  const mine: RecentMovement = { ...movement, entry: entry.id, ref: refOf(entry), entryNo: entryNoOf(entry), atMs: entry.happenedAtMs, source: entry.source ?? null, by: entry.by };
   const decision = fold.decisions.get(entry.id);
   const twin = decision === undefined ? findTwin(fold, mine) : null;
   remember(fold, mine);
@@ -45,6 +47,10 @@ export function countsOnce(fold: Fold, entry: AnyEntry, movement: Omit<RecentMov
     mgPerL: fold.mgPerL,
     from: mine.from,
     to: mine.to,
+    atMs: mine.atMs,
+    firstAtMs: twin.movement.atMs,
+    firstRef: twin.movement.ref,
+    firstEntryNo: twin.movement.entryNo,
     apartMin: Math.round((mine.atMs - twin.movement.atMs) / msPerMinute),
     ...wouldHold(fold, mine),
   };

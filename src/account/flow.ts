@@ -1,24 +1,9 @@
 // One flow: whole milligrams in the ledger, kilograms and doubt in the estimator, identity in the stores.
 import type { AnyEntry } from '../book/index.ts';
-import type { End, Fold } from './fold.ts';
-import { MG_PER_KG } from './fold.ts';
+import { type Flow, type Fold, MG_PER_KG } from './fold.ts';
 import { passIdentity } from './identity.ts';
 import { noteEntry } from './note.ts';
 import { rememberEntry, type StoreState } from './store-state.ts';
-
-export interface Flow {
-  readonly from: End;
-  readonly to: End;
-  readonly massMg: number;
-  /** One standard deviation of the amount that is new in this flow. */
-  readonly uMg: number;
-  /** Place of the calibration error that the amount carries, −1 for none. */
-  readonly calibration: number;
-  /** Grade that the entry names, when it names one. */
-  readonly grade?: string | undefined;
-  /** Counted water from a unit: the grade is the outpost's plumbing, no rule is asked. */
-  readonly plumbing?: boolean;
-}
 
 /** Moves water. */
 export function flow(fold: Fold, entry: AnyEntry, what: Flow): void {

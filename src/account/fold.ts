@@ -1,7 +1,7 @@
 // The fold: the state that entries are folded into. Rooms outside see it only as a Position.
 import type { Instrument, Outpost, OutpostIndex, Store } from '../outpost/index.ts';
 import { indexOutpost } from '../outpost/index.ts';
-import { type DayRule, type Finding, parseInstantIso } from '../ground/units/index.ts';
+import { type DayRule, type Finding, msPerMinute, parseInstantIso } from '../ground/units/index.ts';
 import { cloneCounter, type CounterState, openCounter } from './counter-state.ts';
 import { Estimator } from './estimator.ts';
 import type { AccountFindingCode } from './finding-codes.ts';
@@ -17,9 +17,27 @@ export interface End {
   readonly store: StoreState | null;
 }
 
+/** Water that goes from one end to the other. */
+export interface Flow {
+  readonly from: End;
+  readonly to: End;
+  readonly massMg: number;
+  /** One standard deviation of the amount that is new in this flow. */
+  readonly uMg: number;
+  /** Place of the calibration error that the amount carries, −1 for none. */
+  readonly calibration: number;
+  /** Grade that the entry names, when it names one. */
+  readonly grade?: string | undefined;
+  /** Counted water from a unit: the grade is the outpost's plumbing, no rule is asked. */
+  readonly plumbing?: boolean;
+}
+
 /** A movement that later ones are compared with, to see the same act entered twice. */
 export interface RecentMovement {
   readonly entry: string;
+  /** How people, and how commands, name that entry. */
+  readonly ref: string;
+  readonly entryNo: string;
   readonly from: string;
   readonly to: string;
   readonly massMg: number;
@@ -211,7 +229,7 @@ export const MG_PER_KG = 1_000_000;
 
 function dayRuleOf(outpost: Outpost): DayRule {
   const read = parseInstantIso(`${outpost.outpost.dayOne}T00:00Z`);
-  const [hour = '0', minute = '0'] = outpost.outpost.dayLineAt.split(':');
-  const lineMinuteOfDay = Number.parseInt(hour, 10) * 60 + Number.parseInt(minute, 10);
-  return { dayOneUtcMs: read.ok ? read.instant.utcMs : 0, lineMinuteOfDay };
+  const line = parseInstantIso(`${outpost.outpost.dayOne}T${outpost.outpost.dayLineAt}Z`);
+  if (!read.ok || !line.ok) throw new Error('a checked outpost file has a day that cannot be read');
+  return { dayOneUtcMs: read.instant.utcMs, lineMinuteOfDay: (line.instant.utcMs - read.instant.utcMs) / msPerMinute };
 }

@@ -1,7 +1,6 @@
 // Identity goes with the water: grade, biocides, on whose word it may be used, and a hold.
 import type { AnyEntry } from '../book/index.ts';
-import type { Flow } from './flow.ts';
-import type { Fold } from './fold.ts';
+import type { Flow, Fold } from './fold.ts';
 import { noteEntry } from './note.ts';
 import { biocidesIn, gradeAfter, ruleBreaks } from './rules.ts';
 import { holdsNow, type Release, type StoreState } from './store-state.ts';

@@ -26,8 +26,18 @@ export function noteEntry(
       ...(finding.field !== undefined && { field: finding.field }),
       ...(entry.origin?.line !== undefined && { line: entry.origin.line }),
     },
-    data: { ...finding.data, ref: entry.origin?.ref ?? `${entry.site} ${entry.number}`, kind: entry.kind },
+    data: { ...finding.data, ref: refOf(entry), entryNo: entryNoOf(entry), kind: entry.kind },
     entries: [entry.id, ...(finding.entries ?? [])],
     atMs: entry.happenedAtMs,
   });
+}
+
+/** How people know an entry: by its name in the file that it came from, else by site and number. */
+export function refOf(entry: AnyEntry): string {
+  return entry.origin?.ref ?? `${entry.site} ${entry.number}`;
+}
+
+/** How a command names an entry: one word, `corrie:34`. */
+export function entryNoOf(entry: AnyEntry): string {
+  return `${entry.site}:${entry.number}`;
 }

@@ -5,29 +5,9 @@ import { contentOf } from './flow.ts';
 import type { AccountFinding, Fold, VisitState } from './fold.ts';
 import { storeAccount, UNACCOUNTED } from './ledger.ts';
 import { stateFindings } from './state-findings.ts';
-import type { HoldState, HowKnown, Release, StoreFacts, StoreState } from './store-state.ts';
+import type { StorePosition } from './store-position.ts';
+import type { HowKnown, StoreState } from './store-state.ts';
 import type { UsageDay } from './usage.ts';
-
-export interface StorePosition {
-  readonly facts: StoreFacts;
-  readonly grade: string | null;
-  readonly emptied: boolean;
-  readonly gradeHistory: readonly string[];
-  readonly biocides: readonly string[];
-  readonly release: Release;
-  readonly hold: HoldState | null;
-  readonly conditional: HoldState | null;
-  /** Best value and one standard deviation, in whole milligrams. */
-  readonly massMg: number;
-  readonly uMg: number;
-  readonly howKnown: HowKnown;
-  /** Since the last direct reading; null when there was none. */
-  readonly ageMs: number | null;
-  readonly readAtMs: number | null;
-  /** Entries that the figure rests on, the last direct reading first. */
-  readonly because: readonly string[];
-  readonly port: string | null;
-}
 
 /** A sum over stores, with the covariances between them. */
 export interface StockSum {

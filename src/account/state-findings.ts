@@ -1,7 +1,7 @@
 // Findings that are true as long as a state lasts: holds, conditional reserve, negative stock, floors, silence.
 import { msPerDay } from '../ground/units/index.ts';
-import type { AccountFinding, Fold } from './fold.ts';
-import type { StorePosition } from './position.ts';
+import { type AccountFinding, type Fold, MG_PER_KG } from './fold.ts';
+import type { StorePosition } from './store-position.ts';
 import type { HoldState } from './store-state.ts';
 
 /** Without a day line for this long the figures are said to be old before anything else is said. */
@@ -46,12 +46,19 @@ function holds(fold: Fold, stores: readonly StorePosition[], atMs: number): Acco
         sinceMs: hold.sinceMs,
         stores: members.map((store) => store.facts.id),
         massMg: members.reduce((sum, store) => sum + store.massMg, 0),
+        u95Mg: u95MgOf(fold, members),
         mgPerL: fold.mgPerL,
       };
       found.push({ code, severity: 'act-now', where: {}, data, entries: [hold.entry], atMs });
     }
   }
   return found;
+}
+
+/** ± at 95 % of a sum over stores, what they share in doubt inside. */
+function u95MgOf(fold: Fold, members: readonly StorePosition[]): number {
+  const places = members.flatMap(({ facts }) => fold.stores.get(facts.id)?.content ?? []);
+  return Math.round(2 * Math.sqrt(Math.max(0, fold.estimator.sum(places).variance)) * MG_PER_KG);
 }
 
 /** Never clamped: less than nothing is evidence of an error, unless what flowed in has not been read yet. */
@@ -80,7 +87,7 @@ function reserve(fold: Fold, stores: readonly StorePosition[], atMs: number): Ac
   const massMg = members.reduce((sum, store) => sum + store.massMg, 0);
   const floorMg = Math.round(policy.floorL * fold.mgPerL);
   if (members.length === 0 || massMg >= floorMg || fold.openingMs === null) return [];
-  const data = { massMg, floorMg, mgPerL: fold.mgPerL, stores: members.map((store) => store.facts.id) };
+  const data = { massMg, u95Mg: u95MgOf(fold, members), floorMg, mgPerL: fold.mgPerL, stores: members.map((store) => store.facts.id) };
   return [{ code: 'reserve-below-floor', severity: 'act-now', where: {}, data, entries: [], atMs }];
 }
 
@@ -89,7 +96,7 @@ function wasteLimits(fold: Fold, stores: readonly StorePosition[], atMs: number)
     const limitMg = store.facts.wasteLimitMg;
     const terminal = store.grade !== null && fold.index.grades.get(store.grade)?.terminal === true;
     if (limitMg === null || !terminal || store.massMg <= limitMg + 2 * store.uMg) return [];
-    const data = { massMg: store.massMg, limitMg, mgPerL: fold.mgPerL };
+    const data = { massMg: store.massMg, u95Mg: 2 * store.uMg, limitMg, mgPerL: fold.mgPerL };
     return [{ code: 'waste-limit', severity: 'act-today', where: { store: store.facts.id }, data, entries: store.because, atMs }];
   });
 }

@@ -1,5 +1,6 @@
 // What can be counted on: water of a grade that is released, in service, above the usable remainder, and not the reserve.
-import type { Position, StorePosition } from './position.ts';
+import type { Position } from './position.ts';
+import type { StorePosition } from './store-position.ts';
 
 export interface FreeStock {
   readonly grade: string;

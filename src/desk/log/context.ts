@@ -46,9 +46,16 @@ export function findEnd({ fold }: Context, typed: string): Answer<string> {
 export async function findEntry(desk: Desk, typed: string): Promise<Answer<KeptEntry>> {
   const port: BookPort = desk.port;
   const match = /^(?:([a-z0-9][a-z0-9-]{0,30})[ :])?(\d{1,9})$/.exec(typed.trim());
-  const found = match === null ? await port.find(typed.trim().toLowerCase()) : await port.findNumber(match[1] ?? desk.info.site, Number.parseInt(match[2] ?? '', 10));
+  const found = match === null ? await port.find(typed.trim().toLowerCase()) : await port.findNumber(match[1] ?? desk.info.site, wholeNumber(match[2] ?? ''));
   if (found !== null) return yes(found);
   return no('not in book', deskFinding('not-in-book', { what: 'entry', name: typed.slice(0, 60), nearest: [] }, { where: { field: 'entry' } }));
+}
+
+/** Digits only, few enough to be exact. */
+function wholeNumber(digits: string): number {
+  let value = 0;
+  for (const digit of digits) value = value * 10 + '0123456789'.indexOf(digit);
+  return value;
 }
 
 /** Milligrams for one of a unit: by definition for masses, at the outpost's density for volumes, by the counter for counts. */

@@ -40,7 +40,7 @@ function movementRules(fold: Fold, draft: Draft<'movement'>): Finding[] {
   const from = sideOf(fold, draft.body.from);
   const to = sideOf(fold, draft.body.to);
   const breaks = from !== null && to !== null ? ruleBreaks(fold.index, from, to) : [];
-  const found = breaks.map(({ code, data }) => deskFinding('intention-refused', { rule: ruleNames[code], ...data }));
+  const found: Finding[] = breaks.map(({ code, data }) => deskFinding('intention-refused', { rule: ruleNames[code], ...data }));
   if (from !== null && to === null) found.push(...useRules(fold, draft, from));
   if (to !== null) found.push(...roomRules(fold, draft, to));
   return found;
