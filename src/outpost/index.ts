@@ -1,6 +1,7 @@
 // The door of the outpost room: what other rooms may use.
 export type { OutpostIndex } from './index-outpost.ts';
 export { indexOutpost } from './index-outpost.ts';
+export { outpostJsonSchema } from './json-schema.ts';
 export type {
   Biocide,
   BottledOxygen,

@@ -4,7 +4,7 @@ import type { Fault, OutpostFindingCode } from './outpost-finding.ts';
 
 export const GREATEST_FILE_BYTES = 2_000_000;
 export const GREATEST_DEPTH = 32;
-const GREATEST_TOKENS = 60_000;
+const GREATEST_TOKENS = 40_000;
 const GREATEST_SCALAR_SIGNS = 4000;
 /** Depth by indent is judged on the finished tree; this only keeps the tree shallow enough to be walked. */
 const GREATEST_INDENT = 8 * GREATEST_DEPTH;
