@@ -1,5 +1,6 @@
 // Notes, refusals and the close of a day.
 import type { Entry } from '../../book/index.ts';
+import { dayOf } from '../../ground/units/index.ts';
 import type { Fold } from '../fold.ts';
 import { noteEntry } from '../note.ts';
 import { amountWithoutUnit } from '../unit-doubt.ts';
@@ -18,6 +19,14 @@ export function postRefused(fold: Fold, entry: Entry<'refused'>): void {
   noteEntry(fold, entry, { code: 'refused-recorded', severity: 'know', data: { what: what.slice(0, 200), rule: rule.slice(0, 200) } });
 }
 
+/** The close of a month closes every day up to its own that is still open. */
 export function postDayClose(fold: Fold, entry: Entry<'day-close'>): void {
-  fold.closedDays.set(entry.body.day, { atMs: entry.enteredAtMs, entry: entry.id });
+  const { day, what } = entry.body;
+  const firstDay = what === 'day' || fold.openingMs === null ? day : Math.max(dayOf(fold.openingMs, fold.dayRule), day - MOST_DAYS_CLOSED);
+  for (let closed = firstDay; closed <= day; closed++) {
+    if (!fold.closedDays.has(closed)) fold.closedDays.set(closed, { atMs: entry.enteredAtMs, entry: entry.id });
+  }
 }
+
+/** A month's close reaches no further back than this. */
+const MOST_DAYS_CLOSED = 400;
