@@ -16,7 +16,7 @@ import type { YamlTree } from './yaml-tree.ts';
 type Issue = z.core.$ZodIssue;
 
 /** What a value is, in words that the table of sentences knows. */
-export function kindOf(value: unknown): string {
+function kindOf(value: unknown): string {
   if (value === null || value === undefined) return 'nothing';
   if (Array.isArray(value)) return 'list';
   if (typeof value === 'object') return 'section';
@@ -45,7 +45,7 @@ const FORMS: readonly (readonly [string, string])[] = [
 const END_KEYS = ['store', 'port', 'pool'] as const;
 
 /** A value as written, short enough for a sentence. */
-export function shown(value: unknown): string {
+function shown(value: unknown): string {
   if (Array.isArray(value)) return `[${value.length}]`;
   if (typeof value === 'object' && value !== null) return '{…}';
   const text = String(value);
