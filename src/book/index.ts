@@ -26,10 +26,10 @@ export {
   readHeader,
   type Since,
 } from './exchange.ts';
+export type { Wanted } from './field-fault.ts';
 export type { BookFindingCode } from './finding-codes.ts';
 export { contentOf, type KeepOutcome, type KeepResult, keepDrafts, rowOf } from './keep.ts';
 export { type Amount, type CounterReading, LARGEST_AMOUNT_MG, type RawReading } from './kinds/amount.ts';
-export { type Use, uses } from './kinds/flow.ts';
 export { type Body, isKind, type Kind, kindNames, kinds, kindVersion } from './kinds/index.ts';
 export { MemoryStore } from './memory-store.ts';
 export { compareOrder, type OrderKey } from './order.ts';

@@ -57,3 +57,21 @@ test('a correction that is too deep, or that reaches for a prototype, changes no
 test('what is no object is no draft', () => {
   for (const value of [null, 1, 'note', [], undefined]) expect(readDraft(value)).toMatchObject({ ok: false });
 });
+
+test.each([
+  [{ by: 7 }, { wanted: 'text', received: '7' }],
+  [{ version: 0.5 }, { wanted: 'whole-number', received: '0.5' }],
+  [{ version: Number.NaN }, { received: 'NaN' }],
+  [{ version: 0 }, { wanted: 'at-least', limit: 1, received: '0' }],
+  [{ enteredOffsetMin: 900 }, { wanted: 'at-most', limit: 840, received: '900' }],
+  [{ by: '' }, { wanted: 'longer', limit: 1, received: '""' }],
+  [{ by: 'k'.repeat(201) }, { wanted: 'shorter', limit: 200 }],
+  [{ id: 'x' }, { wanted: 'form', received: '"x"' }],
+  [{ by: undefined }, { wanted: 'text', received: null }],
+  [{ body: [] }, { wanted: 'section', received: 'a list' }],
+  [{ second: { office: 'medic', confirmation: 'yes' } }, { wanted: 'one-of', received: '"yes"' }],
+  [{ body: { text: '\udc00' } }, { wanted: 'whole-characters' }],
+])('a wrong field says what was wanted and what stands there: %o', (change, data) => {
+  const read = readDraft({ ...note, ...change });
+  expect(read).toMatchObject({ ok: false, findings: [{ code: 'field-wrong', data }] });
+});

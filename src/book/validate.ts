@@ -1,7 +1,8 @@
 // Checks that a draft has the shape of its kind, and says of each fault where it is.
 import * as z from 'zod';
-import { type Finding, nearest } from '../ground/units/index.ts';
+import { type Finding, type FindingData, nearest } from '../ground/units/index.ts';
 import { type AnyDraft, envelopeShape } from './entry.ts';
+import { receivedAt, wantedBy } from './field-fault.ts';
 import type { BookFindingCode } from './finding-codes.ts';
 import { isKind, type Kind, kindNames, kinds, kindVersion } from './kinds/index.ts';
 import { findUnspellable } from './unspellable.ts';
@@ -40,9 +41,12 @@ export function readDraft(
   if (result.success) {
     const fault = findUnspellable(result.data);
     if (fault === null) return { ok: true, draft: result.data as AnyDraft };
-    return { ok: false, findings: [fieldWrong(kind, where, fault.field, fault.problem)] };
+    return { ok: false, findings: [fieldWrong(kind, where, fault.field, { wanted: fault.wanted })] };
   }
-  return { ok: false, findings: result.error.issues.flatMap((issue) => toFindings(issue, where, kind)) };
+  return {
+    ok: false,
+    findings: result.error.issues.flatMap((issue) => toFindings(issue, where, kind, value)),
+  };
 }
 
 function kindOf(value: unknown): string | null {
@@ -63,7 +67,12 @@ function unknownKind(kind: string | null, where: Finding['where']): BookFinding 
   };
 }
 
-function toFindings(issue: z.core.$ZodIssue, where: Finding['where'], kind: Kind): BookFinding[] {
+function toFindings(
+  issue: z.core.$ZodIssue,
+  where: Finding['where'],
+  kind: Kind,
+  value: unknown,
+): BookFinding[] {
   const path = issue.path.map(String).join('.');
   if (issue.code === 'unrecognized_keys') {
     return issue.keys.map((key) => ({
@@ -74,10 +83,11 @@ function toFindings(issue: z.core.$ZodIssue, where: Finding['where'], kind: Kind
       entries: [],
     }));
   }
-  return [fieldWrong(kind, where, path, issue.message)];
+  const data = { ...wantedBy(issue), received: receivedAt(value, issue.path) };
+  return [fieldWrong(kind, where, path, data)];
 }
 
-function fieldWrong(kind: Kind, where: Finding['where'], field: string, problem: string): BookFinding {
-  const data = { kind, field, problem };
+function fieldWrong(kind: Kind, where: Finding['where'], field: string, more: FindingData): BookFinding {
+  const data = { kind, field, received: null, ...more };
   return { code: 'field-wrong', severity: 'error', where: { ...where, field }, data, entries: [] };
 }

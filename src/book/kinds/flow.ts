@@ -1,27 +1,9 @@
 // Kinds that say that water moved, or that a counter was read.
 import * as z from 'zod';
+import { USES } from '../../outpost/index.ts';
 import { amount, counterReading, massMg, placeName } from './amount.ts';
 
-/** What water is used for. */
-export const uses = [
-  'drink',
-  'food',
-  'hygiene',
-  'flush',
-  'electrolyser',
-  'sample',
-  'sample-flush',
-  'suit',
-  'plants',
-  'animals',
-  'medical',
-  'spill-air',
-  'spill-lost',
-  'vent',
-] as const;
-export type Use = (typeof uses)[number];
-
-const use = z.enum(uses);
+const use = z.enum(USES);
 const positive = z.number().positive().max(1e6);
 
 /** How a flow was made and watched: stop-watch, push and hose belong together. */

@@ -1,5 +1,11 @@
 // All English tables of findings as one.
 import type { Words } from '../shape.ts';
+import { bookWords } from './book.ts';
+import { diskWords } from './disk.ts';
+import { accountWords } from './account.ts';
+import { bookWords } from './book.ts';
+import { deskWords } from './desk.ts';
+import { diskWords } from './disk.ts';
 import { outpostWords } from './outpost.ts';
 import { unitsWords } from './units.ts';
 
@@ -7,6 +13,12 @@ import { unitsWords } from './units.ts';
 export const englishTables: Readonly<Record<string, Words<string>>> = {
   units: unitsWords,
   outpost: outpostWords,
+  book: bookWords,
+  disk: diskWords,
+  account: accountWords,
+  desk: deskWords,
+  book: bookWords,
+  disk: diskWords,
 };
 
 /** Words by code. A Map, so that no code can be mistaken for a member that every object has. */
