@@ -2,8 +2,9 @@
 import { realpathSync, rmSync, statSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import type { BookInfo } from '../../book/index.ts';
-import { openDatabase, sealOfInfo } from './connection.ts';
+import { openDatabase } from './connection.ts';
 import { nameDurably, syncFile } from './durable-file.ts';
+import { sealOfInfo } from './identify.ts';
 import { DiskProblem } from './problem.ts';
 import { readReceipt, receiptPath, removeReceipt } from './receipt.ts';
 import { CREATE_ALL } from './schema.ts';
@@ -38,6 +39,7 @@ function findFolder(path: string): string {
   });
   const problem = systemProblem(code, path);
   if (problem !== null) throw problem;
+  if (!statSync(folder).isDirectory()) throw new DiskProblem('folder-missing', path, { folder });
   return folder;
 }
 

@@ -11,13 +11,14 @@ import {
   type ScanQuery,
 } from '../../book/index.ts';
 import { type Connection, connect } from './connection.ts';
+import { oneValue } from './one-value.ts';
 import { findOwner, forgetOwner, noteOwner } from './owner.ts';
 import { BookBusy, type DiskFinding, DiskProblem, diskFinding } from './problem.ts';
 import { writeReceipt } from './receipt.ts';
 import { keptEntry, type Row, scanPages } from './scan.ts';
 import { readSettings, type Settings } from './settings.ts';
 import { asProblem, endsWriting, isBusy, isTaken } from './sqlite-error.ts';
-import { BEGIN, COMMIT, ROLLBACK } from './statements.ts';
+import { BEGIN, COMMIT, DATA_VERSION, ROLLBACK } from './statements.ts';
 
 /** While entries come in, the receipt follows at this distance at most. */
 const RECEIPT_EVERY_MS = 1000;
@@ -82,9 +83,7 @@ export class DiskBook implements BookPort {
   }
 
   count(): Promise<number> {
-    return Promise.try(() =>
-      this.#reading(({ statements }) => Object.values(statements.count.get() ?? {})[0] as number),
-    );
+    return Promise.try(() => this.#reading(({ statements }) => oneValue(statements.count) as number));
   }
 
   find(id: string): Promise<KeptEntry | null> {
@@ -159,7 +158,7 @@ export class DiskBook implements BookPort {
   }
 
   #noteOwner({ db }: Connection): void {
-    const version = Object.values(db.prepare('PRAGMA data_version').get() ?? {})[0] as number;
+    const version = oneValue(db.prepare(DATA_VERSION)) as number;
     if (this.#isOwnerNoted && version === this.#dataVersion) return;
     noteOwner(this.path, this.#owner);
     this.#isOwnerNoted = true;

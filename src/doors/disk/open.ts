@@ -1,8 +1,8 @@
 // Opening a book that is there.
-import { accessSync, constants, realpathSync } from 'node:fs';
+import { accessSync, constants, realpathSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { againstReceipt, type BookFinding } from '../../book/index.ts';
-import { type Connection, connect, lookAtFile, needsRecovery, recover } from './connection.ts';
+import { type Connection, connect, needsRecovery, recover } from './connection.ts';
 import { DiskBook } from './disk-book.ts';
 import { findOwner } from './owner.ts';
 import { BookBusy, type DiskFinding, DiskProblem, diskFinding } from './problem.ts';
@@ -48,9 +48,9 @@ function findFile(path: string): string {
   });
   const problem = systemProblem(code, path);
   if (problem !== null) throw problem;
-  const look = lookAtFile(file);
-  if (look === 'a folder') throw new DiskProblem('not-a-file', file);
-  if (look === 'empty') throw new DiskProblem('book-empty', file);
+  const look = statSync(file);
+  if (!look.isFile()) throw new DiskProblem('not-a-file', file);
+  if (look.size === 0) throw new DiskProblem('book-empty', file);
   return file;
 }
 

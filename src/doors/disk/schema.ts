@@ -19,6 +19,9 @@ export const TABLES = {
 BEGIN SELECT RAISE(ABORT, 'a book is never renamed'); END`,
   about_no_update: `CREATE TRIGGER about_no_update BEFORE UPDATE ON about
 BEGIN SELECT RAISE(ABORT, 'a book is never renamed'); END`,
+  about_once: `CREATE TRIGGER about_once BEFORE INSERT ON about
+WHEN EXISTS (SELECT 1 FROM about)
+BEGIN SELECT RAISE(ABORT, 'a book has one name'); END`,
   entry: `CREATE TABLE entry (
   site TEXT NOT NULL CHECK (length(site) BETWEEN 1 AND 31),
   number INTEGER NOT NULL CHECK (number BETWEEN 1 AND 9007199254740991),
@@ -37,21 +40,30 @@ BEGIN SELECT RAISE(ABORT, 'a book is never renamed'); END`,
 BEGIN SELECT RAISE(ABORT, 'an entry is never deleted: undo it by another'); END`,
   entry_no_update: `CREATE TRIGGER entry_no_update BEFORE UPDATE ON entry
 BEGIN SELECT RAISE(ABORT, 'an entry is never changed: correct it by another'); END`,
+  // INSERT OR REPLACE would take the old row out without asking the other triggers, where a connection does not turn them on.
+  entry_once: `CREATE TRIGGER entry_once BEFORE INSERT ON entry
+WHEN EXISTS (SELECT 1 FROM entry WHERE id = NEW.id)
+  OR EXISTS (SELECT 1 FROM entry WHERE site = NEW.site AND number = NEW.number)
+BEGIN SELECT RAISE(ABORT, 'an entry is kept once'); END`,
 } as const;
 
 /** Creation in the order in which one needs the other. */
 export const CREATE_ALL = `${TABLES.about};
 ${TABLES.about_no_delete};
 ${TABLES.about_no_update};
+${TABLES.about_once};
 ${TABLES.entry};
 ${TABLES.entry_by_kind};
 ${TABLES.entry_by_time};
 ${TABLES.entry_no_delete};
 ${TABLES.entry_no_update};
+${TABLES.entry_once};
 PRAGMA application_id = 1466004581;
 PRAGMA user_version = 1;`;
 
 export const READ_SCHEMA = `SELECT name, sql FROM sqlite_schema WHERE name NOT GLOB 'sqlite_*' ORDER BY name`;
 export const READ_APPLICATION_ID = 'PRAGMA application_id';
+export const READ_PAGE_SIZE = 'PRAGMA page_size';
+export const READ_PAGE_COUNT = 'PRAGMA page_count';
 export const READ_SCHEMA_VERSION = 'PRAGMA user_version';
 export const READ_SQLITE_VERSION = 'SELECT sqlite_version() AS version';

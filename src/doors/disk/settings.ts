@@ -1,5 +1,6 @@
 // Settings of a connection: set at every open and read back, because a file that is opened again may come with weaker ones.
 import type { DatabaseSync } from 'node:sqlite';
+import { oneValue } from './one-value.ts';
 import { DiskProblem } from './problem.ts';
 
 /** What each setting has to read back as. */
@@ -59,10 +60,22 @@ function wantedSettings(waitMs: number): Settings {
 }
 
 /** @throws DiskProblem `settings-refused` when one of them reads back differently */
-export function applySettings(db: DatabaseSync, path: string, waitMs: number): Settings {
+export function applySettings(
+  db: DatabaseSync,
+  path: string,
+  connection: { readonly readOnly: boolean; readonly waitMs: number },
+): Settings {
+  const wanted = wantedSettings(connection.waitMs);
+  // The write-ahead log cannot be taken off a file that may not be written.
+  const came = oneValue(db.prepare(READ.journal_mode));
+  if (connection.readOnly && came === 'wal')
+    throw new DiskProblem('settings-refused', path, {
+      setting: 'journal_mode',
+      wanted: wanted.journal_mode,
+      received: came,
+    });
   db.exec(SET_ALL);
   const settings = readSettings(db);
-  const wanted = wantedSettings(waitMs);
   for (const name of Object.keys(wanted) as (keyof Settings)[]) {
     if (settings[name] !== wanted[name])
       throw new DiskProblem('settings-refused', path, {
@@ -75,17 +88,16 @@ export function applySettings(db: DatabaseSync, path: string, waitMs: number): S
 }
 
 export function readSettings(db: DatabaseSync): Settings {
-  const read = (sql: string) => Object.values(db.prepare(sql).get() ?? {})[0] as never;
   return {
-    journal_mode: read(READ.journal_mode),
-    synchronous: read(READ.synchronous),
-    foreign_keys: read(READ.foreign_keys),
-    recursive_triggers: read(READ.recursive_triggers),
-    trusted_schema: read(READ.trusted_schema),
-    cell_size_check: read(READ.cell_size_check),
-    mmap_size: read(READ.mmap_size),
-    fullfsync: read(READ.fullfsync),
-    cache_size: read(READ.cache_size),
-    busy_timeout: read(READ.busy_timeout),
+    journal_mode: oneValue(db.prepare(READ.journal_mode)) as never,
+    synchronous: oneValue(db.prepare(READ.synchronous)) as never,
+    foreign_keys: oneValue(db.prepare(READ.foreign_keys)) as never,
+    recursive_triggers: oneValue(db.prepare(READ.recursive_triggers)) as never,
+    trusted_schema: oneValue(db.prepare(READ.trusted_schema)) as never,
+    cell_size_check: oneValue(db.prepare(READ.cell_size_check)) as never,
+    mmap_size: oneValue(db.prepare(READ.mmap_size)) as never,
+    fullfsync: oneValue(db.prepare(READ.fullfsync)) as never,
+    cache_size: oneValue(db.prepare(READ.cache_size)) as never,
+    busy_timeout: oneValue(db.prepare(READ.busy_timeout)) as never,
   };
 }

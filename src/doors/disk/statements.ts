@@ -6,6 +6,9 @@ export const BEGIN = 'BEGIN IMMEDIATE';
 export const COMMIT = 'COMMIT';
 export const ROLLBACK = 'ROLLBACK';
 
+/** Changes when another connection has committed. */
+export const DATA_VERSION = 'PRAGMA data_version';
+
 export const READ_ABOUT = 'SELECT book_id, site, purpose, created_ms, seal FROM about';
 export const WRITE_ABOUT =
   'INSERT INTO about (one, book_id, site, purpose, created_ms, seal) VALUES (1, ?, ?, ?, ?, ?)';
@@ -21,8 +24,9 @@ export const FIND_NUMBER = `SELECT ${COLUMNS} FROM entry WHERE site = ? AND numb
 
 export const PAGE_BY_TIME = `SELECT ${COLUMNS} FROM entry INDEXED BY entry_by_time
 WHERE (happened_ms, site, number) > (?, ?, ?) ORDER BY happened_ms, site, number LIMIT ?`;
+/** The sign keeps the planner from taking the site for a constant, for then it would sort what the index has sorted. */
 export const PAGE_BY_TIME_OF_SITE = `SELECT ${COLUMNS} FROM entry INDEXED BY entry_by_time
-WHERE (happened_ms, site, number) > (?, ?, ?) AND site = ? ORDER BY happened_ms, site, number LIMIT ?`;
+WHERE (happened_ms, site, number) > (?, ?, ?) AND +site = ? ORDER BY happened_ms, site, number LIMIT ?`;
 export const PAGE_BY_KIND = `SELECT ${COLUMNS} FROM entry INDEXED BY entry_by_kind
 WHERE kind = ? AND (happened_ms, site, number) > (?, ?, ?) ORDER BY happened_ms, site, number LIMIT ?`;
 export const PAGE_BY_SITE = `SELECT ${COLUMNS} FROM entry
