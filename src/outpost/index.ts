@@ -42,3 +42,4 @@ export type {
 export type { OutpostFinding, OutpostFindingCode } from './outpost-finding.ts';
 export type { ReadOutpost } from './read-outpost.ts';
 export { readOutpost } from './read-outpost.ts';
+export { USES } from './shape/flow-end.ts';

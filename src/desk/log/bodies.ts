@@ -1,7 +1,7 @@
 // From a request to the body of an entry, for the movements and readings that have a command of their own.
-import type { Body, Kind, Use } from '../../book/index.ts';
+import type { Body, Kind } from '../../book/index.ts';
 import { parseNumber } from '../../ground/units/index.ts';
-import type { Instrument } from '../../outpost/index.ts';
+import type { Instrument, Use } from '../../outpost/index.ts';
 import { type Answer, no, yes } from '../answer.ts';
 import { deskFinding } from '../desk-finding.ts';
 import { type Context, findEnd, findName, findStore, readAmount } from './context.ts';

@@ -1,5 +1,6 @@
 // What a person may ask to be entered: words as they were typed; the desk reads them, so that every door reads alike.
-import type { Kind, Use } from '../../book/index.ts';
+import type { Kind } from '../../book/index.ts';
+import type { Use } from '../../outpost/index.ts';
 
 /** Said with any entry. */
 export interface RequestWith {

@@ -12,10 +12,14 @@ export const USES = [
   'flush',
   'electrolyser',
   'sample',
-  'airlock',
+  'sample-flush',
+  'suit',
   'plants',
   'animals',
   'medical',
+  'spill-air',
+  'spill-lost',
+  'vent',
 ] as const;
 
 export function flowAtoms({ id, yesNo }: { readonly id: z.ZodString; readonly yesNo: z.ZodBoolean }) {
