@@ -1,7 +1,5 @@
 // All English tables of findings as one.
 import type { Words } from '../shape.ts';
-import { bookWords } from './book.ts';
-import { diskWords } from './disk.ts';
 import { accountWords } from './account.ts';
 import { bookWords } from './book.ts';
 import { deskWords } from './desk.ts';
@@ -17,8 +15,6 @@ export const englishTables: Readonly<Record<string, Words<string>>> = {
   disk: diskWords,
   account: accountWords,
   desk: deskWords,
-  book: bookWords,
-  disk: diskWords,
 };
 
 /** Words by code. A Map, so that no code can be mistaken for a member that every object has. */

@@ -6,6 +6,7 @@ import {
   formatFigure,
   formatIsoUtc,
   formatShortStamp,
+  plusMinus,
   roundAtPlace,
   roundFigure,
   styled,
@@ -86,4 +87,11 @@ export function saidMassWithin(
   }
   const figure = { value: litresOf(massMg, mgPerL), u95: litresOf(u95Mg, mgPerL), unit: 'L' };
   return formatFigure(figure, { style: 'screen' });
+}
+
+/** A ± alone: `± 5 L`. */
+export function saidDoubt(u95Mg: number, mgPerL: number | null): string {
+  const u95 = mgPerL === null ? convert(u95Mg, 'mg', 'kg') : litresOf(u95Mg, mgPerL);
+  const digits = styled(roundFigure({ value: 0, u95 }).u95 ?? '0', 'screen');
+  return [plusMinus('screen'), digits, mgPerL === null ? 'kg' : 'L'].join(noBreakSpace);
 }

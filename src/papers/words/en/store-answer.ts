@@ -25,7 +25,10 @@ const releases: ReadonlyMap<string, string> = new Map([
   ['own sample', 'released on a sample of the outpost'],
   ['made here', 'made by the outpost itself'],
   ['opening', 'taken over with the opening of the book'],
-  ['loader\u2019s certificate', 'on the loader\u2019s certificate; no sample of the outpost stands behind it yet'],
+  [
+    'loader\u2019s certificate',
+    'on the loader\u2019s certificate; no sample of the outpost stands behind it yet',
+  ],
 ]);
 
 /** The sentences, the answer first. */

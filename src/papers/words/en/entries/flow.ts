@@ -1,5 +1,5 @@
 // English for entries that say that water moved, or that a counter was read.
-import type { Body, Use } from '../../../../book/index.ts';
+import type { Body } from '../../../../book/index.ts';
 import { listed, saidTime, saidValue } from '../said.ts';
 import {
   type EntryContext,
@@ -10,6 +10,8 @@ import {
   saidGrade,
   saidReadings,
 } from './context.ts';
+
+type Use = NonNullable<Body<'movement'>['use']>;
 
 /** What water was used for, as the end of "use 1.2 L from C-05 …". */
 const uses: Readonly<Record<Use, string>> = {

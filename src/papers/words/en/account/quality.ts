@@ -1,0 +1,110 @@
+// English for what breaks a rule about water: grades, biocides, holds, the reserve, acts for two persons.
+import type { AccountFindingCode } from '../../../../account/index.ts';
+import type { Words } from '../../shape.ts';
+import { listOf, textOf } from '../data.ts';
+import { counted, listed } from '../said.ts';
+import { bareMassOf, entryNo, entryOf, keptBecause, massOf, say, storeOf, timeOf, word } from '../say.ts';
+import { saidHoldReason } from '../store-answer.ts';
+
+const look = (store: string): string => `waterwright store show ${word(store)}`;
+const acts: ReadonlyMap<string, string> = new Map([
+  ['relabel', 'The relabelling'],
+  ['waiver', 'The waiver'],
+  ['treatment', 'The treatment'],
+]);
+
+export const qualityWords = {
+  'grade-mismatch': (data, where) =>
+    say(
+      `${entryOf(data)} calls the water of ${storeOf(where)} ${textOf(data, 'said')}; by the book it is ${textOf(data, 'believed')}, and the book's grade stands.`,
+      textOf(data, 'believed'),
+      textOf(data, 'said'),
+      `Look at the label and at how it was filled: ${look(storeOf(where))}.`,
+    ),
+  'grade-may-not-flow': (data) =>
+    say(
+      `${textOf(data, 'fromGrade')} water of ${textOf(data, 'from')} went into ${textOf(data, 'to')}, which held ${textOf(data, 'toGrade')} water (${textOf(data, 'ref')}); that way is not allowed here. Both are on HOLD.${keptBecause(data)}`,
+      `water that may flow into ${textOf(data, 'toGrade')}`,
+      textOf(data, 'fromGrade'),
+      `Use neither until somebody has decided: ${look(textOf(data, 'to'))}. If the entry has a slip: waterwright log undo ${entryNo(data)}.`,
+    ),
+  'grade-went-up': (data, where) =>
+    say(
+      `${entryOf(data)} raises the grade of ${storeOf(where)} from ${textOf(data, 'fromGrade')} to ${textOf(data, 'toGrade')}; a label goes down only. The store is on HOLD.`,
+      `${textOf(data, 'fromGrade')}, or a lower grade`,
+      textOf(data, 'toGrade'),
+      `Look at the label; if the entry has a slip: waterwright log undo ${entryNo(data)}. Treated water is raised by a treatment and a release.`,
+    ),
+  'biocides-meet': (data) => {
+    const into =
+      textOf(data, 'residue') === 'residue'
+        ? `the rest of ${textOf(data, 'to')}, which had`
+        : `${textOf(data, 'to')}, which has`;
+    return say(
+      `Water with ${textOf(data, 'comes')} went from ${textOf(data, 'from')} into ${into} ${textOf(data, 'meets')} in it (${textOf(data, 'ref')}); the two must not meet. Both are on HOLD.${keptBecause(data)}`,
+      `no ${textOf(data, 'comes')} where ${textOf(data, 'meets')} is or was`,
+      `${textOf(data, 'comes')} into ${textOf(data, 'meets')}`,
+      `Use neither, and ask the medic: ${look(textOf(data, 'to'))}. If the entry has a slip: waterwright log undo ${entryNo(data)}.`,
+    );
+  },
+  'reserve-unreleased': (data) => {
+    const word =
+      textOf(data, 'release') === 'none'
+        ? 'nobody has released it'
+        : `it was on the ${textOf(data, 'release')} alone`;
+    return say(
+      `Water of ${textOf(data, 'from')} went into the reserve ${textOf(data, 'to')} before a sample of the outpost had passed: ${word} (${textOf(data, 'ref')}).${keptBecause(data)}`,
+      'water released on a sample of the outpost',
+      textOf(data, 'release') === 'none' ? 'not released' : textOf(data, 'release'),
+      `Take a sample of ${textOf(data, 'to')} and enter it: waterwright log sample. Until it has passed, leave ${textOf(data, 'to')} alone if there is other water.`,
+    );
+  },
+  'reserve-drawn': (data, where, context) => {
+    const how =
+      data['said'] === true
+        ? `as entry ${textOf(data, 'ref')} says`
+        : `since the counter at entry ${textOf(data, 'ref')} has more than the stores before it gave; nobody entered it`;
+    return say(
+      `${bareMassOf(data, 'massMg', context)} came out of the reserve, ${storeOf(where)}, ${how}.`,
+      'a reserve that is left alone',
+      bareMassOf(data, 'massMg', context),
+      data['said'] === true
+        ? 'Put a full container on the port, and fill the reserve up when there is released water.'
+        : 'If a container was changed and not entered, enter it with its time: waterwright log hookup STORE PORT --at TIME.',
+    );
+  },
+  'held-water-moved': (data, where) =>
+    say(
+      `Water of ${textOf(data, 'from')}, which is on HOLD ${textOf(data, 'hold')} (${saidHoldReason(textOf(data, 'reason'))}), went into ${textOf(data, 'to')} (${textOf(data, 'ref')}). The hold goes with the water.${keptBecause(data)}`,
+      'held water that stays where it is',
+      `moved into ${textOf(data, 'to')}`,
+      `Use neither: ${look(storeOf(where))}. If the entry has a slip: waterwright log undo ${entryNo(data)}.`,
+    ),
+  'hold-open': (data, _where, context) => {
+    const stores = listOf(data, 'stores');
+    return say(
+      `HOLD ${textOf(data, 'hold')} on ${counted(stores.length, 'store')}, ${massOf(data, 'massMg', context)}, since ${timeOf(data, 'sinceMs', context)} (${saidHoldReason(textOf(data, 'reason'))}): ${listed(stores)}. None of it is counted on.`,
+      'no open hold',
+      `${textOf(data, 'hold')} on ${listed(stores)}`,
+      `Do not use it. A way out, when there is one: waterwright log release, downgrade or waiver. To look: ${look(stores[0] ?? 'STORE')}.`,
+    );
+  },
+  'conditional-reserve': (data, _where, context) => {
+    const stores = listOf(data, 'stores');
+    return say(
+      `CONDITIONAL since ${timeOf(data, 'sinceMs', context)}: ${listed(stores)}, ${massOf(data, 'massMg', context)}, met the same water as hold ${textOf(data, 'hold')}. It is for an emergency only.`,
+      'a reserve that is released',
+      `${listed(stores)} conditional`,
+      `Take a sample of ${listed(stores)} and enter it: waterwright log sample. When it has passed: waterwright log release.`,
+    );
+  },
+  'alone-for-two': (data) => {
+    const act = acts.get(textOf(data, 'act')) ?? `The act "${textOf(data, 'act')}"`;
+    return say(
+      `${act} in entry ${textOf(data, 'ref')} stands without a second person, and at this outpost it takes two.`,
+      'a second person',
+      'one person',
+      'If two were there, undo it and enter it with --second OFFICE. If not, let a second person look at the store and at its label.',
+    );
+  },
+} satisfies Partial<Words<AccountFindingCode>>;

@@ -1,0 +1,280 @@
+// English for what the desk says no to, and why; a refusal always tells the way out.
+import type { FindingData } from '../../../ground/units/index.ts';
+import type { DeskFindingCode } from '../desk-codes.ts';
+import type { Sentences, Words, WordsContext } from '../shape.ts';
+import { listOf, maybeNumber, maybeText, numberOf, textOf } from './data.ts';
+import { counted, listed, saidValue } from './said.ts';
+import { bareMassOf, say, timeOf, word } from './say.ts';
+import { saidHoldReason } from './store-answer.ts';
+
+const nothing = 'Nothing was written.';
+const fact =
+  'If it has already happened: add --happened "REASON"; the entry is kept, its finding names the rule, and stores whose waters met go on HOLD.';
+
+/** What the rule is about, what it wants, and the way out, for each rule that refuses an intention. */
+interface Refusal {
+  readonly why: string;
+  readonly expected: string;
+  readonly received: string;
+  readonly out: string;
+}
+
+type RefusalWords = (data: FindingData, context?: WordsContext) => Refusal;
+
+const look = (store: string): string => `To see why: waterwright store show ${word(store)}.`;
+
+const refusals: ReadonlyMap<string, RefusalWords> = new Map<string, RefusalWords>([
+  [
+    'hold',
+    (data, context) => {
+      const from = textOf(data, 'from');
+      const since = maybeNumber(data, 'sinceMs') === null ? '' : ` since ${timeOf(data, 'sinceMs', context)}`;
+      return {
+        why: `${from} is on HOLD ${textOf(data, 'hold')}${since} (${saidHoldReason(textOf(data, 'reason'))})`,
+        expected: 'water that is on no hold',
+        received: `${from} on HOLD`,
+        out: `${look(from)} Held water may go into waste.`,
+      };
+    },
+  ],
+  [
+    'biocide',
+    (data) => {
+      const { from, to } = { from: textOf(data, 'from'), to: textOf(data, 'to') };
+      const has = textOf(data, 'residue') === 'residue' ? 'has a rest of' : 'has';
+      return {
+        why: `${from} has ${textOf(data, 'comes')} in it and ${to} ${has} ${textOf(data, 'meets')}; the two must not meet, not even in the rest of an emptied container`,
+        expected: `a store without ${textOf(data, 'meets')}`,
+        received: `${textOf(data, 'comes')} into ${textOf(data, 'meets')}`,
+        out: `Take another store, or send it to waste. ${look(to)}`,
+      };
+    },
+  ],
+  [
+    'grade',
+    (data) => {
+      const { from, to } = { from: textOf(data, 'from'), to: textOf(data, 'to') };
+      const has = maybeText(data, 'fromGrade');
+      const wants = maybeText(data, 'toGrade');
+      const isUse = wants === to;
+      return {
+        why: `${has === null ? `the grade of ${from} is not known` : `${from} holds ${has} water`}, and ${isUse ? `that is not for ${to}` : `${to} is for ${wants ?? 'another grade of'} water`}`,
+        expected: isUse ? `water for ${to}` : `${wants ?? 'another grade of'} water`,
+        received: has === null ? 'grade not known' : has,
+        out: `Take water of the right grade: waterwright store list. ${look(from)}`,
+      };
+    },
+  ],
+  [
+    'reserve',
+    (data) => {
+      const { from, to } = { from: textOf(data, 'from'), to: textOf(data, 'to') };
+      const release = textOf(data, 'release');
+      return {
+        why: `${to} is the reserve, and the water of ${from} has no passed sample of the outpost behind it (${release === 'none' ? 'not released' : release})`,
+        expected: 'water released on a sample of the outpost',
+        received: release === 'none' ? 'not released' : release,
+        out: `Sample it first: waterwright log sample; or fill another store. ${look(from)}`,
+      };
+    },
+  ],
+  [
+    'capacity',
+    (data, context) => {
+      const to = textOf(data, 'to');
+      const there =
+        maybeNumber(data, 'thereMg') === null
+          ? ''
+          : ` and has ${bareMassOf(data, 'thereMg', context)} in it by the book`;
+      const asked = maybeNumber(data, 'massMg') === null ? 'more' : bareMassOf(data, 'massMg', context);
+      return {
+        why: `${to} holds ${bareMassOf(data, 'capacityMg', context)} at most${there}; ${asked} more does not go in`,
+        expected: `room for it below ${bareMassOf(data, 'capacityMg', context)}`,
+        received: asked,
+        out: `Check the amount and its unit, or take another store. ${look(to)}`,
+      };
+    },
+  ],
+  [
+    'remainder',
+    (data, context) => {
+      const from = textOf(data, 'from');
+      const usable = maybeNumber(data, 'usableMg') === null ? 'less' : bareMassOf(data, 'usableMg', context);
+      return {
+        why: `${from} has ${usable} above its usable remainder, and ${bareMassOf(data, 'massMg', context)} was asked for`,
+        expected: `at most ${usable}`,
+        received: bareMassOf(data, 'massMg', context),
+        out: `Take less, or another store. ${look(from)}`,
+      };
+    },
+  ],
+]);
+
+function refusal(data: FindingData, context?: WordsContext): Sentences {
+  const rule = textOf(data, 'rule');
+  const words = refusals.get(rule);
+  if (words === undefined) throw new Error(`there are no words for the rule ${rule}`);
+  const { why, expected, received, out } = words(data, context);
+  return say(`Refused: ${why}. ${nothing}`, expected, received, `${out} ${fact}`);
+}
+
+const whereToLook: ReadonlyMap<string, string> = new Map([
+  ['store', 'See what there is: waterwright store list.'],
+  ['entry', 'See the entries with their numbers: waterwright book show.'],
+]);
+
+const acts: ReadonlyMap<string, string> = new Map([
+  ['relabel', 'A relabelling'],
+  ['waiver', 'A waiver'],
+  ['treatment', 'A treatment'],
+]);
+
+export const deskWords: Words<DeskFindingCode> = {
+  'not-in-book': (data) => {
+    const { what, name } = { what: textOf(data, 'what'), name: textOf(data, 'name') };
+    const near = listOf(data, 'nearest');
+    const otherwise = whereToLook.get(what) ?? 'The names are those of the outpost file.';
+    return say(
+      `There is no ${what} "${name}" in this book. ${nothing}`,
+      `the name of ${/^[aeiou]/.test(what) ? 'an' : 'a'} ${what} of this book`,
+      `"${name}"`,
+      near.length === 0 ? otherwise : `Did you mean ${listed(near, 'or')}?`,
+    );
+  },
+  'book-not-begun': (data) =>
+    say(
+      `This book has no ${textOf(data, 'what')} yet.`,
+      `${/^[aeiou]/.test(textOf(data, 'what')) ? 'an' : 'a'} ${textOf(data, 'what')}`,
+      'none',
+      'Make a book from an outpost file with waterwright init, or the practice book with waterwright init --practice.',
+    ),
+  'intention-refused': (data, _where, context) => refusal(data, context),
+  'second-needed': (data) => {
+    const act = textOf(data, 'act');
+    return say(
+      `Refused: ${(acts.get(act) ?? `The act "${act}"`).toLowerCase()} takes two persons at this outpost. ${nothing}`,
+      'a second person',
+      'one person',
+      'Name the second person with --second OFFICE.',
+    );
+  },
+  'second-is-first': (data) =>
+    say(
+      `Refused: the ${textOf(data, 'office')} is named as the first and as the second person. ${nothing}`,
+      'another office for the second person',
+      textOf(data, 'office'),
+      'Name another person with --second OFFICE.',
+    ),
+  'before-book': (data, _where, context) =>
+    say(
+      `${timeOf(data, 'happenedAtMs', context)} is before this book begins, at ${timeOf(data, 'openingMs', context)}. ${nothing}`,
+      `a time from ${timeOf(data, 'openingMs', context)} on`,
+      timeOf(data, 'happenedAtMs', context),
+      'Check day and time. What happened before is a part of the opening stocks.',
+    ),
+  'in-the-future': (data, _where, context) =>
+    say(
+      `${timeOf(data, 'happenedAtMs', context)} is later than now, ${timeOf(data, 'nowMs', context)}. ${nothing}`,
+      `a time up to ${timeOf(data, 'nowMs', context)}`,
+      timeOf(data, 'happenedAtMs', context),
+      'Check day, time and offset; a time with Z is UTC.',
+    ),
+  'day-closed': (data) =>
+    say(
+      `Refused: Day ${numberOf(data, 'day')} is closed. ${nothing}`,
+      'a day that is open, or a reason',
+      `Day ${numberOf(data, 'day')}`,
+      'Add --late "REASON": the entry is kept, and the paper of that day stays as it is.',
+    ),
+  'nothing-to-undo': (data) =>
+    say(
+      `The ${textOf(data, 'by')} has entered nothing in the last ${saidValue(numberOf(data, 'withinMin'), 'min')}; an undo without a number goes back no further.`,
+      'a young entry, or a number',
+      'no number',
+      'Name the entry: waterwright log undo NUMBER. The numbers: waterwright book show.',
+    ),
+  'already-undone': (data) =>
+    say(
+      `Entry ${textOf(data, 'ref')} was undone before, by entry ${textOf(data, 'by')}. ${nothing}`,
+      'an entry that counts',
+      textOf(data, 'ref'),
+      'If it did happen, enter it again.',
+    ),
+  'field-needed': (data) => {
+    const received = maybeText(data, 'received');
+    const field = textOf(data, 'field');
+    return say(
+      received === null ? `"${field}" is missing. ${nothing}` : `"${field}" does not fit. ${nothing}`,
+      textOf(data, 'expected'),
+      received === null ? 'nothing' : `"${received}"`,
+      `Give ${textOf(data, 'expected')}.`,
+    );
+  },
+  'amount-below-zero': (data, _where, context) =>
+    say(
+      `${bareMassOf(data, 'massMg', context)} is less than nothing. ${nothing}`,
+      'zero or more',
+      bareMassOf(data, 'massMg', context),
+      'Enter the amount without a sign; which way it went is said by from and to.',
+    ),
+  'reading-over-capacity': (data, _where, context) =>
+    say(
+      `${bareMassOf(data, 'massMg', context)} is more than ${textOf(data, 'store')} can hold, ${bareMassOf(data, 'capacityMg', context)}. ${nothing}`,
+      `at most ${bareMassOf(data, 'capacityMg', context)}`,
+      bareMassOf(data, 'massMg', context),
+      'Check the number and its unit. If the reading stands as it is: add --happened "REASON".',
+    ),
+  'counter-below-last': (data) => {
+    const [value, last] = [saidValue(numberOf(data, 'value'), ''), saidValue(numberOf(data, 'last'), '')];
+    return say(
+      `${textOf(data, 'instrument')} reads ${value}, below the ${last} before it, and it counts upwards only. ${nothing}`,
+      `${last} or more`,
+      value,
+      'Read it again. If it was replaced or set back: add --happened "REASON".',
+    );
+  },
+  'day-line-kept': (data) => {
+    const ref = maybeText(data, 'ref');
+    return say(
+      `The line of Day ${numberOf(data, 'day')} is in the book already${ref === null ? '' : `, entry ${ref}`}. ${nothing}`,
+      'one line a day',
+      'a second one',
+      `If the first is wrong: waterwright log undo ${ref === null ? 'NUMBER' : word(ref)}, and enter it again. Its number: waterwright book show --day D${numberOf(data, 'day')}.`,
+    );
+  },
+  'format-unknown': (data) =>
+    say(
+      `${textOf(data, 'file')} is in no format that is known here. ${nothing}`,
+      listed(listOf(data, 'formats'), 'or'),
+      'another beginning',
+      'Check that this is the right file; the formats are described in docs/field-log.md.',
+    ),
+  'line-not-taken': (data) =>
+    say(
+      `Not taken: ${textOf(data, 'reason').replace(/\.$/, '')}.`,
+      'a line that can be read whole',
+      'a line that cannot',
+      'Correct it and import the file again: what is in the book already is not added twice.',
+    ),
+  'many-entries': (data) =>
+    say(
+      `${counted(numberOf(data, 'entries'), 'entry', 'entries')} would be added to the book. ${nothing}`,
+      'a yes',
+      'no answer yet',
+      'To look first: add --dry-run. To add them: add --yes.',
+    ),
+  'book-not-empty': (data) =>
+    say(
+      `This book has ${counted(numberOf(data, 'entries'), 'entry', 'entries')} already, and a start needs an empty one. ${nothing}`,
+      'an empty book',
+      counted(numberOf(data, 'entries'), 'entry', 'entries'),
+      'Name another file with --book FILE.',
+    ),
+  'office-unknown': (data) =>
+    say(
+      `The outpost file names no office "${textOf(data, 'office')}". ${nothing}`,
+      listed(listOf(data, 'offices'), 'or'),
+      `"${textOf(data, 'office')}"`,
+      'Name one of these with --by OFFICE; offices stand in the outpost file.',
+    ),
+};
