@@ -2,7 +2,7 @@
 import type { AnyEntry, CounterReading } from '../book/index.ts';
 import { msPerDay } from '../ground/units/index.ts';
 import type { Instrument } from '../outpost/index.ts';
-import { closeCounter, type CounterState, countedSince } from './counter-state.ts';
+import { type CounterState, closeCounter, countedSince, learnDaily } from './counter-state.ts';
 import type { Fold } from './fold.ts';
 import { postInterval } from './interval.ts';
 import { noteEntry } from './note.ts';
@@ -33,7 +33,7 @@ export function readCounters(fold: Fold, entry: AnyEntry, readings: readonly Cou
 
 function readOne(fold: Fold, entry: AnyEntry, instrument: Instrument, value: number | null, dayLine: boolean): void {
   if (value === null) {
-    fold.counter(instrument.id, entry.happenedAtMs).missed = true;
+    fold.counter(instrument.id, fold.openingMs ?? entry.happenedAtMs).missedBy = entry;
     noteEntry(fold, entry, { code: 'count-missing', severity: 'know', field: instrument.id, data: { instrument: instrument.name } });
     return;
   }
@@ -43,6 +43,7 @@ function readOne(fold: Fold, entry: AnyEntry, instrument: Instrument, value: num
   if (typeof counted === 'number') {
     const massMg = Math.round(counted * (instrument.litresPerCount ?? 1) * fold.mgPerL);
     askAboutLeap(fold, entry, { instrument, state, massMg });
+    learnDaily(state, massMg, { ms: entry.happenedAtMs, dayLine });
     if (instrument.route !== undefined) postInterval(fold, entry, { instrument, route: instrument.route, state, massMg });
   } else if (counted.kind === 'backwards') {
     const data = { instrument: instrument.name, last: counted.last, value, unit: instrument.unit };

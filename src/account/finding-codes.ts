@@ -17,6 +17,7 @@ export type AccountFindingCode =
   | 'counter-leaps'
   | 'drinks-exceed-counter'
   | 'port-empty'
+  | 'unmetered-inflow'
   | 'legs-differ'
   | 'run-unknown'
   | 'tank-not-run-dry'

@@ -20,7 +20,8 @@ export function flow(fold: Fold, entry: AnyEntry, what: Flow): void {
   if (what.massMg === 0) return;
   passIdentity(fold, entry, what);
   for (const end of [what.from, what.to]) touch(end.store, entry);
-  checkRoom(fold, entry, what.to.store);
+  // Counted water passes through a buffer between two readings: only what a person moved is held against the room.
+  if (what.plumbing !== true) checkRoom(fold, entry, what.to.store);
 }
 
 function touch(state: StoreState | null, entry: AnyEntry): void {

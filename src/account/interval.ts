@@ -1,11 +1,12 @@
 // A closed interval of a counter, posted along its way of water.
 import type { AnyEntry } from '../book/index.ts';
+import { msPerDay } from '../ground/units/index.ts';
 import type { Instrument, Route } from '../outpost/index.ts';
 import type { CounterState } from './counter-state.ts';
 import { flow } from './flow.ts';
 import { type End, type Fold, MG_PER_KG } from './fold.ts';
 import { noteEntry } from './note.ts';
-import { resolve, type SourceShare, sourcesOf, splitOver, type Target, targetsOf } from './route.ts';
+import { resolve, type SourceShare, sourcesOf, targetOf } from './route.ts';
 import { tally } from './tally.ts';
 
 /** Doubt of a transfer whose size nobody measured, in kilograms: the reading that follows settles it. */
@@ -19,6 +20,8 @@ export interface Interval {
   readonly route: Route;
   readonly state: CounterState;
   readonly massMg: number;
+  /** Doubt beside the instrument's own, one standard deviation: for amounts that nobody read. */
+  readonly moreUMg?: number;
 }
 
 /** Random doubt of one interval, one standard deviation in milligrams. */
@@ -39,30 +42,29 @@ export function postInterval(fold: Fold, entry: AnyEntry, interval: Interval): v
     noteEntry(fold, entry, { code: 'drinks-exceed-counter', severity: 'know', field: instrument.id, data });
   }
   const shares = sourcesOf(fold, route, interval);
-  const targets = targetsOf(fold, route.to, { fromMs: state.sinceMs, toMs: entry.happenedAtMs });
-  const uMg = randomUMg(fold, instrument, interval.massMg);
+  const to = targetOf(fold, route.to);
+  const uMg = randomUMg(fold, instrument, interval.massMg) + (interval.moreUMg ?? 0);
   for (const share of shares) {
     const massMg = share.massMg - (state.split.get(share.end.account) ?? 0);
     const part = interval.massMg === 0 ? 0 : Math.abs(share.massMg) / interval.massMg;
-    postShare(fold, entry, { share, targets, massMg, uMg: share.claimUMg ?? Math.round(uMg * part), instrument });
+    postShare(fold, entry, { share, to, massMg, uMg: share.claimUMg ?? Math.round(uMg * part), instrument });
     tally(fold, route, share.end, massMg);
   }
   settleRemainder(fold, entry, shares);
   postReject(fold, entry, interval);
+  settleAhead(fold, entry, interval);
 }
 
 function postShare(
   fold: Fold,
   entry: AnyEntry,
-  what: { share: SourceShare; targets: readonly Target[]; massMg: number; uMg: number; instrument: Instrument },
+  what: { share: SourceShare; to: End; massMg: number; uMg: number; instrument: Instrument },
 ): void {
   const { share, massMg } = what;
   if (share.through !== null) drawThrough(fold, share.end, share.through);
   // A told change of source has its own doubt; what the counter says has the counter's.
   const calibration = share.claimUMg === null ? fold.calibrationOf(what.instrument) : -1;
-  splitOver(what.targets, massMg).forEach((part, k) => {
-    flow(fold, entry, { from: share.end, to: part.end, massMg: part.massMg, uMg: k === 0 ? what.uMg : 0, calibration, plumbing: true });
-  });
+  flow(fold, entry, { from: share.end, to: what.to, massMg, uMg: what.uMg, calibration, plumbing: true });
   if (share.unsaid && massMg > 0) {
     const data = { massMg, mgPerL: fold.mgPerL, said: false };
     noteEntry(fold, entry, { code: 'reserve-drawn', severity: 'act-now', store: share.end.store?.facts.id, data });
@@ -88,17 +90,62 @@ function settleRemainder(fold: Fold, entry: AnyEntry, shares: readonly SourceSha
 
 /** A purifier's counter stands behind it: what it rejects left the same source. */
 function postReject(fold: Fold, entry: AnyEntry, interval: Interval): void {
-  const unit = interval.route.through === undefined ? undefined : fold.index.units.get(interval.route.through);
-  if (unit?.kind !== 'purifier') return;
-  const source = unit.takes[0];
-  const from = source === undefined ? null : resolve(fold, source);
-  if (from === null) return;
-  const rejectMg = Math.round((interval.massMg * (1 - unit.yieldShare)) / unit.yieldShare);
+  const reject = rejectOf(fold, interval.route);
+  if (reject === null) return;
+  const { unit, from } = reject;
+  const massMg = Math.round((interval.massMg * (1 - unit.yieldShare)) / unit.yieldShare);
   const uMg = Math.round((interval.massMg * unit.yieldDoubt) / (unit.yieldShare * unit.yieldShare));
-  const targets = targetsOf(fold, unit.rejectTo, { fromMs: interval.state.sinceMs, toMs: entry.happenedAtMs });
-  splitOver(targets, rejectMg).forEach(({ end, massMg }, k) => {
-    flow(fold, entry, { from, to: end, massMg, uMg: k === 0 ? uMg : 0, calibration: -1, plumbing: true });
-  });
+  flow(fold, entry, { from, to: targetOf(fold, unit.rejectTo), massMg, uMg, calibration: -1, plumbing: true });
+}
+
+/** The purifier behind a way, and where it takes its water; null for any other way. */
+function rejectOf(fold: Fold, route: Route) {
+  const unit = route.through === undefined ? undefined : fold.index.units.get(route.through);
+  const source = unit?.kind === 'purifier' ? unit.takes[0] : undefined;
+  const from = source === undefined ? null : resolve(fold, source);
+  return unit?.kind === 'purifier' && from !== null ? { unit, from } : null;
+}
+
+/** Doubt of an amount that is posted ahead of its counter, relative, one standard deviation. Ours, no source. */
+const AHEAD_RELATIVE_U = 0.3;
+
+/** What was posted ahead stands here until the counter that it is a part of is read. */
+const ahead: End = { account: 'ahead', store: null };
+
+/**
+ * The store on a port is about to change, and what flowed into it since its counters were last read is not known yet:
+ * the learned daily mean stands in, and is set off when the counter is read.
+ */
+export function postAhead(fold: Fold, entry: AnyEntry, port: string): void {
+  for (const { id, route } of fold.instrumentsInOrder) {
+    const state = fold.counters.get(id);
+    const share = route === undefined ? 0 : shareIntoPort(fold, route, port);
+    if (share === 0 || state === undefined || state.meanMgPerDay === null) continue;
+    const massMg = Math.round((state.meanMgPerDay * share * (entry.happenedAtMs - state.aheadUntilMs)) / msPerDay);
+    if (massMg <= 0) continue;
+    state.aheadMg += massMg;
+    state.aheadUntilMs = entry.happenedAtMs;
+    const uMg = Math.round(massMg * AHEAD_RELATIVE_U);
+    flow(fold, entry, { from: ahead, to: targetOf(fold, { port }), massMg, uMg, calibration: -1, plumbing: true });
+  }
+}
+
+/** Part of a counter's amount that goes into a port: all of a use, the rejected part of what was purified. */
+function shareIntoPort(fold: Fold, route: Route, port: string): number {
+  if ('port' in route.to && route.to.port === port) return 1;
+  const reject = rejectOf(fold, route);
+  if (reject === null || !('port' in reject.unit.rejectTo) || reject.unit.rejectTo.port !== port) return 0;
+  return (1 - reject.unit.yieldShare) / reject.unit.yieldShare;
+}
+
+/** The counter was read: the store that is on the port now did not get what an earlier one got. */
+function settleAhead(fold: Fold, entry: AnyEntry, interval: Interval): void {
+  const { state, route } = interval;
+  if (state.aheadMg === 0) return;
+  const end = 'port' in route.to ? route.to : rejectOf(fold, route)?.unit.rejectTo;
+  if (end === undefined) return;
+  const uMg = Math.round(state.aheadMg * AHEAD_RELATIVE_U);
+  flow(fold, entry, { from: targetOf(fold, end), to: ahead, massMg: state.aheadMg, uMg, calibration: -1, plumbing: true });
 }
 
 /** Doubt of the level that a purifier leaves in the buffer before it: the same every day, and new each day. Ours, no source. */

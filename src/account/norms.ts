@@ -5,6 +5,9 @@ import { flow } from './flow.ts';
 import type { Fold } from './fold.ts';
 import { resolve } from './route.ts';
 
+/** A norm may be off for this crew by this part, one standard deviation, until readings have taught better. Ours, no source. */
+const NORM_RELATIVE_U = 0.1;
+
 /** Posts what the norms say since the last time. Called before anything that changes a port or the number of people. */
 export function postNorms(fold: Fold, entry: AnyEntry): void {
   const fromMs = fold.normsUntilMs;
@@ -21,6 +24,7 @@ export function postNorms(fold: Fold, entry: AnyEntry): void {
     const days = (toMs - fromMs) / msPerDay;
     // Day noise is independent from day to day, so its variance grows with the time.
     const uMg = Math.round((norm.betweenDaysRelative ?? 0) * dayMg * Math.sqrt(days));
-    flow(fold, entry, { from, to, massMg, uMg, calibration: -1, plumbing: true });
+    const calibration = fold.offset(`norm:${norm.id}`, NORM_RELATIVE_U);
+    flow(fold, entry, { from, to, massMg, uMg, calibration, plumbing: true });
   }
 }

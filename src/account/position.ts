@@ -3,6 +3,7 @@ import type { DayRule } from '../ground/units/index.ts';
 import type { OutpostIndex } from '../outpost/index.ts';
 import { contentOf } from './flow.ts';
 import type { AccountFinding, Fold, VisitState } from './fold.ts';
+import { withGapsFilled } from './gaps.ts';
 import { storeAccount, UNACCOUNTED } from './ledger.ts';
 import { stateFindings } from './state-findings.ts';
 import type { StorePosition } from './store-position.ts';
@@ -42,7 +43,8 @@ export interface Position {
 }
 
 /** The position of a fold, as it stands at an instant not before its last entry. */
-export function positionOf(fold: Fold, atMs: number): Position {
+export function positionOf(told: Fold, atMs: number): Position {
+  const fold = withGapsFilled(told);
   const aboard = [...fold.stores.values()].filter((state) => state.aboard);
   const stores = aboard.map((state) => storePosition(fold, state, atMs));
   const accountsMg = accountsOf(fold, stores);
@@ -58,7 +60,8 @@ export function positionOf(fold: Fold, atMs: number): Position {
     sumOf: (ids) => sumOf(fold, ids),
     accountsMg,
     closureMg,
-    findings: [...fold.findings, ...stateFindings(fold, stores, atMs)],
+    // What stands in for a missing count says nothing of its own.
+    findings: [...told.findings, ...stateFindings(fold, stores, atMs)],
     usageDays: (grade) => fold.usage.days(grade),
     visits: [...fold.visits.values()],
     ports: new Map([...fold.ports].map(([port, changes]) => [port, changes.at(-1)?.store ?? null])),

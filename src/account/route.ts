@@ -3,7 +3,6 @@ import type { FlowEnd, Route } from '../outpost/index.ts';
 import type { CounterState } from './counter-state.ts';
 import { poolEnd } from './ends.ts';
 import type { End, Fold } from './fold.ts';
-import { shareOverPort } from './port-share.ts';
 
 /** What one source gave. */
 export interface SourceShare {
@@ -80,28 +79,7 @@ function endOfAccount(fold: Fold, account: string): End {
   return store === undefined ? poolEnd(account) : fold.endOfStore(store);
 }
 
-/** Where it went, and what share of it. */
-export interface Target {
-  readonly end: End;
-  readonly share: number;
-}
-
-/** One end, or the stores that stood on a port one after the other, by time. */
-export function targetsOf(fold: Fold, to: FlowEnd, over: { readonly fromMs: number; readonly toMs: number }): readonly Target[] {
-  if (!('port' in to)) return [{ end: resolve(fold, to) ?? poolEnd('unplaced'), share: 1 }];
-  const targets = shareOverPort(fold.ports.get(to.port) ?? [], over).flatMap((each): Target[] => {
-    const store = each.store === null ? undefined : fold.stores.get(each.store);
-    return store === undefined ? [] : [{ end: fold.endOfStore(store), share: each.share }];
-  });
-  return targets.length > 0 ? targets : [{ end: poolEnd('unplaced'), share: 1 }];
-}
-
-/** Whole milligrams by shares; the last target takes what rounding left. */
-export function splitOver(targets: readonly Target[], massMg: number): { end: End; massMg: number }[] {
-  let restMg = massMg;
-  return targets.map((target, k) => {
-    const part = k === targets.length - 1 ? restMg : Math.round(massMg * target.share);
-    restMg -= part;
-    return { end: target.end, massMg: part };
-  });
+/** Where a way ends, as things stand. What flowed to a port before its store was changed was posted then. */
+export function targetOf(fold: Fold, to: FlowEnd): End {
+  return resolve(fold, to) ?? poolEnd('unplaced');
 }

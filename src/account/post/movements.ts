@@ -9,6 +9,7 @@ import { lineAccount } from '../ledger.ts';
 import { noteEntry } from '../note.ts';
 import { sourcesOf } from '../route.ts';
 import { tally } from '../tally.ts';
+import { deduceInflow } from '../unmetered.ts';
 
 export function postMovement(fold: Fold, entry: Entry<'movement'>): void {
   const { body } = entry;
@@ -22,6 +23,7 @@ export function postMovement(fold: Fold, entry: Entry<'movement'>): void {
   const source = endOf(fold, entry, from, 'from');
   const target = endOf(fold, entry, to, 'to');
   const doubt = doubtOf(fold, amount, instrumentOf(fold, body));
+  deduceInflow(fold, entry, source.store, { massMg: amount.massMg, uMg: doubt.uMg });
   flow(fold, entry, { from: source, to: target, massMg: amount.massMg, ...doubt, grade: body.grade });
   if (body.use !== undefined && source.store?.grade != null) fold.usage.count(source.store.grade, amount.massMg);
 }

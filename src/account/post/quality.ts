@@ -16,9 +16,10 @@ export function postHold(fold: Fold, entry: Entry<'hold'>): void {
 
 /** Released by the medic with a passing sample: the outpost's own word from now on. */
 export function postRelease(fold: Fold, entry: Entry<'release'>): void {
-  for (const state of statesOf(fold, entry, entry.body.stores)) {
-    if (state.hold?.hold === entry.body.hold) state.hold = null;
-    if (state.conditional?.hold === entry.body.hold) state.conditional = null;
+  const { hold, stores } = entry.body;
+  for (const state of statesOf(fold, entry, stores)) {
+    if (hold === undefined || state.hold?.hold === hold) state.hold = null;
+    if (hold === undefined || state.conditional?.hold === hold) state.conditional = null;
     state.release = 'own sample';
   }
 }

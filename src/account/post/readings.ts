@@ -3,7 +3,7 @@ import type { AnyEntry, Entry } from '../../book/index.ts';
 import { readCounters } from '../counters.ts';
 import { type Fold, MG_PER_KG } from '../fold.ts';
 import { instrumentOf } from '../instrument-of.ts';
-import { settleLevels } from '../interval.ts';
+import { postAhead, settleLevels } from '../interval.ts';
 import { postNorms } from '../norms.ts';
 import { noteEntry } from '../note.ts';
 import { readContent } from '../read-content.ts';
@@ -33,7 +33,7 @@ export function postHookup(fold: Fold, entry: Entry<'hookup'>): void {
     return;
   }
   if (storeOf(fold, entry, store) === null) return;
-  postNorms(fold, entry);
+  beforePortChanges(fold, entry, port);
   fold.setPort(port, store, entry.happenedAtMs);
 }
 
@@ -71,9 +71,14 @@ export function postDeclaredEmpty(fold: Fold, entry: Entry<'declared-empty'>): v
   if (body.counters.length > 0) readCounters(fold, entry, body.counters, false);
   const state = storeOf(fold, entry, body.store);
   if (state === null) return;
-  if (body.port !== undefined && fold.storeOn(body.port)?.facts.id === body.store) fold.setPort(body.port, null, entry.happenedAtMs);
+  if (body.port !== undefined && fold.storeOn(body.port)?.facts.id === body.store) {
+    beforePortChanges(fold, entry, body.port);
+    fold.setPort(body.port, null, entry.happenedAtMs);
+  }
   const runDry = body.flowStopped ?? !state.facts.emptyNeedsFlowStopped;
   if (!runDry) {
+    // Nobody means to draw on it any more, so it is in no free figure; what is in it stays as reckoned.
+    state.emptied = true;
     const data = { bookMg: body.bookMg ?? null, remainderMg: state.facts.remainderMg, mgPerL: fold.mgPerL };
     noteEntry(fold, entry, { code: 'tank-not-run-dry', severity: 'act-today', store: body.store, data });
     return;
@@ -86,14 +91,21 @@ export function postDeclaredEmpty(fold: Fold, entry: Entry<'declared-empty'>): v
 
 export function postDeclaredFull(fold: Fold, entry: Entry<'declared-full'>): void {
   const { body } = entry;
-  postNorms(fold, entry);
   const state = storeOf(fold, entry, body.store);
   if (state === null) return;
+  const port = body.port ?? fold.portOf(body.store);
+  if (port !== null) beforePortChanges(fold, entry, port);
   const fullU = fold.index.stores.get(body.store)?.fullAtDoubtL ?? 0.3;
   const uMg = body.amount.uMg ?? Math.round(fullU * fold.mgPerL);
   readContent(fold, entry, state, { massMg: body.amount.massMg, uMg, how: 'declared full' });
-  const port = body.port ?? fold.portOf(body.store);
   if (port !== null) fold.setPort(port, null, entry.happenedAtMs);
+}
+
+/** What flowed to or from the store on a port up to now belongs to that store. */
+function beforePortChanges(fold: Fold, entry: AnyEntry, port: string): void {
+  if (fold.storeOn(port) === null) return;
+  postNorms(fold, entry);
+  postAhead(fold, entry, port);
 }
 
 export function postStockCount(fold: Fold, entry: Entry<'stock-count'>): void {

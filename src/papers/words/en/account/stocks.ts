@@ -78,6 +78,13 @@ export const stockWords = {
       bareMassOf(data, 'singleMg', context),
       'Look for a single entry that was made twice: waterwright book show.',
     ),
+  'unmetered-inflow': (data, where, context) =>
+    say(
+      `More was taken out of ${storeOf(where)} than the book had put in (${entryOf(data)}): ${bareMassOf(data, 'massMg', context)} came in by ${textOf(data, 'unit')}, which no meter counts.`,
+      'an inflow that some meter counts',
+      `${bareMassOf(data, 'massMg', context)} that none counted`,
+      'Look why that unit ran, and how long: water that it collects is missing elsewhere meanwhile.',
+    ),
   'legs-differ': (data, _where, context) =>
     say(
       `${entryOf(data)}: the stores that gave say ${bareMassOf(data, 'givenMg', context)}, those that got it say ${bareMassOf(data, 'gotMg', context)}. What was given is counted, and the last receiver has the difference.`,
