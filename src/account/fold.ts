@@ -100,8 +100,7 @@ export class Fold {
     this.index = options.index ?? indexOutpost(outpost);
     this.estimating = options.estimating ?? true;
     this.mgPerL = Math.round(outpost.outpost.waterDensityKgPerM3 * 1000);
-    const rank = (instrument: Instrument) => (instrument.route !== undefined && 'store' in instrument.route.to ? 0 : 1);
-    this.instrumentsInOrder = [...outpost.instruments].sort((a, b) => rank(a) - rank(b));
+    this.instrumentsInOrder = [...outpost.instruments].sort((a, b) => rankOfWay(a) - rankOfWay(b));
     this.dayRule = dayRuleOf(outpost);
     this.peopleAboard = outpost.outpost.people;
     for (const store of outpost.stores) if (store.comesWith === undefined) this.addStore(this.factsOf(store), store.holds ?? null);
@@ -226,6 +225,12 @@ export class Fold {
 }
 
 export const MG_PER_KG = 1_000_000;
+
+/** What comes in from outside is counted first, then what is made of it, then what is used. */
+function rankOfWay({ route }: Instrument): number {
+  if (route === undefined || !('store' in route.to)) return 2;
+  return route.from.some((source) => 'pool' in source) ? 0 : 1;
+}
 
 function dayRuleOf(outpost: Outpost): DayRule {
   const read = parseInstantIso(`${outpost.outpost.dayOne}T00:00Z`);

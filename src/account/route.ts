@@ -43,11 +43,13 @@ export function sourcesOf(fold: Fold, route: Route, interval: { readonly state: 
   let buffer: End | null = null;
   for (const { source, end } of sources) {
     if (isOnlyByEntry(source)) continue;
-    const massMg = isDrawnDown(source) ? Math.min(restMg, availableMg(fold, end, state)) : restMg;
+    // A way with one source has no other: what was counted came from there, even if its own inflow is not read yet.
+    const drawnDown = isDrawnDown(source) && route.from.length > 1;
+    const massMg = drawnDown ? Math.min(restMg, availableMg(fold, end, state)) : restMg;
     shares.push({ ...plain, end, massMg, through: buffer });
     restMg -= massMg;
-    if (isDrawnDown(source) && restMg > 0) buffer = end;
-    if (!isDrawnDown(source)) break;
+    if (drawnDown && restMg > 0) buffer = end;
+    if (!drawnDown) break;
   }
   if (restMg !== 0) shares.push(lastResort(fold, route, restMg));
   return shares;
