@@ -18,6 +18,8 @@ const flowFacts = {
   grade: placeName.exactOptional(),
   /** Grade that the receiving store held before, as the entry says it. */
   receiverWas: placeName.exactOptional(),
+  /** Whether it had been emptied, as the entry says it; true without a grade: it was never used. */
+  receiverWasEmptied: z.boolean().exactOptional(),
 };
 
 export const movement = z.strictObject({

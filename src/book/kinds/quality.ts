@@ -38,8 +38,16 @@ export const hold = z.strictObject({
   /** Touched by the same water, for emergency use only. */
   conditional: z.array(placeName).max(10_000),
   reason: text,
+  /** What else was said of it, such as why a store is conditional. */
+  also: text.exactOptional(),
 });
-export const release = z.strictObject({ hold: placeName, stores, values, untilDay: z.int().exactOptional() });
+/** Without a hold: from any hold that the stores are on. */
+export const release = z.strictObject({
+  hold: placeName.exactOptional(),
+  stores,
+  values,
+  untilDay: z.int().exactOptional(),
+});
 export const waiver = z.strictObject({ hold: placeName, stores, reason: text, untilDay: z.int() });
 export const downgrade = z.strictObject({
   hold: placeName.exactOptional(),

@@ -52,11 +52,18 @@ export function movement(body: Body<'movement'>, context: EntryContext): string 
 
 type FlowFacts = Pick<
   Body<'movement'>,
-  'startAtMs' | 'hose' | 'flowMinutes' | 'pushOverCabinKPa' | 'instrument' | 'grade' | 'receiverWas'
+  | 'startAtMs'
+  | 'hose'
+  | 'flowMinutes'
+  | 'pushOverCabinKPa'
+  | 'instrument'
+  | 'grade'
+  | 'receiverWas'
+  | 'receiverWasEmptied'
 >;
 
 function flowFacts(body: FlowFacts, context: EntryContext): string[] {
-  const { startAtMs, hose, flowMinutes, pushOverCabinKPa, instrument, grade, receiverWas } = body;
+  const { startAtMs, hose, flowMinutes, pushOverCabinKPa, instrument, grade } = body;
   const minutes = flowMinutes === undefined ? '' : ` in ${saidValue(flowMinutes, 'min')}`;
   const push = pushOverCabinKPa === undefined ? '' : ` at ${saidValue(pushOverCabinKPa, 'kPa')} over cabin`;
   return [
@@ -64,8 +71,16 @@ function flowFacts(body: FlowFacts, context: EntryContext): string[] {
     hose === undefined ? `${minutes}${push}`.trim() : `through ${hose}${minutes}${push}`,
     instrument === undefined ? '' : `read on ${instrument}`,
     grade === undefined ? '' : `${saidGrade(grade, context)} water`,
-    receiverWas === undefined ? '' : `the receiver held ${saidGrade(receiverWas, context)} before`,
+    saidReceiver(body, context),
   ];
+}
+
+function saidReceiver({ receiverWas, receiverWasEmptied }: FlowFacts, context: EntryContext): string {
+  if (receiverWas !== undefined) {
+    const emptied = receiverWasEmptied === true ? ', then emptied' : '';
+    return `the receiver held ${saidGrade(receiverWas, context)} before${emptied}`;
+  }
+  return receiverWasEmptied === true ? 'the receiver was never used before' : '';
 }
 
 export function runStart(body: Body<'run-start'>, context: EntryContext): string {

@@ -37,14 +37,15 @@ export function result(body: Body<'result'>): string {
 }
 
 export function hold(body: Body<'hold'>): string {
-  const also = body.conditional.length === 0 ? '' : `; CONDITIONAL ${listed(body.conditional)}`;
-  return `HOLD ${body.hold} on ${listed(body.stores)}${also}: ${body.reason}`;
+  const touched = body.conditional.length === 0 ? '' : `; CONDITIONAL ${listed(body.conditional)}`;
+  return joined(`HOLD ${body.hold} on ${listed(body.stores)}${touched}: ${body.reason}`, body.also);
 }
 
 export function release(body: Body<'release'>): string {
   const { untilDay } = body;
   const until = untilDay === undefined ? '' : `until Day ${untilDay}`;
-  return joined(`release from ${body.hold}: ${listed(body.stores)}`, measured(body.values), until);
+  const from = body.hold === undefined ? 'any hold' : body.hold;
+  return joined(`release from ${from}: ${listed(body.stores)}`, measured(body.values), until);
 }
 
 export function waiver(body: Body<'waiver'>): string {
