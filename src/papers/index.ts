@@ -8,5 +8,6 @@ export type { DeskFindingCode } from './words/desk-codes.ts';
 export type { EntryContext } from './words/en/entries/context.ts';
 export { entryInWords } from './words/en/entries.ts';
 export { type StoreUse, storeAnswer } from './words/en/store-answer.ts';
+export type { FieldLogFindingCode } from './words/field-log-codes.ts';
 export type { Sentences, Words, WordsContext } from './words/shape.ts';
 export { wordFinding } from './words/word-finding.ts';

@@ -4,6 +4,7 @@ import { accountWords } from './account.ts';
 import { bookWords } from './book.ts';
 import { deskWords } from './desk.ts';
 import { diskWords } from './disk.ts';
+import { fieldLogWords } from './field-log.ts';
 import { outpostWords } from './outpost.ts';
 import { unitsWords } from './units.ts';
 
@@ -15,6 +16,7 @@ export const englishTables: Readonly<Record<string, Words<string>>> = {
   disk: diskWords,
   account: accountWords,
   desk: deskWords,
+  'field log': fieldLogWords,
 };
 
 /** Words by code. A Map, so that no code can be mistaken for a member that every object has. */
