@@ -26,6 +26,7 @@ export class Estimator {
   /** Adds a state that is independent of the others. Returns its place. */
   add(mean: number, variance: number): number {
     mustBeFinite(mean, variance);
+    mustNotBeNegative(variance);
     if (this.#size === this.#room) this.#grow();
     const place = this.#size;
     this.#size += 1;
@@ -49,6 +50,8 @@ export class Estimator {
   /** Forgets what was known of one state: a new calibration, or a store that is newly told. */
   reset(place: number, mean: number, variance: number): void {
     mustBeFinite(mean, variance);
+    mustNotBeNegative(variance);
+    this.#mustBeThere(place);
     for (let i = 0; i < this.#size; i++) {
       this.#covariance[place * this.#room + i] = 0;
       this.#covariance[i * this.#room + place] = 0;
@@ -60,6 +63,8 @@ export class Estimator {
   /** Adds doubt to one state, as time does to a calibration. */
   widen(place: number, variance: number): void {
     mustBeFinite(variance);
+    mustNotBeNegative(variance);
+    this.#mustBeThere(place);
     const at = place * this.#room + place;
     this.#covariance[at] = (this.#covariance[at] ?? 0) + variance;
   }
@@ -69,18 +74,15 @@ export class Estimator {
    * @param flow `from`, `to`, `calibration`: places, −1 for none; `massKg` as read; `uKg` its random doubt (one standard deviation)
    */
   move(flow: { from: number; to: number; calibration: number; massKg: number; uKg: number }): void {
-    mustBeFinite(flow.massKg, flow.uKg);
-    const bias = flow.calibration < 0 ? 0 : this.mean(flow.calibration);
-    this.#shift(flow.from, -flow.massKg * (1 + bias));
-    this.#shift(flow.to, flow.massKg * (1 + bias));
-    if (flow.calibration >= 0) this.#shear(flow);
-    const noise = flow.uKg * flow.uKg;
-    this.#addTo(flow.from, flow.from, noise);
-    this.#addTo(flow.to, flow.to, noise);
-    if (flow.from !== flow.to) {
-      this.#addTo(flow.from, flow.to, -noise);
-      this.#addTo(flow.to, flow.from, -noise);
-    }
+    const { from, to, calibration, massKg, uKg } = flow;
+    mustBeFinite(massKg, uKg);
+    for (const place of [from, to, calibration]) if (place !== -1) this.#mustBeThere(place);
+    if (from === to) return;
+    const bias = calibration < 0 ? 0 : this.mean(calibration);
+    this.#shift(from, -massKg * (1 + bias));
+    this.#shift(to, massKg * (1 + bias));
+    if (calibration >= 0) this.#shear(from, to, { calibration, massKg });
+    this.#spread(from, to, uKg * uKg);
   }
 
   /**
@@ -92,6 +94,7 @@ export class Estimator {
     variance: number;
   } {
     mustBeFinite(reading.value, reading.u);
+    for (const place of reading.places) this.#mustBeThere(place);
     const n = this.#size;
     const row = this.#gain.row;
     row.fill(0, 0, n);
@@ -154,29 +157,49 @@ export class Estimator {
     }
   }
 
-  /** P ← F P Fᵀ for F = I + m (e_to − e_from) e_bᵀ. */
-  #shear(flow: { from: number; to: number; calibration: number; massKg: number }): void {
-    const b = flow.calibration;
+  /** P ← F P Fᵀ for F = I + m (e_to − e_from) e_bᵀ: rows and columns together, so that P stays symmetric to the bit. */
+  #shear(from: number, to: number, by: { calibration: number; massKg: number }): void {
+    const b = by.calibration;
+    const m = by.massKg;
+    const bb = this.variance(b);
+    const bFrom = from < 0 ? 0 : this.covariance(b, from);
+    const bTo = to < 0 ? 0 : this.covariance(b, to);
     for (let i = 0; i < this.#size; i++) {
-      const move = flow.massKg * this.covariance(b, i);
-      this.#addTo(flow.from, i, -move);
-      this.#addTo(flow.to, i, move);
+      if (i === from || i === to) continue;
+      const moved = m * this.covariance(b, i);
+      this.#addBoth(from, i, -moved);
+      this.#addBoth(to, i, moved);
     }
-    for (let i = 0; i < this.#size; i++) {
-      const move = flow.massKg * this.covariance(i, b);
-      this.#addTo(i, flow.from, -move);
-      this.#addTo(i, flow.to, move);
-    }
+    this.#addTo(from, from, m * (m * bb - 2 * bFrom));
+    this.#addTo(to, to, m * (m * bb + 2 * bTo));
+    this.#addBoth(from, to, m * (bFrom - bTo - m * bb));
+  }
+
+  /** What one end has too much the other has too little. */
+  #spread(from: number, to: number, variance: number): void {
+    this.#addTo(from, from, variance);
+    this.#addTo(to, to, variance);
+    this.#addBoth(from, to, -variance);
   }
 
   #shift(place: number, by: number): void {
     if (place >= 0) this.#mean[place] = (this.#mean[place] ?? 0) + by;
   }
 
+  /** Adds to a pair of states, above and below the diagonal. */
+  #addBoth(a: number, b: number, value: number): void {
+    this.#addTo(a, b, value);
+    this.#addTo(b, a, value);
+  }
+
   #addTo(a: number, b: number, value: number): void {
     if (a < 0 || b < 0) return;
     const at = a * this.#room + b;
     this.#covariance[at] = (this.#covariance[at] ?? 0) + value;
+  }
+
+  #mustBeThere(place: number): void {
+    if (!(place >= 0 && place < this.#size)) throw new RangeError(`the estimator has no state ${place}`);
   }
 
   #grow(): void {
@@ -196,4 +219,8 @@ export class Estimator {
 
 function mustBeFinite(...values: number[]): void {
   for (const value of values) if (!Number.isFinite(value)) throw new RangeError(`the estimator was given ${value}`);
+}
+
+function mustNotBeNegative(variance: number): void {
+  if (variance < 0) throw new RangeError(`a variance of ${variance} is none`);
 }
