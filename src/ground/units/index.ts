@@ -43,6 +43,6 @@ export { parseQuantity } from './parse-quantity.ts';
 export type { WhenRule } from './parse-when.ts';
 export { parseWhen } from './parse-when.ts';
 export type { Read, UnitsFindingCode } from './quantity-finding.ts';
-export { roundParts } from './round-parts.ts';
+export { doubtAtPlace, roundParts } from './round-parts.ts';
 export type { Dimension, Unit } from './unit-table.ts';
 export { findUnit, UNITS, unitNamed, unitNamesOf, unitSign } from './unit-table.ts';

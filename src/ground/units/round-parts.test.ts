@@ -1,7 +1,7 @@
 // Shown parts add up to the shown total, and none moves by a whole unit.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { roundParts } from './round-parts.ts';
+import { doubtAtPlace, roundParts } from './round-parts.ts';
 
 describe('parts of a sum', () => {
   it.each([
@@ -45,5 +45,23 @@ describe('parts of a sum', () => {
         });
       }),
     );
+  });
+});
+
+describe('a ± at the place of another figure', () => {
+  it.each([
+    [13.4, 0, '13'],
+    [0.7, 0, '1'],
+    [0.3, 0, '1'],
+    [0, 0, '0'],
+    [0.25, -1, '0.2'],
+    [4, 1, '10'],
+  ])('%d at 10^%d is %s', (u95, place, text) => {
+    expect(doubtAtPlace(u95, place)).toBe(text);
+  });
+
+  it('throws where it is less than nothing or no number', () => {
+    expect(() => doubtAtPlace(-1, 0)).toThrow(RangeError);
+    expect(() => doubtAtPlace(Number.NaN, 0)).toThrow(RangeError);
   });
 });

@@ -27,6 +27,18 @@ export function roundParts(
   );
 }
 
+/**
+ * A ± at a place that another figure gives: rounded, and never less than one unit of that place unless it is zero.
+ * @throws RangeError if it is not finite or negative
+ * @example doubtAtPlace(0.3, 0) // '1'
+ */
+export function doubtAtPlace(u95: number, place: number): string {
+  if (!(u95 >= 0)) throw new RangeError(`a ± is zero or more, not ${u95}`);
+  const rounded = roundToPlace(decimalOf(u95), place);
+  const isLost = rounded.coefficient === 0n && u95 > 0;
+  return decimalText(isLost ? { coefficient: 1n, exponent: place } : rounded);
+}
+
 /** Where the parts that have a remainder stand, the largest remainder first. */
 function byRemainder(exact: readonly Decimal[], floors: readonly Decimal[]): number[] {
   const finest = Math.min(

@@ -74,7 +74,7 @@ export const nameWords = {
     const pair = `${textOf(data, 'firstEntryNo')} ${entryNo(data)}`;
     const { from, to } = { from: textOf(data, 'from'), to: textOf(data, 'to') };
     return say(
-      `Entries ${first} and ${second} look like one act: ${bareMassOf(data, 'massMg', context)} from ${from} to ${to}, ${howApart(data, context)}.${bothWould(data, where.store ?? to, context)} ${second} is left out of the position until somebody decides.`,
+      `${bareMassOf(data, 'massMg', context)} from ${from} to ${to} seems to stand twice in the book, as ${first} and ${second}: ${howApart(data, context)}.${bothWould(data, where.store ?? to, context)} ${second} is left out of the position until somebody decides.`,
       'one entry for one act',
       'two entries that agree',
       `If they are one act: waterwright log decide ${pair} merge. If both happened: waterwright log decide ${pair} both.`,

@@ -86,13 +86,13 @@ export const qualityWords = {
       `HOLD ${textOf(data, 'hold')} on ${counted(stores.length, 'store')}, ${massOf(data, 'massMg', context)}, since ${timeOf(data, 'sinceMs', context)} (${saidHoldReason(textOf(data, 'reason'))}): ${listed(stores)}. None of it is counted on.`,
       'no open hold',
       `${textOf(data, 'hold')} on ${listed(stores)}`,
-      `Do not use it. A way out, when there is one: waterwright log release, downgrade or waiver. To look: ${look(stores[0] ?? 'STORE')}.`,
+      `Do not use it; to look: ${look(stores[0] ?? 'STORE')}. The ways out, when there is one: waterwright log release, downgrade or waiver.`,
     );
   },
   'conditional-reserve': (data, _where, context) => {
     const stores = listOf(data, 'stores');
     return say(
-      `CONDITIONAL since ${timeOf(data, 'sinceMs', context)}: ${listed(stores)}, ${massOf(data, 'massMg', context)}, met the same water as hold ${textOf(data, 'hold')}. It is for an emergency only.`,
+      `${listed(stores)} ${stores.length === 1 ? 'is' : 'are'} CONDITIONAL since ${timeOf(data, 'sinceMs', context)}, ${massOf(data, 'massMg', context)}: the same water as under hold ${textOf(data, 'hold')} came into it. It is for an emergency only.`,
       'a reserve that is released',
       `${listed(stores)} conditional`,
       `Take a sample of ${listed(stores)} and enter it: waterwright log sample. When it has passed: waterwright log release.`,

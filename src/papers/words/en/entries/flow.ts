@@ -67,7 +67,7 @@ function flowFacts(body: FlowFacts, context: EntryContext): string[] {
   const minutes = flowMinutes === undefined ? '' : ` in ${saidValue(flowMinutes, 'min')}`;
   const push = pushOverCabinKPa === undefined ? '' : ` at ${saidValue(pushOverCabinKPa, 'kPa')} over cabin`;
   return [
-    startAtMs === undefined ? '' : `from ${saidTime(startAtMs, context.dayRule)} on`,
+    startAtMs === undefined ? '' : `started ${saidTime(startAtMs, context.dayRule)}`,
     hose === undefined ? `${minutes}${push}`.trim() : `through ${hose}${minutes}${push}`,
     instrument === undefined ? '' : `read on ${instrument}`,
     grade === undefined ? '' : `${saidGrade(grade, context)} water`,

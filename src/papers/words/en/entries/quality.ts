@@ -29,9 +29,11 @@ export function sample(body: Body<'sample'>, context: EntryContext): string {
 
 export function result(body: Body<'result'>): string {
   const where = body.store ?? body.point;
+  // A count at a point is often named after it.
+  const isNamed = where === undefined || body.sample.endsWith(where);
   const said = measured(body.values);
   return joined(
-    `result of ${body.sample}${where === undefined ? '' : `, ${where}`}${said === '' ? '' : `: ${said}`}`,
+    `result of ${body.sample}${isNamed ? '' : `, ${where}`}${said === '' ? '' : `: ${said}`}`,
     body.verdict !== undefined && `read as "${body.verdict}"`,
   );
 }

@@ -1,0 +1,67 @@
+// What an entry did, or would do, as a text: the entry in words, the stores that it changed, the days of cover.
+import { roundCoverDays } from '../../ground/units/index.ts';
+import type { KeptSheet } from '../sheets/book.ts';
+import * as words from '../words/en/labels.ts';
+import { fieldsOf, said } from './figures.ts';
+import { proseWidth, type TextOptions } from './options.ts';
+import { page, record } from './page.ts';
+import { signed } from './signs.ts';
+import { wrap } from './wrap.ts';
+
+/** More stores than this are not told one by one. */
+const MOST_STORES = 6;
+
+export function keptText(sheet: KeptSheet, options: TextOptions): string {
+  if (options.style === 'plain') return page(plainLines(sheet), options);
+  const { kept, line, stores, cover } = sheet;
+  const { keptLabels } = words;
+  const told = stores.slice(0, MOST_STORES).map((change) => changeOf(change, options));
+  const rest = stores.length - MOST_STORES;
+  const more = rest > 0 ? [`${words.andMore(rest)}: ${words.moreStores}`] : [];
+  const first = kept
+    ? keptLabels.kept({ ref: line.ref, text: line.text, by: line.by, happened: line.happened })
+    : keptLabels.wouldKeep({ text: line.text, by: line.by, happened: line.happened });
+  const sentences = [
+    first,
+    ...(told.length === 0 ? [] : [`${[...told, ...more].join('; ')}.`]),
+    ...cover.map(({ grade, beforeQ05, afterQ05 }) =>
+      keptLabels.cover(grade, days(beforeQ05), days(afterQ05)),
+    ),
+    kept ? keptLabels.undo : keptLabels.nothing,
+  ];
+  return page(
+    sentences.flatMap((sentence) => wrap(signed(sentence, options.style), proseWidth(options))),
+    options,
+  );
+}
+
+type Change = KeptSheet['stores'][number];
+
+function changeOf({ before, after }: Change, options: TextOptions): string {
+  const now = `${after.id}\u00A0${said({ value: after.valueL, u95: after.u95L, unit: 'L' }, options)}`;
+  if (before === null) return now;
+  return words.keptLabels.change(now, said({ value: before.valueL, u95: before.u95L, unit: 'L' }, options));
+}
+
+const days = (value: number | null): string | null => (value === null ? null : roundCoverDays(value));
+
+/** kept or would-keep, then ref id kind happened by text · store id L ± before-L ± · cover grade before after. */
+function plainLines({ kept, line, stores, cover }: KeptSheet): string[] {
+  const fields = [line.ref, line.id, line.kind, line.happened, line.by, line.text].map((field) =>
+    signed(field, 'plain'),
+  );
+  return [
+    record([kept ? 'kept' : 'would-keep', ...fields]),
+    ...stores.map(({ before, after }) =>
+      record([
+        'store',
+        signed(after.id, 'plain'),
+        ...fieldsOf({ value: after.valueL, u95: after.u95L }),
+        ...(before === null ? ['', ''] : fieldsOf({ value: before.valueL, u95: before.u95L })),
+      ]),
+    ),
+    ...cover.map(({ grade, beforeQ05, afterQ05 }) =>
+      record(['cover', signed(grade, 'plain'), days(beforeQ05) ?? '', days(afterQ05) ?? '']),
+    ),
+  ];
+}

@@ -1,0 +1,85 @@
+// One store as a text: may it be used, what is in it, how it is known, where it came from.
+import type { StoreEvent, StoreSheet } from '../sheets/store.ts';
+import * as words from '../words/en/labels.ts';
+import { saidKnown } from './age.ts';
+import { said, stockOf } from './figures.ts';
+import { findingRecords } from './finding-records.ts';
+import { findingLines } from './findings.ts';
+import { proseWidth, type TextOptions } from './options.ts';
+import { page, record } from './page.ts';
+import { signed } from './signs.ts';
+import { type Column, table } from './table.ts';
+import { headLines } from './today-head.ts';
+import { storeFields } from './today-plain.ts';
+import { widthOf } from './width.ts';
+import { hanging, wrap } from './wrap.ts';
+
+export function storeText(sheet: StoreSheet, options: TextOptions): string {
+  if (options.style === 'plain') return page(plainLines(sheet, options), options);
+  const blocks = [
+    headLines(sheet.head, options),
+    storeLines(sheet, options),
+    factLines(sheet, options),
+    findingLines(sheet.findings, options),
+    historyLines(sheet.history, options),
+  ].filter((lines) => lines.length > 0);
+  return page(
+    blocks.flatMap((lines, k) => (k === 0 ? lines : ['', ...lines])),
+    options,
+  );
+}
+
+/** What it is and what is in it, and then the answer that was asked for. */
+function storeLines({ store, answer }: StoreSheet, options: TextOptions): string[] {
+  const holds = store.grade ?? words.gradeUnknown;
+  const name = store.name === store.id ? store.id : `${store.id}, ${store.name}`;
+  const mark = store.mark === '' ? [] : [store.mark];
+  const figure = `${said(stockOf(store, options), options)}, ${saidKnown(store)}`;
+  const line = [name, holds, ...mark, figure]
+    .map((part) => signed(part, options.style))
+    .join(options.style === 'screen' ? ' · ' : '; ');
+  return [...wrap(line, proseWidth(options)), ...wrap(signed(answer, options.style), proseWidth(options))];
+}
+
+function factLines(sheet: StoreSheet, options: TextOptions): string[] {
+  const { facts, gradeHistory, biocides } = sheet;
+  const all = [
+    ...facts,
+    ...(gradeHistory.length === 0
+      ? []
+      : [{ name: words.storeLabels.heldBefore, text: gradeHistory.join(', ') }]),
+    ...(biocides.length === 0 ? [] : [{ name: words.storeLabels.biocides, text: biocides.join(', ') }]),
+  ].map(({ name, text }) => ({ name: signed(name, options.style), text: signed(text, options.style) }));
+  const indent = Math.min(24, Math.max(0, ...all.map(({ name }) => widthOf(name))) + 4);
+  return all.flatMap(({ name, text }) => hanging(`  ${name}`, text, { width: proseWidth(options), indent }));
+}
+
+const historyColumns: readonly Column<StoreEvent>[] = [
+  { head: words.columns.entry, align: 'left', priority: 1, cell: ({ ref }) => ref },
+  { head: words.columns.happened, align: 'left', priority: 2, cell: ({ stamp }) => stamp },
+  { head: words.columns.what, align: 'left', priority: 0, cell: ({ text }) => text, least: 40 },
+];
+
+function historyLines(history: readonly StoreEvent[], options: TextOptions): string[] {
+  if (history.length === 0) return [];
+  const { lines, dropped } = table(historyColumns, history, options);
+  const note =
+    dropped.length === 0 ? [] : wrap(signed(words.dropped(dropped), options.style), proseWidth(options));
+  return [...lines, ...note];
+}
+
+/** store … · answer … · fact name text · finding … · entry ref id stamp kind text. */
+function plainLines(sheet: StoreSheet, options: TextOptions): string[] {
+  const text = (value: string) => signed(value, 'plain');
+  return [
+    record(['store', ...storeFields(sheet.store, options)]),
+    record(['answer', text(sheet.answer)]),
+    ...sheet.facts.map((fact) => record(['fact', text(fact.name), text(fact.text)])),
+    ...sheet.gradeHistory.map((grade) => record(['held', text(grade)])),
+    ...sheet.biocides.map((biocide) => record(['biocide', text(biocide)])),
+    ...findingRecords(sheet.findings, 'finding'),
+    ...sheet.history.map((event) =>
+      record(['entry', ...[event.ref, event.id, event.stamp, event.kind, event.text].map(text)]),
+    ),
+  ];
+}
