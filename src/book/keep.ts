@@ -25,29 +25,33 @@ export async function keepDrafts(
   drafts: readonly AnyDraft[],
   by: { readonly hash: Hash; readonly keptAtMs: number },
 ): Promise<KeepOutcome> {
+  // Nearly always all ids are new, and the store refuses the whole append where one is not: only then is each looked up.
+  let lookUp: LookUp = () => Promise.resolve(null);
   for (let attempt = 1; ; attempt++) {
     try {
-      return await keepOnce(port, drafts, by);
+      return await keepOnce(port, await sortOut(lookUp, drafts), by);
     } catch (error) {
       const othersWrote = error instanceof HeadMoved || error instanceof IdTaken;
       if (!othersWrote || attempt >= TRIES_WHEN_OTHERS_WRITE) throw error;
+      if (error instanceof IdTaken) lookUp = (id) => port.find(id);
     }
   }
 }
 
 async function keepOnce(
   port: BookPort,
-  drafts: readonly AnyDraft[],
+  sorted: Sorted,
   by: { readonly hash: Hash; readonly keptAtMs: number },
 ): Promise<KeepOutcome> {
+  if (sorted.findings.length > 0) return { ok: false, findings: sorted.findings };
   const { site } = await port.info();
   const head = headOf(await port.heads(), site, FIRST_SEAL);
-  const sorted = await sortOut(port, drafts);
-  if (sorted.findings.length > 0) return { ok: false, findings: sorted.findings };
   const { entries, rows } = sealAll(sorted.fresh, head, by);
   if (rows.length > 0) await port.append(rows, [head]);
   return { ok: true, kept: entries, alreadyKept: sorted.alreadyKept };
 }
+
+type LookUp = (id: string) => Promise<KeptEntry | null>;
 
 interface Sorted {
   readonly fresh: AnyDraft[];
@@ -56,11 +60,11 @@ interface Sorted {
 }
 
 /** Tells new drafts from ones that the book has, and from ones that contradict it. */
-async function sortOut(port: BookPort, drafts: readonly AnyDraft[]): Promise<Sorted> {
+async function sortOut(lookUp: LookUp, drafts: readonly AnyDraft[]): Promise<Sorted> {
   const sorted: Sorted = { fresh: [], alreadyKept: [], findings: [] };
   const seen = new Map<string, AnyDraft>();
   for (const draft of drafts) {
-    const kept = await port.find(draft.id);
+    const kept = await lookUp(draft.id);
     const earlier = kept === null ? seen.get(draft.id) : (JSON.parse(kept.text) as AnyEntry);
     if (earlier === undefined) {
       seen.set(draft.id, draft);

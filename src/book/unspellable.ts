@@ -11,7 +11,7 @@ export interface Unspellable {
 export function findUnspellable(value: unknown, field = '', depth = 0): Unspellable | null {
   if (typeof value === 'string') return value.isWellFormed() ? null : { field, wanted: 'whole-characters' };
   if (typeof value !== 'object' || value === null) return null;
-  if (depth > DEEPEST_NESTING) return { field, wanted: 'less-nesting' };
+  if (depth >= DEEPEST_NESTING) return { field, wanted: 'less-nesting' };
   for (const key in value) {
     const place = field === '' ? key : `${field}.${key}`;
     if (!key.isWellFormed()) return { field: place.toWellFormed(), wanted: 'whole-characters' };

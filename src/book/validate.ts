@@ -15,7 +15,9 @@ const schemas = new Map<string, z.ZodType>();
 function draftSchema(kind: Kind): z.ZodType {
   let schema = schemas.get(kind);
   if (schema === undefined) {
-    schema = z.strictObject({ ...draftShape, kind: z.literal(kind), body: kinds[kind] });
+    const shape = { ...draftShape, kind: z.literal(kind), body: kinds[kind] };
+    // What comes out has its keys in the order of the shape: sorted ones are half way to the canonical form.
+    schema = z.strictObject(Object.fromEntries(Object.entries(shape).sort(([a], [b]) => (a < b ? -1 : 1))));
     schemas.set(kind, schema);
   }
   return schema;

@@ -19,6 +19,7 @@ import { DatabaseSync } from 'node:sqlite';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { makeDrafts, sealedAs } from '../../../tests/contract/made-up-entries.ts';
 import type { BookInfo, DiskFindingCode } from '../../book/index.ts';
+import { checkBookFile } from './check-file.ts';
 import { createBook } from './create.ts';
 import { openBook } from './open.ts';
 import { DiskProblem } from './problem.ts';
@@ -207,12 +208,13 @@ describe('a written book', () => {
     book.close();
     const before = hashOf(path);
     const db = new DatabaseSync(path);
+    db.exec('PRAGMA recursive_triggers = ON');
     for (const [sql, says] of [
       ['UPDATE entry SET kept_ms = 0 WHERE number = 2', /never changed/],
       ['DELETE FROM entry', /never deleted/],
       [
         `INSERT OR REPLACE INTO entry SELECT site, number, id, kind, 0, 0, 0, text, seal FROM entry`,
-        /kept once/,
+        /never deleted/,
       ],
       [`UPDATE about SET site = 'elsewhere'`, /never renamed/],
       ['DELETE FROM about', /never renamed/],
@@ -228,6 +230,19 @@ describe('a written book', () => {
       expect(() => db.exec(sql), sql).toThrow(says);
     db.close();
     expect(hashOf(path)).toBe(before);
+  });
+
+  test('does not hide an entry that a stranger replaced, which no trigger sees where it is turned off', async () => {
+    createBook(path, INFO);
+    using book = await openBook(path, { owner: 'test' });
+    await book.append(sealedAs('corrie', makeDrafts(1, 3)), []);
+    const db = new DatabaseSync(path);
+    db.exec(
+      `INSERT OR REPLACE INTO entry SELECT site, number, id, kind, 0, 0, 0, text, seal FROM entry WHERE number = 2`,
+    );
+    db.close();
+    const { findings } = await checkBookFile(book);
+    expect(findings).toMatchObject([{ code: 'columns-differ', data: { site: 'corrie', number: 2 } }]);
   });
 
   test('reads without writing a byte, beside itself too', async () => {

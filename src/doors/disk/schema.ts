@@ -9,11 +9,11 @@ export const SCHEMA_VERSION = 1;
 export const TABLES = {
   about: `CREATE TABLE about (
   one INTEGER PRIMARY KEY CHECK (one = 1),
-  book_id TEXT NOT NULL CHECK (length(book_id) BETWEEN 1 AND 100),
-  site TEXT NOT NULL CHECK (length(site) BETWEEN 1 AND 31),
+  book_id TEXT NOT NULL CHECK (octet_length(book_id) BETWEEN 1 AND 100),
+  site TEXT NOT NULL CHECK (octet_length(site) BETWEEN 1 AND 31),
   purpose TEXT NOT NULL CHECK (purpose IN ('book', 'practice')),
   created_ms INTEGER NOT NULL,
-  seal TEXT NOT NULL CHECK (length(seal) = 64)
+  seal TEXT NOT NULL CHECK (octet_length(seal) = 64)
 ) STRICT`,
   about_no_delete: `CREATE TRIGGER about_no_delete BEFORE DELETE ON about
 BEGIN SELECT RAISE(ABORT, 'a book is never renamed'); END`,
@@ -23,15 +23,15 @@ BEGIN SELECT RAISE(ABORT, 'a book is never renamed'); END`,
 WHEN EXISTS (SELECT 1 FROM about)
 BEGIN SELECT RAISE(ABORT, 'a book has one name'); END`,
   entry: `CREATE TABLE entry (
-  site TEXT NOT NULL CHECK (length(site) BETWEEN 1 AND 31),
+  site TEXT NOT NULL CHECK (octet_length(site) BETWEEN 1 AND 31),
   number INTEGER NOT NULL CHECK (number BETWEEN 1 AND 9007199254740991),
-  id TEXT NOT NULL UNIQUE CHECK (length(id) = 36),
-  kind TEXT NOT NULL CHECK (length(kind) BETWEEN 1 AND 60),
-  happened_ms INTEGER NOT NULL CHECK (abs(happened_ms) < 100000000000000),
-  entered_ms INTEGER NOT NULL CHECK (abs(entered_ms) < 100000000000000),
-  kept_ms INTEGER NOT NULL CHECK (abs(kept_ms) < 100000000000000),
-  text TEXT NOT NULL CHECK (length(text) > 1),
-  seal TEXT NOT NULL CHECK (length(seal) = 64),
+  id TEXT NOT NULL UNIQUE CHECK (octet_length(id) = 36),
+  kind TEXT NOT NULL CHECK (octet_length(kind) BETWEEN 1 AND 60),
+  happened_ms INTEGER NOT NULL CHECK (happened_ms BETWEEN -100000000000000 AND 100000000000000),
+  entered_ms INTEGER NOT NULL CHECK (entered_ms BETWEEN -100000000000000 AND 100000000000000),
+  kept_ms INTEGER NOT NULL CHECK (kept_ms BETWEEN -100000000000000 AND 100000000000000),
+  text TEXT NOT NULL CHECK (octet_length(text) > 1),
+  seal TEXT NOT NULL CHECK (octet_length(seal) = 64),
   PRIMARY KEY (site, number)
 ) STRICT`,
   entry_by_kind: 'CREATE INDEX entry_by_kind ON entry (kind, happened_ms, site, number)',
@@ -40,11 +40,6 @@ BEGIN SELECT RAISE(ABORT, 'a book has one name'); END`,
 BEGIN SELECT RAISE(ABORT, 'an entry is never deleted: undo it by another'); END`,
   entry_no_update: `CREATE TRIGGER entry_no_update BEFORE UPDATE ON entry
 BEGIN SELECT RAISE(ABORT, 'an entry is never changed: correct it by another'); END`,
-  // INSERT OR REPLACE would take the old row out without asking the other triggers, where a connection does not turn them on.
-  entry_once: `CREATE TRIGGER entry_once BEFORE INSERT ON entry
-WHEN EXISTS (SELECT 1 FROM entry WHERE id = NEW.id)
-  OR EXISTS (SELECT 1 FROM entry WHERE site = NEW.site AND number = NEW.number)
-BEGIN SELECT RAISE(ABORT, 'an entry is kept once'); END`,
 } as const;
 
 /** Creation in the order in which one needs the other. */
@@ -57,7 +52,6 @@ ${TABLES.entry_by_kind};
 ${TABLES.entry_by_time};
 ${TABLES.entry_no_delete};
 ${TABLES.entry_no_update};
-${TABLES.entry_once};
 PRAGMA application_id = 1466004581;
 PRAGMA user_version = 1;`;
 

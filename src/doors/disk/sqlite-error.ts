@@ -36,8 +36,6 @@ const BUSY = 5;
 const CANTOPEN = 14;
 const IOERR = 10;
 const CORRUPT = 11;
-/** By the trigger that keeps an entry from being replaced; the constraints behind it would say the same. */
-const CONSTRAINT_TRIGGER = 1811;
 const CONSTRAINT_UNIQUE = 2067;
 const CONSTRAINT_PRIMARY_KEY = 1555;
 
@@ -57,7 +55,7 @@ export function isBusy(error: unknown): boolean {
 
 export function isTaken(error: unknown): boolean {
   const code = resultCode(error);
-  return code === CONSTRAINT_TRIGGER || code === CONSTRAINT_UNIQUE || code === CONSTRAINT_PRIMARY_KEY;
+  return code === CONSTRAINT_UNIQUE || code === CONSTRAINT_PRIMARY_KEY;
 }
 
 /** After such an error the state of the disk is not known: nothing more may be written. */

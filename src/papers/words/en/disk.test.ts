@@ -74,7 +74,7 @@ test('a book that is held is said with whom, in what, since when, and how long i
   const data = { pid: 4711, command: 'log day', sinceMs: Date.UTC(2147, 0, 1), waitedMs: 5000 };
   const { text, expected } = diskWords['book-busy'](data, { file: 'corrie.book' });
   expect(text).toBe(
-    'corrie.book is held by "log day" (process 4711), which has it open since 2147-01-01T00:00Z.',
+    'corrie.book is held by "log day" (process 4711), which has it open since 2147-01-01T00:00:00Z.',
   );
   expect(expected).toBe('the book free within 5\u00A0seconds');
 });
