@@ -3,7 +3,7 @@ import type { AnyEntry } from '../book/index.ts';
 import { type Flow, type Fold, MG_PER_KG } from './fold.ts';
 import { passIdentity } from './identity.ts';
 import { noteEntry } from './note.ts';
-import { rememberEntry, type StoreState } from './store-state.ts';
+import { rememberEntry, rememberReading, type StoreState } from './store-state.ts';
 
 /** Moves water. */
 export function flow(fold: Fold, entry: AnyEntry, what: Flow): void {
@@ -18,8 +18,11 @@ export function flow(fold: Fold, entry: AnyEntry, what: Flow): void {
     });
   }
   if (what.massMg === 0) return;
+  const fillsEmpty = what.plumbing !== true && what.to.store?.emptied === true && what.from.store !== null;
   passIdentity(fold, entry, what);
   for (const end of [what.from, what.to]) touch(end.store, entry);
+  // A measured fill of an empty store is one of the few moments at which its content is known.
+  if (fillsEmpty && what.to.store !== null) rememberReading(what.to.store, { atMs: entry.happenedAtMs, how: 'filled', entry: entry.id });
   // Counted water passes through a buffer between two readings: only what a person moved is held against the room.
   if (what.plumbing !== true) checkRoom(fold, entry, what.to.store);
 }

@@ -4,6 +4,7 @@ import type { Store } from '../outpost/index.ts';
 /** The word for how a content came to be known. */
 export type HowKnown =
   | 'opening'
+  | 'filled'
   | 'weighed'
   | 'gauged'
   | 'declared empty'
