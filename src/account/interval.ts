@@ -5,6 +5,7 @@ import type { Instrument, Route } from '../outpost/index.ts';
 import type { CounterState } from './counter-state.ts';
 import { flow } from './flow.ts';
 import { type End, type Fold, MG_PER_KG } from './fold.ts';
+import { storeAccount } from './ledger.ts';
 import { noteEntry } from './note.ts';
 import { resolve, type SourceShare, sourcesOf, targetOf } from './route.ts';
 import { tally } from './tally.ts';
@@ -35,24 +36,39 @@ export function randomUMg(fold: Fold, instrument: Instrument, massMg: number): n
 
 /** Posts what single entries of the interval have not posted yet. */
 export function postInterval(fold: Fold, entry: AnyEntry, interval: Interval): void {
-  const { state, route, instrument } = interval;
-  const single = [...state.split.values()].reduce((sum, massMg) => sum + massMg, 0);
-  if (single > interval.massMg) {
-    const data = { instrument: instrument.name, singleMg: single, countedMg: interval.massMg, mgPerL: fold.mgPerL };
+  const { state, route, instrument, massMg, moreUMg = 0 } = interval;
+  const singleMg = toldOfSources(state);
+  if (singleMg > massMg) {
+    const data = { instrument: instrument.name, singleMg, countedMg: massMg, mgPerL: fold.mgPerL };
     noteEntry(fold, entry, { code: 'drinks-exceed-counter', severity: 'know', field: instrument.id, data });
   }
   const shares = sourcesOf(fold, route, interval);
   const to = targetOf(fold, route.to);
-  const uMg = randomUMg(fold, instrument, interval.massMg) + (interval.moreUMg ?? 0);
+  const randomMg = randomUMg(fold, instrument, massMg);
+  const uMg = Math.sqrt(randomMg * randomMg + moreUMg * moreUMg);
+  // A store may come up twice: what single entries have posted out of it is set off once.
+  const posted = new Map(state.split);
   for (const share of shares) {
-    const massMg = share.massMg - (state.split.get(share.end.account) ?? 0);
-    const part = interval.massMg === 0 ? 0 : Math.abs(share.massMg) / interval.massMg;
-    postShare(fold, entry, { share, to, massMg, uMg: share.claimUMg ?? Math.round(uMg * part), instrument });
-    tally(fold, route, share.end, massMg);
+    const { account } = share.end;
+    const partMg = share.massMg - (posted.get(account) ?? 0);
+    posted.delete(account);
+    // The parts of one doubt are independent, so their squares add up to its square.
+    const part = massMg === 0 ? 0 : Math.min(1, Math.abs(share.massMg) / massMg);
+    postShare(fold, entry, { share, to, massMg: partMg, uMg: Math.round(uMg * Math.sqrt(part)), instrument });
+    tally(fold, route, share.end, partMg);
   }
+  spreadClaims(fold, shares);
   settleRemainder(fold, entry, shares);
   postReject(fold, entry, interval);
   settleAhead(fold, entry, interval);
+}
+
+/** What people have said of the interval's sources; a told change of source has the single uses of its store inside. */
+function toldOfSources(state: CounterState): number {
+  const told = new Map(state.split);
+  for (const claim of state.claims) told.set(storeAccount(claim.store), 0);
+  for (const { massMg, store } of state.claims) told.set(storeAccount(store), (told.get(storeAccount(store)) ?? 0) + massMg);
+  return [...told.values()].reduce((sum, massMg) => sum + massMg, 0);
 }
 
 function postShare(
@@ -62,12 +78,23 @@ function postShare(
 ): void {
   const { share, massMg } = what;
   if (share.through !== null) drawThrough(fold, share.end, share.through);
-  // A told change of source has its own doubt; what the counter says has the counter's.
-  const calibration = share.claimUMg === null ? fold.calibrationOf(what.instrument) : -1;
-  flow(fold, entry, { from: share.end, to: what.to, massMg, uMg: what.uMg, calibration, plumbing: true });
-  if (share.unsaid && massMg > 0) {
-    const data = { massMg, mgPerL: fold.mgPerL, said: false };
-    noteEntry(fold, entry, { code: 'reserve-drawn', severity: 'act-now', store: share.end.store?.facts.id, data });
+  flow(fold, entry, { from: share.end, to: what.to, massMg, uMg: what.uMg, calibration: fold.calibrationOf(what.instrument), plumbing: true });
+  if (share.unsaid) noteUnsaid(fold, entry, share.end, massMg);
+}
+
+/** Water came from a store that gives none unless somebody says so. */
+export function noteUnsaid(fold: Fold, entry: AnyEntry, end: End, massMg: number): void {
+  if (massMg <= 0) return;
+  const data = { massMg, mgPerL: fold.mgPerL, said: false };
+  noteEntry(fold, entry, { code: 'reserve-drawn', severity: 'act-now', store: end.store?.facts.id, data });
+}
+
+/** What a told change of source is wrong by, the source that gave the rest has given more or less: the counter's total stands. */
+function spreadClaims(fold: Fold, shares: readonly SourceShare[]): void {
+  const rest = shares.findLast((share) => share.claimUMg === null && share.end.store !== null)?.end.store;
+  for (const { end, claimUMg } of shares) {
+    if (claimUMg === null || end.store === null || !fold.estimating) continue;
+    fold.estimator.move({ from: end.store.content, to: rest?.content ?? -1, calibration: -1, massKg: 0, uKg: claimUMg / MG_PER_KG });
   }
 }
 

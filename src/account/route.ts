@@ -3,6 +3,7 @@ import type { FlowEnd, Route } from '../outpost/index.ts';
 import type { CounterState } from './counter-state.ts';
 import { poolEnd } from './ends.ts';
 import type { End, Fold } from './fold.ts';
+import { storeAccount } from './ledger.ts';
 
 /** What one source gave. */
 export interface SourceShare {
@@ -25,34 +26,50 @@ export function resolve(fold: Fold, end: FlowEnd): End | null {
   return store == null ? null : fold.endOfStore(store);
 }
 
-/** Shares out an interval over the sources of its way: each gives what it has, in order; single entries stand. */
+/** Shares out an interval over the sources of its way: each gives what it has, in order; what was told of one stands. */
 export function sourcesOf(fold: Fold, route: Route, interval: { readonly state: CounterState; readonly massMg: number }): SourceShare[] {
   const { state } = interval;
-  const shares: SourceShare[] = state.claims.flatMap((claim) => {
-    const store = fold.stores.get(claim.store);
-    return store === undefined ? [] : [{ ...plain, end: fold.endOfStore(store), massMg: claim.massMg, claimUMg: claim.uMg }];
-  });
-  const sources = route.from.flatMap((source) => {
-    const end = resolve(fold, source);
-    return end === null ? [] : [{ source, end }];
-  });
-  for (const [account, massMg] of state.split) {
-    if (!sources.some(({ end }) => end.account === account)) shares.push({ ...plain, end: endOfAccount(fold, account), massMg });
-  }
+  const ordinary = ordinarySources(fold, route);
+  const shares = [...claimShares(fold, state), ...strandedShares(fold, state, ordinary)];
   let restMg = interval.massMg - shares.reduce((sum, share) => sum + share.massMg, 0);
   let buffer: End | null = null;
-  for (const { source, end } of sources) {
-    if (isOnlyByEntry(source)) continue;
-    // A way with one source has no other: what was counted came from there, even if its own inflow is not read yet.
-    const drawnDown = isDrawnDown(source) && route.from.length > 1;
+  for (const { end, drawnDown } of ordinary) {
     const massMg = drawnDown ? Math.min(restMg, availableMg(fold, end, state)) : restMg;
     shares.push({ ...plain, end, massMg, through: buffer });
     restMg -= massMg;
     if (drawnDown && restMg > 0) buffer = end;
+  }
+  if (restMg !== 0) shares.push({ ...lastResort(fold, route, restMg), through: buffer });
+  return shares;
+}
+
+/** Sources that give by themselves, in order, down to the first one that gives all of the rest. */
+function ordinarySources(fold: Fold, route: Route): { readonly end: End; readonly drawnDown: boolean }[] {
+  const ordinary: { end: End; drawnDown: boolean }[] = [];
+  for (const source of route.from) {
+    const end = isOnlyByEntry(source) ? null : resolve(fold, source);
+    if (end === null) continue;
+    // A way with one source has no other: what was counted came from there, even if its own inflow is not read yet.
+    const drawnDown = isDrawnDown(source) && route.from.length > 1;
+    ordinary.push({ end, drawnDown });
     if (!drawnDown) break;
   }
-  if (restMg !== 0) shares.push(lastResort(fold, route, restMg));
-  return shares;
+  return ordinary;
+}
+
+function claimShares(fold: Fold, state: CounterState): SourceShare[] {
+  return state.claims.flatMap((claim) => {
+    const store = fold.stores.get(claim.store);
+    return store === undefined ? [] : [{ ...plain, end: fold.endOfStore(store), massMg: claim.massMg, claimUMg: claim.uMg }];
+  });
+}
+
+/** Single uses out of stores that give no more by themselves: what they gave stands, unless a claim says how much it was. */
+function strandedShares(fold: Fold, state: CounterState, ordinary: readonly { readonly end: End }[]): SourceShare[] {
+  const claimed = new Set(state.claims.map((claim) => storeAccount(claim.store)));
+  return [...state.split]
+    .filter(([account]) => !claimed.has(account) && !ordinary.some(({ end }) => end.account === account))
+    .map(([account, massMg]) => ({ ...plain, end: endOfAccount(fold, account), massMg }));
 }
 
 function isOnlyByEntry(source: FlowEnd): boolean {

@@ -5,6 +5,7 @@ import { endOf } from '../ends.ts';
 import { flow } from '../flow.ts';
 import type { End, Fold } from '../fold.ts';
 import { doubtOf, instrumentOf } from '../instrument-of.ts';
+import { noteUnsaid } from '../interval.ts';
 import { lineAccount } from '../ledger.ts';
 import { noteEntry } from '../note.ts';
 import { sourcesOf } from '../route.ts';
@@ -34,23 +35,30 @@ function countedUnit(fold: Fold, from: string) {
   return fold.index.outpost.instruments.find((instrument) => instrument.meters === from && instrument.route !== undefined) ?? null;
 }
 
-/** A single use inside a counter's open interval: it stands until the counter closes, and is then a part of what was counted. */
+/**
+ * A single use inside a counter's open interval: it stands until the counter closes, and is then a part of what was counted.
+ * It brings no noise of its own: the counter's reading brings that of the whole.
+ */
 function postSingleUse(fold: Fold, entry: Entry<'movement'>, instrument: NonNullable<ReturnType<typeof countedUnit>>): void {
   const { massMg } = entry.body.amount;
-  const state = fold.counter(instrument.id, entry.happenedAtMs);
+  const state = fold.counter(instrument.id, fold.openingMs ?? entry.happenedAtMs);
   const route = instrument.route;
   if (route === undefined) return;
   const before = [...state.split.values()].reduce((sum, part) => sum + part, 0);
   const to = endOf(fold, entry, entry.body.to, 'to');
-  const doubt = doubtOf(fold, entry.body.amount, instrument);
+  const calibration = fold.calibrationOf(instrument);
+  const posted = new Map(state.split);
+  state.split.clear();
   // Shared out as if the counter stood now at all single uses so far; this one posts the difference.
-  for (const share of sourcesOf(fold, route, { state: { ...state, claims: [] }, massMg: before + massMg })) {
-    const already = state.split.get(share.end.account) ?? 0;
-    const part = share.massMg - already;
+  for (const share of sourcesOf(fold, route, { state: { ...state, split: posted, claims: [] }, massMg: before + massMg })) {
+    const { account } = share.end;
+    const part = share.massMg - (posted.get(account) ?? 0);
+    posted.delete(account);
+    state.split.set(account, (state.split.get(account) ?? 0) + share.massMg);
     if (part === 0) continue;
-    flow(fold, entry, { from: share.end, to, massMg: part, ...doubt, plumbing: true });
-    state.split.set(share.end.account, share.massMg);
+    flow(fold, entry, { from: share.end, to, massMg: part, uMg: 0, calibration, plumbing: true });
     tally(fold, route, share.end, part);
+    if (share.unsaid) noteUnsaid(fold, entry, share.end, part);
   }
 }
 
