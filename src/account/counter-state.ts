@@ -95,3 +95,9 @@ export function learnDaily(state: CounterState, massMg: number, at: { readonly m
   state.sinceLineMg = 0;
   state.lineMs = at.ms;
 }
+
+/** An amount was lost in between: the daily mean begins anew from here. */
+export function forgetDay(state: CounterState, ms: number): void {
+  state.sinceLineMg = 0;
+  state.lineMs = ms;
+}

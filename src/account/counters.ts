@@ -2,10 +2,12 @@
 import type { AnyEntry, CounterReading } from '../book/index.ts';
 import { msPerDay } from '../ground/units/index.ts';
 import type { Instrument } from '../outpost/index.ts';
-import { type CounterState, closeCounter, countedSince, learnDaily } from './counter-state.ts';
+import { mgPerCount } from './counted-mass.ts';
+import { type CounterState, closeCounter, countedSince, forgetDay, learnDaily } from './counter-state.ts';
 import type { Fold } from './fold.ts';
 import { postInterval } from './interval.ts';
 import { noteEntry } from './note.ts';
+import { gradesOfCounter } from './tally.ts';
 
 /** More than the unit's limit times this is asked about. Ours, no source. */
 const LEAP_FACTOR = 1.5;
@@ -32,34 +34,58 @@ export function readCounters(fold: Fold, entry: AnyEntry, readings: readonly Cou
 }
 
 function readOne(fold: Fold, entry: AnyEntry, instrument: Instrument, value: number | null, dayLine: boolean): void {
+  const state = fold.counter(instrument.id, fold.openingMs ?? entry.happenedAtMs);
   if (value === null) {
-    fold.counter(instrument.id, fold.openingMs ?? entry.happenedAtMs).missedBy = entry;
+    state.missedBy = entry;
     noteEntry(fold, entry, { code: 'count-missing', severity: 'know', field: instrument.id, data: { instrument: instrument.name } });
     return;
   }
   const running = instrument.reading === 'runningTotal';
-  const state = fold.counter(instrument.id, fold.openingMs ?? entry.happenedAtMs);
-  const counted = countedSince(state, value, { running, rollsOverAt: instrument.rollsOverAt ?? null });
-  if (typeof counted === 'number') {
-    const massMg = Math.round(counted * (instrument.litresPerCount ?? 1) * fold.mgPerL);
-    askAboutLeap(fold, entry, { instrument, state, massMg });
+  const massMg = countedMg(fold, entry, { instrument, state, value, running });
+  if (massMg === null) {
+    // An amount since the line that fell is a slip of one of the two: the next reading still says all of it.
+    if (!running && !dayLine) return;
+    forgetDay(state, entry.happenedAtMs);
+    for (const grade of gradesOfCounter(fold, instrument.id)) fold.usage.spoil(grade);
+  } else {
     learnDaily(state, massMg, { ms: entry.happenedAtMs, dayLine });
     if (instrument.route !== undefined) postInterval(fold, entry, { instrument, route: instrument.route, state, massMg });
-  } else if (counted.kind === 'backwards') {
-    const data = { instrument: instrument.name, last: counted.last, value, unit: instrument.unit };
-    noteEntry(fold, entry, { code: 'counter-backwards', severity: 'act-today', field: instrument.id, data });
   }
   closeCounter(state, value, { ms: entry.happenedAtMs, running, dayLine });
 }
 
-/** More than the unit can pass in that time: a slip of a digit, or a replaced counter. */
-function askAboutLeap(fold: Fold, entry: AnyEntry, what: { instrument: Instrument; state: CounterState; massMg: number }): void {
-  const { instrument, state, massMg } = what;
+interface Reading {
+  readonly instrument: Instrument;
+  readonly state: CounterState;
+  readonly value: number;
+  readonly running: boolean;
+}
+
+/** Milligrams since the last reading, or null where two readings tell no amount. */
+function countedMg(fold: Fold, entry: AnyEntry, reading: Reading): number | null {
+  const { instrument, state, value, running } = reading;
+  const counted = countedSince(state, value, { running, rollsOverAt: instrument.rollsOverAt ?? null });
+  const massMg = typeof counted === 'number' ? Math.round(counted * mgPerCount(fold, instrument)) : null;
+  const mostMg = mostMgOf(fold, entry, reading);
+  const isLeap = massMg !== null && mostMg !== null && massMg > mostMg;
+  const last = state.last ?? 0;
+  // More than can have passed, on the way over the modulus: it did not roll over, it fell.
+  if ((massMg === null && state.last !== null) || (isLeap && value < last)) {
+    const data = { instrument: instrument.name, last, value, unit: instrument.unit };
+    noteEntry(fold, entry, { code: 'counter-backwards', severity: 'act-today', field: instrument.id, data });
+    return null;
+  }
+  if (isLeap) {
+    const data = { instrument: instrument.name, massMg, mostMg, mgPerL: fold.mgPerL };
+    noteEntry(fold, entry, { code: 'counter-leaps', severity: 'act-today', field: instrument.id, data });
+  }
+  return massMg;
+}
+
+/** More than the unit can pass in that time is a slip of a digit, or a replaced counter; null where no limit is known. */
+function mostMgOf(fold: Fold, entry: AnyEntry, { instrument, state }: Reading): number | null {
   const limitL = instrument.meters === undefined ? undefined : fold.index.units.get(instrument.meters)?.limitLPerDay;
-  if (limitL === undefined) return;
+  if (limitL === undefined) return null;
   const days = Math.max(1, (entry.happenedAtMs - state.sinceMs) / msPerDay);
-  const mostMg = Math.round(limitL * fold.mgPerL * days * LEAP_FACTOR);
-  if (massMg <= mostMg) return;
-  const data = { instrument: instrument.name, massMg, mostMg, mgPerL: fold.mgPerL };
-  noteEntry(fold, entry, { code: 'counter-leaps', severity: 'act-today', field: instrument.id, data });
+  return Math.round(limitL * fold.mgPerL * days * LEAP_FACTOR);
 }

@@ -2,6 +2,7 @@
 import type { AnyEntry } from '../book/index.ts';
 import { msPerDay } from '../ground/units/index.ts';
 import type { Instrument, Route } from '../outpost/index.ts';
+import { mgPerCount } from './counted-mass.ts';
 import type { CounterState } from './counter-state.ts';
 import { flow } from './flow.ts';
 import { type End, type Fold, MG_PER_KG } from './fold.ts';
@@ -29,7 +30,7 @@ export interface Interval {
 export function randomUMg(fold: Fold, instrument: Instrument, massMg: number): number {
   const random = instrument.random;
   if (random === undefined) return 0;
-  const absolute = (random.absolute ?? 0) * (instrument.litresPerCount ?? 1) * fold.mgPerL;
+  const absolute = (random.absolute ?? 0) * mgPerCount(fold, instrument);
   const relative = ((random.relative ?? 0) + (random.relativePerDay ?? 0)) * massMg;
   return Math.round(Math.sqrt(absolute * absolute + relative * relative));
 }

@@ -20,8 +20,15 @@ export function gradeMade(fold: Fold, route: Route): string | null {
 /** Counts a posted part of a way. */
 export function tally(fold: Fold, route: Route, from: End, massMg: number): void {
   const made = gradeMade(fold, route);
+  const used = from.store?.grade ?? gradeUsed(fold, route);
   if (made !== null) fold.usage.count(made, -massMg);
-  else if (from.store?.grade != null) fold.usage.count(from.store.grade, massMg);
+  else if (used !== null) fold.usage.count(used, massMg);
+}
+
+/** Grade that a way draws on by the outpost's plumbing: of water that nobody can place, too. */
+function gradeUsed(fold: Fold, route: Route): string | null {
+  const first = route.from[0];
+  return first === undefined ? null : gradeOfEnd(fold, first);
 }
 
 /** Counters that must all be read for the day's use of a grade to be whole. */
@@ -33,4 +40,9 @@ export function countersOfGrade(fold: Fold, grade: string): readonly string[] {
     const touches = made === grade || (made === null && route.from.some((source) => gradeOfEnd(fold, source) === grade));
     return touches ? [instrument.id] : [];
   });
+}
+
+/** Grades whose day is not whole without this counter. */
+export function gradesOfCounter(fold: Fold, id: string): readonly string[] {
+  return fold.usage.grades().filter((grade) => countersOfGrade(fold, grade).includes(id));
 }

@@ -1,4 +1,5 @@
 // Daily use as the book tells it: for each grade what the uses took less what was made, from day line to day line.
+import { msPerDay } from '../ground/units/index.ts';
 
 /** One closed interval of a grade. */
 export interface UsageDay {
@@ -16,6 +17,8 @@ interface OpenUsage {
   netMg: number;
   /** Instant of the last line at which every counter of this grade was read. */
   sinceMs: number;
+  /** A counter of this grade told no amount: what is being counted is less than what was used. */
+  isSpoilt: boolean;
 }
 
 /** Only so many closed intervals are kept: a learner looks no further back. */
@@ -31,14 +34,20 @@ export class Usage {
     this.#days = new Map(days);
   }
 
+  /** An opening tells the stocks anew: what was being counted is inside. */
   start(grade: string, atMs: number): void {
-    if (!this.#open.has(grade)) this.#open.set(grade, { netMg: 0, sinceMs: atMs });
+    this.#open.set(grade, { netMg: 0, sinceMs: atMs, isSpoilt: false });
   }
 
   /** Use is positive, making is negative. */
   count(grade: string, massMg: number): void {
     const open = this.#open.get(grade);
     if (open !== undefined) open.netMg += massMg;
+  }
+
+  spoil(grade: string): void {
+    const open = this.#open.get(grade);
+    if (open !== undefined) open.isSpoilt = true;
   }
 
   days(grade: string): readonly UsageDay[] {
@@ -53,19 +62,15 @@ export class Usage {
   close(grade: string, line: { day: number; atMs: number; peopleAboard: number; complete: boolean; entry: string }): void {
     const open = this.#open.get(grade);
     if (open === undefined || !line.complete) return;
-    const days = Math.round((line.atMs - open.sinceMs) / 86_400_000);
-    if (days >= 1) {
-      const closed: UsageDay = {
-        day: line.day,
-        endMs: line.atMs,
-        days,
-        peopleAboard: line.peopleAboard,
-        netMg: open.netMg,
-        entry: line.entry,
-      };
-      this.#days.set(grade, [...this.days(grade).slice(-(MOST_USAGE_DAYS - 1)), closed]);
-    }
-    this.#open.set(grade, { netMg: 0, sinceMs: line.atMs });
+    const days = Math.round((line.atMs - open.sinceMs) / msPerDay);
+    // A second line on one day closes nothing: what it counted belongs to the day after.
+    if (days < 1) return;
+    if (!open.isSpoilt) this.#keep(grade, { day: line.day, endMs: line.atMs, days, peopleAboard: line.peopleAboard, netMg: open.netMg, entry: line.entry });
+    this.start(grade, line.atMs);
+  }
+
+  #keep(grade: string, closed: UsageDay): void {
+    this.#days.set(grade, [...this.days(grade).slice(-(MOST_USAGE_DAYS - 1)), closed]);
   }
 
   clone(): Usage {
