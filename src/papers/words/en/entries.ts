@@ -69,7 +69,8 @@ export function entryInWords(entry: AnyDraft, context: EntryContext): string {
     saidReason('kept because it had happened', entry.happened),
   ]
     .filter((part) => part !== '')
-    .join('; ');
+    .join('; ')
+    .replace(/\s*[\r\n]+\s*/g, ' ');
 }
 
 function saidBody<K extends Kind>(entry: Draft<K>, context: EntryContext): string {

@@ -10,6 +10,8 @@ export interface EntryContext {
   readonly gradeNames?: ReadonlyMap<string, string>;
   /** Instruments by id, for the units of their readings; the index of an outpost has such a map. */
   readonly instruments?: ReadonlyMap<string, { readonly unit: string }>;
+  /** How people name an entry, from its id; null where it is not known. */
+  readonly refOf?: (id: string) => string | null;
 }
 
 /** An entry keeps one standard deviation; what is printed after ± is two of them, 95 %. */

@@ -13,41 +13,38 @@ import {
 
 type Use = NonNullable<Body<'movement'>['use']>;
 
-/** What water was used for, as the end of "use 1.2 L from C-05 …". */
-const uses: Readonly<Record<Use, string>> = {
-  drink: 'for drinking',
-  food: 'for food',
-  hygiene: 'for hygiene',
-  flush: 'for flushing',
-  electrolyser: 'for the electrolyser',
-  sample: 'as a sample',
-  'sample-flush': 'to flush before a sample',
-  suit: 'for a suit',
-  plants: 'for plants',
-  animals: 'for animals',
-  medical: 'for medical use',
-  'spill-air': 'spilled into the air',
-  'spill-lost': 'spilled and lost',
-  vent: 'vented',
+/** What was done with water that was used: the verb, and the end of "use 1.2 L from C-05 …". */
+const uses: Readonly<Record<Use, readonly [verb: string, end: string]>> = {
+  drink: ['drink', ''],
+  food: ['use', ' for food'],
+  hygiene: ['use', ' for hygiene'],
+  flush: ['use', ' for flushing'],
+  electrolyser: ['use', ' for the electrolyser'],
+  sample: ['use', ' as a sample'],
+  'sample-flush': ['use', ' to flush before a sample'],
+  suit: ['use', ' for a suit'],
+  plants: ['use', ' for plants'],
+  animals: ['use', ' for animals'],
+  medical: ['use', ' for medical use'],
+  'spill-air': ['spill', ' into the air'],
+  'spill-lost': ['spill', ', lost'],
+  vent: ['vent', ' to the outside'],
 };
 
 /** Who drank or used it is never shown. */
 export function movement(body: Body<'movement'>, context: EntryContext): string {
-  const { from, to, use } = body;
-  if (use === 'drink')
-    return joined(`drink ${saidAmount(body.amount, context)} from ${from}`, ...flowFacts(body, context));
+  const { from, to, use, method, hose } = body;
   if (use !== undefined) {
+    const [verb, end] = uses[use];
     return joined(
-      `use ${saidAmount(body.amount, context)} from ${from} ${uses[use]}`,
+      `${verb} ${saidAmount(body.amount, context)} from ${from}${end}`,
       ...flowFacts(body, context),
     );
   }
-  const how = body.method === undefined ? '' : ` by ${body.method}`;
-  const what = body.hose === undefined ? 'move' : 'fill';
-  return joined(
-    `${what} ${saidContent(body.amount, context)} from ${from} to ${to}${how}`,
-    ...flowFacts(body, context),
-  );
+  const how = method === undefined ? '' : ` by ${method}`;
+  const what = hose === undefined ? 'move' : 'fill';
+  const said = `${what} ${saidContent(body.amount, context)} from ${from} to ${to}${how}`;
+  return joined(said, ...flowFacts(body, context));
 }
 
 type FlowFacts = Pick<

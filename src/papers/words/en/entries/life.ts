@@ -21,14 +21,15 @@ function saidNewStore(store: NewStore, context: EntryContext): string {
 }
 
 export function roster(body: Body<'roster'>): string {
-  return `roster: ${counted(body.people, 'person', 'people')} ${body.change}`;
+  const { people, change } = body;
+  return `roster: ${people === 1 ? `1\u00A0person ${change}s` : `${people}\u00A0people ${change}`}`;
 }
 
 export function visitBerth(body: Body<'visit-berth'>, context: EntryContext): string {
   const { visit, departDay, peopleArrive, stores } = body;
   return joined(
     `berth of ${visit}`,
-    peopleArrive > 0 && `${counted(peopleArrive, 'person', 'people')} arrive`,
+    peopleArrive > 0 && counted(peopleArrive, 'person arrives', 'people arrive'),
     departDay !== undefined && `leaves on Day ${departDay}`,
     stores.length > 0 && `brings ${listed(stores.map((store) => saidNewStore(store, context)))}`,
   );
@@ -42,7 +43,7 @@ export function visitDepart(body: Body<'visit-depart'>, context: EntryContext): 
   const { visit, peopleDepart, took, declared } = body;
   return joined(
     `departure of ${visit}`,
-    peopleDepart > 0 && `${counted(peopleDepart, 'person', 'people')} leave`,
+    peopleDepart > 0 && counted(peopleDepart, 'person leaves', 'people leave'),
     took.length > 0 && `takes ${listed(took)}`,
     declared !== undefined && `${saidContent(declared, context)} declared aboard it`,
   );
@@ -53,16 +54,16 @@ export function service(body: Body<'service'>): string {
 }
 
 const conditions: Readonly<Record<Body<'unit-condition'>['state'], string>> = {
-  on: 'on',
-  off: 'off',
-  limited: 'limited',
-  failed: 'failed',
-  repaired: 'repaired',
-  alarm: 'in alarm',
+  on: 'is on',
+  off: 'is off',
+  limited: 'is limited',
+  failed: 'has failed',
+  repaired: 'was repaired',
+  alarm: 'is in alarm',
 };
 
 export function unitCondition(body: Body<'unit-condition'>): string {
-  return joined(`${body.unit} is ${conditions[body.state]}`, saidValues(body.readings));
+  return joined(`${body.unit} ${conditions[body.state]}`, saidValues(body.readings));
 }
 
 export function cabinWindow(body: Body<'cabin-window'>, context: EntryContext): string {

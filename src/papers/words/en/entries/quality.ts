@@ -91,7 +91,7 @@ export function check(body: Body<'check'>): string {
     hose !== undefined && `hose ${hose}`,
     pressureKPaAbs !== undefined && `at ${saidValue(pressureKPaAbs, 'kPa')} abs`,
     holdMinutes !== undefined && `held ${saidValue(holdMinutes, 'min')}`,
-    dropKPa !== undefined && `drop ${saidValue(dropKPa, 'kPa')}`,
+    dropKPa !== undefined && `fell by ${saidValue(dropKPa, 'kPa')}`,
     ...items,
   );
 }

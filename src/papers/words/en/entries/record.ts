@@ -28,19 +28,21 @@ export function explanation(body: Body<'explanation'>, context: EntryContext): s
   );
 }
 
-/** Ids are long; their last part is enough to find the line, which names the whole of it. */
-const short = (id: string): string => `…${id.slice(-8)}`;
-
-export function undo(body: Body<'undo'>): string {
-  return joined(`undo of entry ${short(body.target)}`, body.reason);
+/** By site and number where the context knows them; ids are long, and their last part is enough to find the line. */
+function named(id: string, { refOf }: EntryContext): string {
+  return refOf?.(id) ?? `\u2026${id.slice(-8)}`;
 }
 
-export function correction(body: Body<'correction'>): string {
-  return `correction of entry ${short(body.target)}: ${body.reason}`;
+export function undo(body: Body<'undo'>, context: EntryContext): string {
+  return joined(`undo of entry ${named(body.target, context)}`, body.reason);
 }
 
-export function duplicateDecision(body: Body<'duplicate-decision'>): string {
-  const pair = `${short(body.first)} and ${short(body.second)}`;
+export function correction(body: Body<'correction'>, context: EntryContext): string {
+  return `correction of entry ${named(body.target, context)}: ${body.reason}`;
+}
+
+export function duplicateDecision(body: Body<'duplicate-decision'>, context: EntryContext): string {
+  const pair = `${named(body.first, context)} and ${named(body.second, context)}`;
   return body.decision === 'merge' ? `decided: ${pair} are one act` : `decided: ${pair} both happened`;
 }
 
