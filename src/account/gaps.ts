@@ -1,5 +1,6 @@
 // Counters that a day line left out: what they would have said stands in for a while, with a wide doubt.
 import { msPerDay } from '../ground/units/index.ts';
+import type { CounterState } from './counter-state.ts';
 import type { Fold } from './fold.ts';
 import { postInterval } from './interval.ts';
 
@@ -11,18 +12,22 @@ const UNCOUNTED_RELATIVE_U = 0.15;
  * posted up to the line that left the counter out, on a copy; the fold itself waits for the reading.
  */
 export function withGapsFilled(fold: Fold): Fold {
-  const waiting = [...fold.counters].filter(([, state]) => state.missedBy !== null && state.meanMgPerDay !== null);
+  // Water is made first and then used.
+  const waiting = fold.instrumentsInOrder.filter(({ id }) => isWaiting(fold.counters.get(id)));
   if (waiting.length === 0) return fold;
   const copy = fold.clone();
-  for (const [id, original] of waiting) {
-    const instrument = copy.index.instruments.get(id);
-    const state = copy.counters.get(id);
-    const entry = original.missedBy;
-    if (instrument?.route === undefined || state === undefined || entry === null || original.meanMgPerDay === null) continue;
-    const days = (entry.happenedAtMs - original.sinceMs) / msPerDay;
-    const massMg = Math.round(original.meanMgPerDay * Math.max(0, days));
+  for (const instrument of waiting) {
+    const state = copy.counters.get(instrument.id);
+    if (instrument.route === undefined || state?.missedBy == null || state.meanMgPerDay === null) continue;
+    const entry = state.missedBy;
+    const days = (entry.happenedAtMs - state.sinceMs) / msPerDay;
+    const massMg = Math.round(state.meanMgPerDay * Math.max(0, days));
     const moreUMg = Math.round(massMg * UNCOUNTED_RELATIVE_U);
     postInterval(copy, entry, { instrument, route: instrument.route, state, massMg, moreUMg });
   }
   return copy;
+}
+
+function isWaiting(state: CounterState | undefined): boolean {
+  return state !== undefined && state.missedBy !== null && state.meanMgPerDay !== null;
 }

@@ -2,7 +2,7 @@
 import type { DayRule } from '../ground/units/index.ts';
 import type { OutpostIndex } from '../outpost/index.ts';
 import { contentOf } from './flow.ts';
-import type { AccountFinding, Fold, VisitState } from './fold.ts';
+import { type AccountFinding, type Fold, MG_PER_KG, type VisitState } from './fold.ts';
 import { withGapsFilled } from './gaps.ts';
 import { storeAccount, UNACCOUNTED } from './ledger.ts';
 import { stateFindings } from './state-findings.ts';
@@ -48,6 +48,8 @@ export function positionOf(told: Fold, atMs: number): Position {
   const aboard = [...fold.stores.values()].filter((state) => state.aboard);
   const stores = aboard.map((state) => storePosition(fold, state, atMs));
   const accountsMg = accountsOf(fold, stores);
+  // Lists that are replaced and never changed: what a position says stands still while the fold goes on.
+  const usage = new Map(fold.usage.grades().map((grade) => [grade, fold.usage.days(grade)]));
   let closureMg = 0;
   for (const balance of accountsMg.values()) closureMg += balance;
   return {
@@ -57,12 +59,12 @@ export function positionOf(told: Fold, atMs: number): Position {
     dayRule: fold.dayRule,
     peopleAboard: fold.peopleAboard,
     stores,
-    sumOf: (ids) => sumOf(fold, ids),
+    sumOf: sumsOf(fold, stores),
     accountsMg,
     closureMg,
     // What stands in for a missing count says nothing of its own.
     findings: [...told.findings, ...stateFindings(fold, stores, atMs)],
-    usageDays: (grade) => fold.usage.days(grade),
+    usageDays: (grade) => usage.get(grade) ?? [],
     visits: [...fold.visits.values()],
     ports: new Map([...fold.ports].map(([port, changes]) => [port, changes.at(-1)?.store ?? null])),
     openingMs: fold.openingMs,
@@ -88,14 +90,17 @@ function storePosition(fold: Fold, state: StoreState, atMs: number): StorePositi
   };
 }
 
-function sumOf(fold: Fold, ids: readonly string[]): StockSum {
-  const states = ids.flatMap((id) => {
-    const state = fold.stores.get(id);
-    return state === undefined ? [] : [state];
-  });
-  const massMg = states.reduce((sum, state) => sum + contentOf(fold, state).massMg, 0);
-  const { variance } = fold.estimator.sum(states.map((state) => state.content));
-  return { massMg, uMg: Math.round(Math.sqrt(variance) * 1_000_000) };
+/** Sums over stores as they stand now: the covariances are copied, since the fold's own go on. */
+function sumsOf(fold: Fold, stores: readonly StorePosition[]): Position['sumOf'] {
+  const massesMg = new Map(stores.map((store) => [store.facts.id, store.massMg]));
+  const estimator = fold.estimator.clone();
+  const placeOf = (id: string) => fold.stores.get(id)?.content ?? [];
+  return (ids) => {
+    const known = ids.filter((id) => massesMg.has(id));
+    const massMg = known.reduce((sum, id) => sum + (massesMg.get(id) ?? 0), 0);
+    const variance = fold.estimating ? estimator.sum(known.flatMap(placeOf)).variance : 0;
+    return { massMg, uMg: Math.round(Math.sqrt(variance) * MG_PER_KG) };
+  };
 }
 
 /** Readings change what is believed and move nothing: what they change stands against `unaccounted`. */
@@ -108,7 +113,8 @@ function accountsOf(fold: Fold, stores: readonly StorePosition[]): ReadonlyMap<s
     accounts.set(account, store.massMg);
   }
   const unaccounted = (accounts.get(UNACCOUNTED) ?? 0) - changedMg;
-  if (unaccounted !== 0) accounts.set(UNACCOUNTED, unaccounted);
+  if (unaccounted === 0) accounts.delete(UNACCOUNTED);
+  else accounts.set(UNACCOUNTED, unaccounted);
   return accounts;
 }
 
