@@ -39,7 +39,7 @@ export function countsOnce(fold: Fold, entry: AnyEntry, movement: MovedFacts): b
   const decision = fold.decisions.get(entry.id);
   const twin = decision === undefined ? findTwin(fold, mine) : null;
   remember(fold, mine);
-  if (decision !== undefined) return decision === 'both are true';
+  if (decision !== undefined) return decision.decision === 'both are true';
   if (twin === null) return true;
   const data = {
     reason: twin.reason,
@@ -61,7 +61,9 @@ export function countsOnce(fold: Fold, entry: AnyEntry, movement: MovedFacts): b
 function findTwin(fold: Fold, mine: RecentMovement): { movement: RecentMovement; reason: DuplicateReason } | null {
   for (const movement of fold.recent) {
     const reason = duplicateReason(movement, mine);
-    if (reason !== null) return { movement, reason };
+    // A pair may have been named the other way round: then the earlier one has been dealt with.
+    const isDecided = fold.decisions.get(movement.entry)?.first === mine.entry;
+    if (reason !== null && !isDecided) return { movement, reason };
   }
   return null;
 }

@@ -47,6 +47,12 @@ export interface RecentMovement {
   readonly by: string;
 }
 
+export interface Decision {
+  /** The other one of the pair. */
+  readonly first: string;
+  readonly decision: 'merge' | 'both are true';
+}
+
 export interface RunState {
   readonly from: string;
   readonly to: string;
@@ -83,8 +89,8 @@ export class Fold {
   visits = new Map<string, VisitState>();
   recent: readonly RecentMovement[] = [];
   findings: AccountFinding[] = [];
-  /** Ids of later twins on which somebody has decided. */
-  decisions: ReadonlyMap<string, 'merge' | 'both are true'> = new Map();
+  /** Pairs on which somebody has decided, by the id of the one that is named second. */
+  decisions: ReadonlyMap<string, Decision> = new Map();
   closedDays = new Map<number, { readonly atMs: number; readonly entry: string }>();
   dayRule: DayRule;
   peopleAboard: number;

@@ -1,6 +1,6 @@
 // Reckoning: folding the entries of a book into a position, from scratch or on from where one stands.
 import {
-  type Amendments, type AnyEntry, amendmentsOf, type BookPort, compareOrder, entryOf, isAmendmentKind, type OrderKey, readBook, type View,
+  type Amendments, type AnyEntry, amend, amendmentsOf, type BookPort, compareOrder, entryOf, isAmendmentKind, type OrderKey, readBook, type View,
 } from '../book/index.ts';
 import { type Outpost, type OutpostFinding, readOutpost } from '../outpost/index.ts';
 import { applyEntry } from './apply.ts';
@@ -18,104 +18,160 @@ interface Checkpoint {
 
 export type OpenOutcome = { ok: true; account: Account } | { ok: false; findings: readonly OutpostFinding[] | null };
 
+/** How far a fold has come. */
+interface Reckoned {
+  fold: Fold;
+  last: OrderKey | null;
+  checkpoints: Checkpoint[];
+}
+
 /** The account of a book in one view. */
 export class Account {
   readonly #port: BookPort;
   readonly #view: View;
   readonly #outpost: Outpost;
   readonly #estimating: boolean;
-  #fold: Fold;
-  #last: OrderKey | null = null;
-  #checkpoints: Checkpoint[] = [];
+  #reckoned: Reckoned;
+  #amendments: Amendments;
 
-  private constructor(port: BookPort, outpost: Outpost, options: { view: View; estimating: boolean }) {
+  private constructor(port: BookPort, outpost: Outpost, options: { view: View; estimating: boolean; amendments: Amendments }) {
     this.#port = port;
     this.#outpost = outpost;
     this.#view = options.view;
     this.#estimating = options.estimating;
-    this.#fold = new Fold(outpost, { estimating: options.estimating });
+    this.#amendments = options.amendments;
+    this.#reckoned = this.#nothing();
   }
 
   /** Reads the whole book once. `findings: null` says that the book has no outpost file yet. */
   static async open(port: BookPort, options: { readonly view?: View; readonly estimating?: boolean } = {}): Promise<OpenOutcome> {
     const view = options.view ?? {};
-    const text = await outpostText(port, view);
+    const amendments = await amendmentsOf(port, view);
+    const text = await outpostText(port, view, amendments);
     if (text === null) return { ok: false, findings: null };
     const read = readOutpost(text, { file: 'outpost file in the book' });
     if (!read.ok) return { ok: false, findings: read.findings };
-    const account = new Account(port, read.outpost, { view, estimating: options.estimating ?? true });
-    await account.#replay(null, await amendmentsOf(port, view));
+    const account = new Account(port, read.outpost, { view, estimating: options.estimating ?? true, amendments });
+    await account.#replay(null);
     return { ok: true, account };
   }
 
   get fold(): Fold {
-    return this.#fold;
+    return this.#reckoned.fold;
   }
 
   get outpost(): Outpost {
     return this.#outpost;
   }
 
-  /** Takes entries that the book has just kept. Late ones and amendments replay from the checkpoint before them. */
-  async take(entries: readonly AnyEntry[]): Promise<void> {
+  /**
+   * Takes entries that the book has just kept. Late ones and amendments replay from the checkpoint before them.
+   * @returns false when the outpost file is another one now: then the account has to be opened anew
+   */
+  async take(entries: readonly AnyEntry[]): Promise<boolean> {
+    const seen = entries.filter((entry) => isSeen(entry, this.#view));
+    const reach = await this.#reachOf(seen.filter((entry) => isAmendmentKind(entry.kind)));
+    if (reach.touchesOutpost || seen.some((entry) => entry.kind === 'outpost')) return false;
+    if (reach.changes) this.#amendments = await amendmentsOf(this.#port, this.#view);
+    let from = reach.from;
+    for (const entry of seen) {
+      if (isAmendmentKind(entry.kind)) continue;
+      const { last } = this.#reckoned;
+      if (from === null && last !== null && compareOrder(entry, last) > 0) this.#applyAmended(this.#reckoned, entry);
+      else if (from === null || compareOrder(entry, from) < 0) from = entry;
+    }
+    if (from !== null) await this.#replay(from);
+    return true;
+  }
+
+  /** The first place in the order at which amendments change anything: their own, or that of what they speak of. */
+  async #reachOf(amendments: readonly AnyEntry[]): Promise<{ from: OrderKey | null; changes: boolean; touchesOutpost: boolean }> {
     let from: OrderKey | null = null;
-    for (const entry of entries) {
-      if (from === null && this.#last !== null && compareOrder(entry, this.#last) > 0 && !isAmendmentKind(entry.kind)) {
-        this.#apply(entry);
-        continue;
-      }
-      const target = await this.#targetOf(entry);
-      if (from === null || compareOrder(target, from) < 0) from = target;
-    }
-    if (from !== null) await this.#replay(from, await amendmentsOf(this.#port, this.#view));
-  }
-
-  /** The place in the order from which a replay has to start. */
-  async #targetOf(entry: AnyEntry): Promise<OrderKey> {
-    if (entry.kind === 'undo' || entry.kind === 'correction') {
-      const kept = await this.#port.find(entry.body.target);
+    let touchesOutpost = false;
+    const waiting = [...amendments];
+    const ids = new Set<string>();
+    for (let entry = waiting.pop(); entry !== undefined; entry = waiting.pop()) {
+      if (from === null || compareOrder(entry, from) < 0) from = entry;
+      touchesOutpost ||= entry.kind === 'outpost';
       // An undo of an undo brings back what the first one took out, further back.
-      if (kept !== null) return isAmendmentKind(kept.kind) ? this.#targetOf(entryOf(kept)) : kept;
+      for (const id of spokenOf(entry)) {
+        const kept = ids.has(id) ? null : await this.#port.find(id);
+        ids.add(id);
+        if (kept !== null) waiting.push(entryOf(kept));
+      }
     }
-    if (entry.kind === 'duplicate-decision') return (await this.#port.find(entry.body.second)) ?? entry;
-    return entry;
+    return { from, changes: amendments.length > 0, touchesOutpost };
   }
 
-  async #replay(from: OrderKey | null, amendments: Amendments): Promise<void> {
-    const start = from === null ? undefined : this.#checkpoints.findLast((checkpoint) => compareOrder(checkpoint.key, from) < 0);
-    this.#checkpoints = start === undefined ? [] : this.#checkpoints.filter((one) => compareOrder(one.key, start.key) <= 0);
-    this.#fold = start === undefined ? new Fold(this.#outpost, { estimating: this.#estimating }) : start.fold.clone();
-    this.#last = start?.key ?? null;
-    this.#fold.decisions = new Map([...amendments.decided].map(([id, entry]) => [id, entry.body.decision]));
+  #nothing(): Reckoned {
+    return { fold: new Fold(this.#outpost, { estimating: this.#estimating }), last: null, checkpoints: [] };
+  }
+
+  async #replay(from: OrderKey | null): Promise<void> {
+    const { checkpoints } = this.#reckoned;
+    const start = from === null ? undefined : checkpoints.findLast((checkpoint) => compareOrder(checkpoint.key, from) < 0);
+    const reckoned: Reckoned =
+      start === undefined ? this.#nothing() : { fold: start.fold.clone(), last: start.key, checkpoints: checkpoints.slice(0, checkpoints.indexOf(start) + 1) };
+    reckoned.fold.decisions = decisionsOf(this.#amendments);
     const after = start === undefined ? {} : { after: start.key };
-    for await (const batch of readBook(this.#port, this.#view, { ...after, amendments })) {
-      for (const entry of batch) this.#apply(entry);
+    try {
+      for await (const batch of readBook(this.#port, this.#view, { ...after, amendments: this.#amendments })) {
+        for (const entry of batch) this.#apply(reckoned, entry);
+      }
+    } catch (error) {
+      // The book has entries that this fold has not: whatever comes next starts from the beginning.
+      this.#reckoned = { ...this.#reckoned, last: null, checkpoints: [] };
+      throw error;
     }
+    this.#reckoned = reckoned;
   }
 
-  #apply(entry: AnyEntry): void {
-    applyEntry(this.#fold, entry);
-    this.#last = { happenedAtMs: entry.happenedAtMs, site: entry.site, number: entry.number };
-    if (this.#fold.entries % CHECKPOINT_EVERY === 0) this.#keepCheckpoint(this.#last);
+  /** What takes an entry back, or corrects it, may have come before it. */
+  #applyAmended(reckoned: Reckoned, entry: AnyEntry): void {
+    const amended = amend(entry, this.#amendments);
+    if (amended !== null) this.#apply(reckoned, amended);
   }
 
-  /** Dense near the present, where late entries fall; ever wider apart behind. */
-  #keepCheckpoint(key: OrderKey): void {
-    this.#checkpoints.push({ key, fold: this.#fold.clone() });
-    if (this.#checkpoints.length <= MOST_CHECKPOINTS) return;
-    const half = MOST_CHECKPOINTS / 2;
-    this.#checkpoints = this.#checkpoints.filter((_one, k) => k >= half || k % 2 === 0);
+  #apply(reckoned: Reckoned, entry: AnyEntry): void {
+    applyEntry(reckoned.fold, entry);
+    reckoned.last = { happenedAtMs: entry.happenedAtMs, site: entry.site, number: entry.number };
+    if (reckoned.fold.entries % CHECKPOINT_EVERY === 0) keepCheckpoint(reckoned);
   }
 }
 
+/** Dense near the present, where late entries fall; ever wider apart behind. */
+function keepCheckpoint(reckoned: Reckoned): void {
+  const { last: key, fold, checkpoints } = reckoned;
+  if (key !== null) checkpoints.push({ key, fold: fold.clone() });
+  if (checkpoints.length <= MOST_CHECKPOINTS) return;
+  const half = MOST_CHECKPOINTS / 2;
+  reckoned.checkpoints = checkpoints.filter((_one, k) => k >= half || k % 2 === 0);
+}
+
+/** An amendment counts in a view as soon as it was entered, whenever it says that it happened. */
+function isSeen(entry: AnyEntry, view: View): boolean {
+  if (view.knownAtMs !== undefined && entry.enteredAtMs > view.knownAtMs) return false;
+  return view.asOfMs === undefined || isAmendmentKind(entry.kind) || entry.happenedAtMs <= view.asOfMs;
+}
+
+/** Ids of the entries that an amendment speaks of. */
+function spokenOf(entry: AnyEntry): readonly string[] {
+  if (entry.kind === 'undo' || entry.kind === 'correction') return [entry.body.target];
+  return entry.kind === 'duplicate-decision' ? [entry.body.first, entry.body.second] : [];
+}
+
+function decisionsOf({ decided }: Amendments): Fold['decisions'] {
+  return new Map([...decided].map(([id, { body }]) => [id, { first: body.first, decision: body.decision }]));
+}
+
 /** Text of the outpost file that was entered last, in a view. */
-async function outpostText(port: BookPort, view: View): Promise<string | null> {
+async function outpostText(port: BookPort, view: View, amendments: Amendments): Promise<string | null> {
   let latest: { enteredAtMs: number; text: string } | null = null;
   for await (const rows of port.scan({ order: 'total', kinds: ['outpost'] })) {
     for (const row of rows) {
       if (view.knownAtMs !== undefined && row.enteredAtMs > view.knownAtMs) continue;
-      const entry = entryOf(row);
-      if (entry.kind === 'outpost' && (latest === null || entry.enteredAtMs >= latest.enteredAtMs)) {
+      const entry = amend(entryOf(row), amendments);
+      if (entry?.kind === 'outpost' && (latest === null || entry.enteredAtMs >= latest.enteredAtMs)) {
         latest = { enteredAtMs: entry.enteredAtMs, text: entry.body.text };
       }
     }
