@@ -24,13 +24,13 @@ export class Amounts {
     return Math.round(kilograms * MG_PER_KG);
   }
 
-  /** `sdL` is one standard deviation; absent: the instrument's own doubt stands. */
-  litres(litres: number, sdL?: number): Amount {
+  /** `sdL` is one standard deviation; absent or not read: the instrument's own doubt stands. */
+  litres(litres: number, sdL?: number | null): Amount {
     const amount = {
       massMg: this.mgOfLitres(litres),
       raw: { value: litres, unit: 'L', mgPerUnit: this.mgPerL },
     };
-    return sdL === undefined ? amount : { ...amount, uMg: this.mgOfLitres(sdL) };
+    return sdL == null ? amount : { ...amount, uMg: this.mgOfLitres(sdL) };
   }
 
   millilitres(millilitres: number): Amount {

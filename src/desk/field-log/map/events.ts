@@ -9,13 +9,18 @@ export function readRepair(line: LineOf<'repair'>): Made {
 }
 
 export function readBedChange(line: LineOf<'bed_change'>): Made {
-  const reading = { name: 'throughput at change', value: line.throughput_at_change_L, unit: 'L' };
-  return { kind: 'service', body: { item: `${line.pos} bed`, what: 'bed changed', readings: [reading] } };
+  const readings = reading('throughput at change', line.throughput_at_change_L, 'L');
+  return { kind: 'service', body: { item: `${line.pos} bed`, what: 'bed changed', readings } };
 }
 
 export function readAlarm(line: LineOf<'alarm'>): Made {
-  const readings = line.temp_C === null ? [] : [{ name: 'temperature', value: line.temp_C, unit: '°C' }];
+  const readings = reading('temperature', line.temp_C, '°C');
   return { kind: 'unit-condition', body: { unit: line.unit, state: 'alarm', readings } };
+}
+
+/** Nothing where it was not read. */
+function reading(name: string, value: number | null, unit: string) {
+  return value === null ? [] : [{ name, value, unit }];
 }
 
 /** It explains what is missing and moves nothing: the counters and readings have it already. */
@@ -25,8 +30,10 @@ export function readLeakFound(line: LineOf<'leak_found'>, at: LineAt): Made {
     body: {
       where: line.where,
       evidence: [],
-      rateMgPerDay: at.amounts.mgOfLitres(line.rate_L_d),
-      recoveredMg: at.amounts.mgOfLitres(line.recovered_towels_L),
+      ...(line.rate_L_d !== null && { rateMgPerDay: at.amounts.mgOfLitres(line.rate_L_d) }),
+      ...(line.recovered_towels_L !== null && {
+        recoveredMg: at.amounts.mgOfLitres(line.recovered_towels_L),
+      }),
     },
   };
 }

@@ -11,9 +11,9 @@ export function readTransferSetup(line: LineOf<'transfer_setup'>, at: LineAt): M
       visit: at.vehicle(line.vehicle),
       hose: at.hose(line.hose),
       items: [],
-      pressureKPaAbs: line.leak_check_kPa_abs,
-      holdMinutes: line.hold_min,
-      dropKPa: line.drop_kPa,
+      ...(line.leak_check_kPa_abs !== null && { pressureKPaAbs: line.leak_check_kPa_abs }),
+      ...(line.hold_min !== null && { holdMinutes: line.hold_min }),
+      ...(line.drop_kPa !== null && { dropKPa: line.drop_kPa }),
     },
   };
 }
@@ -25,13 +25,12 @@ export function readTransfer(line: LineOf<'transfer'>, at: LineAt): Made {
   if ((run === undefined) !== (status === undefined)) {
     at.say('log-run-or-status', run === undefined ? 'status' : 'run', { has: run ?? status ?? '' });
   }
-  if (line_content_L !== undefined && status !== 'interrupted') {
+  if (line_content_L != null && status !== 'interrupted') {
     at.say('log-line-content-alone', 'line_content_L', { received: line_content_L });
   }
   if (run === undefined || status === undefined) return { kind: 'movement', body: both };
   if (status === 'resumed') return { kind: 'run-finish', body: { run, ...both } };
-  const lineContent =
-    line_content_L === undefined ? {} : { lineContentMg: at.amounts.mgOfLitres(line_content_L) };
+  const lineContent = line_content_L == null ? {} : { lineContentMg: at.amounts.mgOfLitres(line_content_L) };
   return { kind: 'run-pause', body: { run, ...both, ...lineContent } };
 }
 
@@ -41,8 +40,8 @@ function transferred(line: LineOf<'transfer'>, at: LineAt) {
     amount: at.amounts.litres(line.litres, line.sd_L),
     startAtMs: at.instant(line.start, 'start', 'before'),
     hose: at.hose(line.hose),
-    flowMinutes: line.flow_min,
-    ...(line.dP_kPa !== undefined && { pushOverCabinKPa: line.dP_kPa }),
+    ...(line.flow_min !== null && { flowMinutes: line.flow_min }),
+    ...(line.dP_kPa != null && { pushOverCabinKPa: line.dP_kPa }),
     method: at.method(line.method, line.hose),
     grade: at.grade(line.grade, 'grade'),
     ...(line.was !== undefined && receiverBefore(line.was, at)),
@@ -71,7 +70,7 @@ export function readBagRecovery(line: LineOf<'bag_recovery'>, at: LineAt): Made 
       amount: at.amounts.litres(line.litres, line.sd_L),
       startAtMs: at.instant(line.start, 'start', 'before'),
       hose: at.hose(line.hose),
-      flowMinutes: line.flow_min,
+      ...(line.flow_min !== null && { flowMinutes: line.flow_min }),
       method: at.method(line.method, line.hose),
     },
   };

@@ -22,7 +22,10 @@ export function readOpening(line: LineOf<'opening_balance'>, at: LineAt): Made {
         store: at.store(store, `ports.${port}`),
       })),
       counters: at.readings({ condensate_totaliser_L: line.condensate_totaliser_L }),
-      service: [{ item: 'lead bed', value: line.lead_bed_throughput_L, unit: 'L' }],
+      service:
+        line.lead_bed_throughput_L === null
+          ? []
+          : [{ item: 'lead bed', value: line.lead_bed_throughput_L, unit: 'L' }],
       visits: line.visits_known.map((visit) => ({
         visit: visit.vehicle,
         berthDay: visit.planned_berth_day,

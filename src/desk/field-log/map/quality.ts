@@ -30,7 +30,7 @@ export function readSample(line: LineOf<'sample'>, at: LineAt): Made {
       store: at.store(line.store, 'store'),
       sample: line.sample,
       tests: line.tests,
-      volumeMg: at.amounts.mgOfMillilitres(line.volume_mL),
+      ...(line.volume_mL !== null && { volumeMg: at.amounts.mgOfMillilitres(line.volume_mL) }),
       ...(line.drawn_from !== undefined && { drawnFrom: line.drawn_from }),
     },
   };
@@ -110,7 +110,7 @@ export function readRebiocide(line: LineOf<'rebiocide'>, at: LineAt): Made {
       // The field names the biocide: target_silver_mg_L.
       biocide: at.biocide('silver', 'target_silver_mg_L'),
       doseEach: at.amounts.millilitres(line.dose_mL_each),
-      targetMgPerL: line.target_silver_mg_L,
+      ...(line.target_silver_mg_L !== null && { targetMgPerL: line.target_silver_mg_L }),
     },
   };
 }

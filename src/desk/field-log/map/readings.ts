@@ -16,7 +16,7 @@ export function readContainerEmpty(line: LineOf<'container_empty'>, at: LineAt):
     body: {
       store: at.store(line.store, 'store'),
       port: at.port(line.port, 'port'),
-      residual: at.amounts.litres(line.residual_L, line.residual_sd_L),
+      ...residual(line, at),
       counters: at.readings({ ...line.counters }, 'counters.'),
     },
   };
@@ -32,7 +32,7 @@ export function readHookup(line: LineOf<'hookup'>, at: LineAt): Made {
 /** Null litres: a weighing that was planned and not done. */
 export function readWeigh(line: LineOf<'weigh'>, at: LineAt): Made {
   const amount = line.litres === null ? null : at.amounts.litres(line.litres, line.sd_L);
-  if (amount === null && line.sd_L !== undefined) {
+  if (amount === null && line.sd_L != null) {
     at.say('log-doubt-alone', 'sd_L', { received: line.sd_L }, 'know');
   }
   return {
@@ -51,10 +51,10 @@ export function readGaugePvt(line: LineOf<'gauge_pvt'>, at: LineAt): Made {
     body: {
       store: at.store(line.store, 'store'),
       amount: at.amounts.litres(line.litres, line.sd_L),
-      bookBeforeMg: at.amounts.mgOfLitres(line.book_before_L),
+      ...(line.book_before_L !== null && { bookBeforeMg: at.amounts.mgOfLitres(line.book_before_L) }),
       bottleVolumeL: line.bottle_volume_L,
       tankVolumeL: line.tank_volume_L,
-      tankVolumeUL: line.tank_volume_u_L,
+      ...(line.tank_volume_u_L !== null && { tankVolumeUL: line.tank_volume_u_L }),
       bottleBeforeKPaAbs: line.bottle_before_kPa_abs,
       bottleAfterKPaAbs: line.bottle_after_kPa_abs,
       bottleBeforeC: line.bottle_before_C,
@@ -67,19 +67,26 @@ export function readGaugePvt(line: LineOf<'gauge_pvt'>, at: LineAt): Made {
   };
 }
 
+/** What is left in an emptied store, where somebody looked. */
+function residual(
+  told: { readonly residual_L?: number | null; readonly residual_sd_L?: number | null },
+  at: LineAt,
+) {
+  const { residual_L, residual_sd_L } = told;
+  if (residual_L != null) return { residual: at.amounts.litres(residual_L, residual_sd_L) };
+  if (residual_sd_L != null) at.say('log-doubt-alone', 'residual_sd_L', { received: residual_sd_L }, 'know');
+  return {};
+}
+
 /** Whether it tells the content is said by `flow_stopped`, and is for the account to judge. */
 export function readTankDeclaredEmpty(line: LineOf<'tank_declared_empty'>, at: LineAt): Made {
-  const { residual_L, residual_sd_L } = line;
-  if (residual_L === undefined && residual_sd_L !== undefined) {
-    at.say('log-doubt-alone', 'residual_sd_L', { received: residual_sd_L }, 'know');
-  }
   return {
     kind: 'declared-empty',
     body: {
       store: at.store(line.store, 'store'),
-      ...(residual_L !== undefined && { residual: at.amounts.litres(residual_L, residual_sd_L) }),
+      ...residual(line, at),
       flowStopped: line.flow_stopped,
-      bookMg: at.amounts.mgOfLitres(line.book_L),
+      ...(line.book_L !== null && { bookMg: at.amounts.mgOfLitres(line.book_L) }),
       counters: [],
     },
   };

@@ -14,7 +14,7 @@ export interface ToldStore {
   readonly grade: string;
   readonly litres: number;
   readonly sd_L: number;
-  readonly loaded_mass_kg?: number;
+  readonly loaded_mass_kg?: number | null;
 }
 
 const TWINS = [
@@ -53,6 +53,6 @@ export function broughtStore(told: ToldStore, field: string, at: LineAt, otherwi
     ...(told.waste_limit_L !== undefined && { wasteLimitL: told.waste_limit_L }),
     grade: at.gradeOrNone(told.grade, `${field}.grade`),
     amount: at.amounts.litres(told.litres, told.sd_L),
-    ...(told.loaded_mass_kg !== undefined && { loadedMassMg: at.amounts.mgOfKilograms(told.loaded_mass_kg) }),
+    ...(told.loaded_mass_kg != null && { loadedMassMg: at.amounts.mgOfKilograms(told.loaded_mass_kg) }),
   };
 }

@@ -47,7 +47,7 @@ export function readUndock(line: LineOf<'undock'>, at: LineAt): Made {
       visit: at.vehicle(line.vehicle),
       peopleDepart: line.people_depart ?? 0,
       took: at.stores(line.took ?? [], 'took'),
-      ...(line.waste_L !== undefined && { declared: at.amounts.litres(line.waste_L) }),
+      ...(line.waste_L != null && { declared: at.amounts.litres(line.waste_L) }),
     },
   };
 }

@@ -9,7 +9,7 @@ function unitShapes(a: Atoms) {
       ...a.head,
       kind: z.literal('bed_change'),
       pos: a.point,
-      throughput_at_change_L: a.counted,
+      throughput_at_change_L: a.counted.nullable(),
     }),
     alarm: z.strictObject({
       ...a.head,
@@ -21,8 +21,8 @@ function unitShapes(a: Atoms) {
       ...a.head,
       kind: z.literal('leak_found'),
       where: a.text,
-      rate_L_d: a.litres,
-      recovered_towels_L: a.litres,
+      rate_L_d: a.litres.nullable(),
+      recovered_towels_L: a.litres.nullable(),
     }),
     cabin_pressure: z.strictObject({
       ...a.head,

@@ -44,7 +44,7 @@ export function openingShapes(a: Atoms) {
       stores: z.array(storeAtOpening(a)).min(1).max(1000),
       ports: z.record(a.name, a.name),
       condensate_totaliser_L: a.counted.nullable(),
-      lead_bed_throughput_L: a.counted,
+      lead_bed_throughput_L: a.counted.nullable(),
       visits_known: z.array(visitKnown(a)).max(1000),
     }),
   };

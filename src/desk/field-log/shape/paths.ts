@@ -47,9 +47,10 @@ export function branchKeys(root: unknown, path: Path, branch: number): string[] 
 /** Whether "not read" may stand there. */
 export function mayBeNull(root: unknown, path: Path): boolean {
   const key = String(path.at(-1));
-  return schemasAt(root, path.slice(0, -1)).some(
-    (schema) => schema instanceof z.ZodObject && schema.shape[key] instanceof z.ZodNullable,
-  );
+  return schemasAt(root, path.slice(0, -1)).some((schema) => {
+    const field = schema instanceof z.ZodObject ? schema.shape[key] : undefined;
+    return (field instanceof z.ZodExactOptional ? field.unwrap() : field) instanceof z.ZodNullable;
+  });
 }
 
 /** The shape at a path; of a union every branch that has it. */

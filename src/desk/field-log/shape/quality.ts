@@ -10,7 +10,7 @@ function sampleShapes(a: Atoms) {
       store: a.name,
       sample: a.name,
       tests: z.array(a.name).max(50),
-      volume_mL: a.millilitres,
+      volume_mL: a.millilitres.nullable(),
       drawn_from: a.text.exactOptional(),
     }),
     sample_result: z.strictObject({
@@ -49,8 +49,8 @@ function holdShapes(a: Atoms) {
       kind: z.literal('release'),
       hold: a.name.exactOptional(),
       containers: a.someNames,
-      silver_mg_L: a.mgPerL,
-      plate_count_cfu_mL: a.counted,
+      silver_mg_L: a.mgPerL.nullable(),
+      plate_count_cfu_mL: a.counted.nullable(),
     }),
     downgrade: z.strictObject({
       ...a.head,
@@ -59,7 +59,7 @@ function holdShapes(a: Atoms) {
       store: a.name,
       from_grade: a.grade,
       to_grade: a.grade,
-      plate_count_cfu_mL: a.counted,
+      plate_count_cfu_mL: a.counted.nullable(),
     }),
   };
 }
@@ -71,7 +71,7 @@ function treatmentShapes(a: Atoms) {
       kind: z.literal('rebiocide'),
       containers: a.someNames,
       dose_mL_each: a.millilitres,
-      target_silver_mg_L: a.mgPerL,
+      target_silver_mg_L: a.mgPerL.nullable(),
     }),
     relabel: z.strictObject({
       ...a.head,

@@ -1,8 +1,7 @@
-// Lines that say what was read: the day's meters, counters at a swap, contents of stores.
+// Lines that say what was read: the day's meters, counters at a swap, contents of stores. Null says that it was not read.
 import * as z from 'zod';
 import type { Atoms } from './atoms.ts';
 
-/** Null says that it was not read. */
 function meterShapes(a: Atoms) {
   return {
     daily: z.strictObject({
@@ -23,8 +22,8 @@ function meterShapes(a: Atoms) {
       kind: z.literal('container_empty'),
       store: a.name,
       port: a.name,
-      residual_L: a.litres,
-      residual_sd_L: a.litres,
+      residual_L: a.litres.nullable(),
+      residual_sd_L: a.litres.nullable(),
       counters: z.union([
         z.strictObject({ dispenser_strokes: a.count.nullable(), product_meter_L: a.counted.nullable() }),
         z.strictObject({ electrolyser_feed_L: a.counted.nullable(), flushes: a.count.nullable() }),
@@ -41,7 +40,7 @@ function contentShapes(a: Atoms) {
       kind: z.literal('weigh'),
       store: a.name,
       litres: a.litres.nullable(),
-      sd_L: a.litres.exactOptional(),
+      sd_L: a.litres.nullable().exactOptional(),
       method: a.name.exactOptional(),
     }),
     gauge_pvt: z.strictObject({
@@ -49,8 +48,8 @@ function contentShapes(a: Atoms) {
       kind: z.literal('gauge_pvt'),
       store: a.name,
       litres: a.litres,
-      sd_L: a.litres,
-      book_before_L: a.litres,
+      sd_L: a.litres.nullable(),
+      book_before_L: a.litres.nullable(),
       bottle_before_kPa_abs: a.pressureKPaAbs,
       bottle_after_kPa_abs: a.pressureKPaAbs,
       bottle_before_C: a.temperatureC,
@@ -61,16 +60,16 @@ function contentShapes(a: Atoms) {
       tank_after_C: a.temperatureC,
       bottle_volume_L: a.capacityL,
       tank_volume_L: a.capacityL,
-      tank_volume_u_L: a.litres,
+      tank_volume_u_L: a.litres.nullable(),
     }),
     tank_declared_empty: z.strictObject({
       ...a.head,
       kind: z.literal('tank_declared_empty'),
       store: a.name,
-      book_L: a.litres,
+      book_L: a.litres.nullable(),
       flow_stopped: a.yesNo,
-      residual_L: a.litres.exactOptional(),
-      residual_sd_L: a.litres.exactOptional(),
+      residual_L: a.litres.nullable().exactOptional(),
+      residual_sd_L: a.litres.nullable().exactOptional(),
     }),
     waste_full: z.strictObject({
       ...a.head,

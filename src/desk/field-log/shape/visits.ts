@@ -12,7 +12,7 @@ function broughtStore(a: Atoms) {
     grade: a.grade,
     litres: a.litres,
     sd_L: a.litres,
-    loaded_mass_kg: a.loadedKg.exactOptional(),
+    loaded_mass_kg: a.loadedKg.nullable().exactOptional(),
   });
 }
 
@@ -50,7 +50,7 @@ export function visitShapes(a: Atoms) {
       vehicle: a.name,
       people_depart: a.people.exactOptional(),
       took: a.names.exactOptional(),
-      waste_L: a.litres.exactOptional(),
+      waste_L: a.litres.nullable().exactOptional(),
     }),
     cargo_delay: z.strictObject({
       ...a.head,
