@@ -15,7 +15,7 @@ export function keptText(sheet: KeptSheet, options: TextOptions): string {
   if (options.style === 'plain') return page(plainLines(sheet), options);
   const { kept, line, stores, cover } = sheet;
   const { keptLabels } = words;
-  const told = stores.slice(0, MOST_STORES).map((change) => changeOf(change, options));
+  const told = stores.slice(0, MOST_STORES).map((change) => changeOf(change, kept, options));
   const rest = stores.length - MOST_STORES;
   const more = rest > 0 ? [`${words.andMore(rest)}: ${words.moreStores}`] : [];
   const first = kept
@@ -25,7 +25,7 @@ export function keptText(sheet: KeptSheet, options: TextOptions): string {
     first,
     ...(told.length === 0 ? [] : [`${[...told, ...more].join('; ')}.`]),
     ...cover.map(({ grade, beforeQ05, afterQ05 }) =>
-      keptLabels.cover(grade, days(beforeQ05), days(afterQ05)),
+      keptLabels.cover(kept, grade, days(beforeQ05), days(afterQ05)),
     ),
     kept ? keptLabels.undo : keptLabels.nothing,
   ];
@@ -37,10 +37,14 @@ export function keptText(sheet: KeptSheet, options: TextOptions): string {
 
 type Change = KeptSheet['stores'][number];
 
-function changeOf({ before, after }: Change, options: TextOptions): string {
+function changeOf({ before, after }: Change, kept: boolean, options: TextOptions): string {
   const now = `${after.id}\u00A0${said({ value: after.valueL, u95: after.u95L, unit: 'L' }, options)}`;
   if (before === null) return now;
-  return words.keptLabels.change(now, said({ value: before.valueL, u95: before.u95L, unit: 'L' }, options));
+  return words.keptLabels.change(
+    kept,
+    now,
+    said({ value: before.valueL, u95: before.u95L, unit: 'L' }, options),
+  );
 }
 
 const days = (value: number | null): string | null => (value === null ? null : roundCoverDays(value));

@@ -1,7 +1,6 @@
 // A table without lines: columns that are aligned, that give way when there is no room, and that say so.
 import { type FigureCell, figureColumn } from './figure-cell.ts';
 import type { TextOptions } from './options.ts';
-import { tableWidth } from './options.ts';
 import { signed } from './signs.ts';
 import { padEnd, padStart, widthOf } from './width.ts';
 import { hanging, wrap } from './wrap.ts';
@@ -33,6 +32,8 @@ interface Laid {
 }
 
 const gap = '  ';
+/** Narrower than this no figure fits with its ±; a page of the narrowest kind has room for it two columns in. */
+const NARROWEST = 18;
 
 /** Lays a table out so that no line is wider than the options say. */
 export function table<Row>(
@@ -40,7 +41,7 @@ export function table<Row>(
   rows: readonly Row[],
   options: TextOptions,
 ): Table {
-  const width = tableWidth(options);
+  const width = Math.max(NARROWEST, options.width);
   const laid = columns.map((column) => lay(column, rows, options)).filter((column) => isUsed(column));
   const kept = [...laid];
   const dropped: string[] = [];

@@ -43,11 +43,17 @@ function needOf({ finding, alike }: Need, options: TextOptions): string[] {
   // How sure and what follows stand in the full list.
   const text = firstThought(finding.text);
   const counted = alike > 1 ? `${text} ${words.alike(alike)}` : text;
-  const [way] = saidWays(commandsIn(finding.remedy));
+  const way = firstAct(finding);
   return [
     ...hanging(head, signed(counted, options.style), at(options)),
     ...(way === undefined ? [] : hanging('', signed(way, options.style), at(options))),
   ];
+}
+
+/** Of what is only to be known nothing is to be done; and an undo is never the first act, but what a look may end in. */
+function firstAct({ severity, remedy }: WordedFinding): string | undefined {
+  if (severity === 'know') return undefined;
+  return saidWays(commandsIn(remedy).filter((each) => !each.startsWith('waterwright log undo')))[0];
 }
 
 function at(options: TextOptions) {

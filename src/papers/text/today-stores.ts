@@ -5,7 +5,7 @@ import * as words from '../words/en/labels.ts';
 import { saidAgeRange } from './age.ts';
 import { said, stockOf } from './figures.ts';
 import { seriesOf } from './ids.ts';
-import { proseWidth, type TextOptions } from './options.ts';
+import { proseWidth, type TextOptions, tableWidth } from './options.ts';
 import { signed } from './signs.ts';
 import { todayColumns } from './store-columns.ts';
 import { table } from './table.ts';
@@ -45,7 +45,10 @@ function isEmpty({ emptied, grade, volume, held, conditional, port }: StoreLine)
 export function storeLines(stores: readonly StoreLine[], options: TextOptions): string[] {
   const { rows, packed, empty } = sortStores(stores);
   const shown = rows.slice(0, MOST_ROWS);
-  const { lines, dropped } = table(todayColumns(options), shown, { ...options, width: options.width - 2 });
+  const { lines, dropped } = table(todayColumns(options), shown, {
+    ...options,
+    width: tableWidth(options) - 2,
+  });
   return [
     ...(shown.length === 0 ? [] : lines.map((line) => `  ${line}`)),
     ...(rows.length <= MOST_ROWS ? [] : more(rows.length - MOST_ROWS, options)),

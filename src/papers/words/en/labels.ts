@@ -18,7 +18,8 @@ export const todayLabels = {
   doubtSentence: 'Every ± is 95 %.',
   inAll: 'IN ALL',
   next: 'NEXT',
-  rounded: 'each rounded by itself',
+  rounded: '(each rounded by itself)',
+  toAddUp: '(rounded so that they add up)',
   noStores:
     'No store is known yet. Enter the opening, or import a log that begins with it: waterwright import FILE.',
   noStoresTry: 'To try it first: waterwright init --practice.',
@@ -135,9 +136,11 @@ export const keptLabels = {
   kept: ({ ref, text, by, happened }: KeptFacts & { readonly ref: string }): string =>
     `Entry ${ref}: ${text}, by ${by}, ${happened}.`,
   wouldKeep: ({ text, by, happened }: KeptFacts): string => `Would enter: ${text}, by ${by}, ${happened}.`,
-  change: (now: string, before: string): string => `${now} (before ${before})`,
-  cover: (grade: string, before: string | null, after: string | null): string =>
-    `Cover of ${grade} water: ${coverDays(before)} before, ${coverDays(after)} now (19 of 20 outcomes).`,
+  /** An amount after and before; what was only tried has not happened yet. */
+  change: (kept: boolean, after: string, before: string): string =>
+    kept ? `${after} (before ${before})` : `${after} then (now ${before})`,
+  cover: (kept: boolean, grade: string, before: string | null, after: string | null): string =>
+    `Cover of ${grade} water: ${keptLabels.change(kept, coverDays(after), coverDays(before))}, in 19 of 20 outcomes.`,
   undo: 'Undo: waterwright log undo',
   nothing: 'Nothing was written.',
 } as const;
