@@ -32,6 +32,7 @@ export { contentOf, type KeepOutcome, type KeepResult, keepDrafts, rowOf } from 
 export { type Amount, type CounterReading, LARGEST_AMOUNT_MG, type RawReading } from './kinds/amount.ts';
 export { type Body, isKind, type Kind, kindNames, kinds, kindVersion } from './kinds/index.ts';
 export { MemoryStore } from './memory-store.ts';
+export { type Migration, MigrationMissing, migrated, migrations } from './migrations.ts';
 export { compareOrder, type OrderKey } from './order.ts';
 export {
   type BookInfo,

@@ -1,6 +1,7 @@
 // Reading entries back: in the total order, as known at one instant and as of another, with undo and corrections applied.
 import { type Amendments, amend, amendmentKinds, readAmendments } from './amendments.ts';
 import type { AnyEntry } from './entry.ts';
+import { migrated } from './migrations.ts';
 import type { OrderKey } from './order.ts';
 import type { BookPort, KeptEntry } from './port.ts';
 
@@ -12,9 +13,9 @@ export interface View {
   readonly asOfMs?: number;
 }
 
-/** The entry of a kept row. Its shape was checked when it was kept. */
+/** The entry of a kept row, in the shape of today. Its own shape was checked when it was kept. */
 export function entryOf(row: KeptEntry): AnyEntry {
-  return JSON.parse(row.text) as AnyEntry;
+  return migrated(JSON.parse(row.text) as AnyEntry);
 }
 
 function inView(row: KeptEntry, view: View): boolean {
