@@ -140,6 +140,31 @@ describe('Today', () => {
     expect(todayText(held, screen)).toContain('and 2 more: waterwright book findings');
   });
 
+  it('counts the rows that a first page has no room for', () => {
+    const many = Array.from({ length: 20 }, (_, k) =>
+      sheets.store({ id: `T-${k + 10}`, litres: [100 + k, 2], kind: 'tank' }),
+    );
+    const text = todayText({ ...normal, stores: many }, screen);
+    expect(text).toContain('T-25');
+    expect(text).not.toContain('T-26');
+    expect(text).toContain('and 4 more: waterwright store list');
+  });
+
+  it('does not count a store as empty that holds less than nothing', () => {
+    const odd = sheets.store({
+      id: 'K-2',
+      litres: [-10.6, 0.6],
+      kind: 'softBag',
+      emptied: true,
+      mark: 'EMPTY',
+      grade: 'raw',
+    });
+    const fresh = sheets.store({ id: 'C-20', litres: [0, 0.1], grade: null });
+    const lines = todayText({ ...normal, stores: [odd, fresh] }, screen).split('\n');
+    expect(lines).toContain('  raw, weighed 30 h: K-2 \u221210.6 ± 0.6 L');
+    expect(lines).toContain('  Emptied, or never used: C-20');
+  });
+
   it('never drops the word that a store may not be used', () => {
     for (let width = 20; width <= 120; width++) {
       const text = todayText(held, { ...screen, width });
