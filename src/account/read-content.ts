@@ -21,8 +21,16 @@ export function readContent(fold: Fold, entry: AnyEntry, state: StoreState, read
   rememberReading(state, { atMs: entry.happenedAtMs, how: reading.how, entry: entry.id });
   if (!fold.estimating) return;
   const places = [state.content, ...(reading.shared ?? []).filter((place) => place >= 0)];
-  const { innovation, variance } = fold.estimator.read({ places, value: reading.massMg / MG_PER_KG, u: reading.uMg / MG_PER_KG });
-  if (innovation * innovation <= FAR_OFF * FAR_OFF * variance) return;
+  const value = reading.massMg / MG_PER_KG;
+  const u = reading.uMg / MG_PER_KG;
+  const expected = fold.estimator.sum(places);
+  const off = value - expected.mean;
+  const variance = expected.variance + u * u;
+  const isFarOff = off * off > FAR_OFF * FAR_OFF * variance;
+  // So far off, something happened to this store that is in no entry: its own content is doubted, not the instruments it shares.
+  if (isFarOff) fold.estimator.widen(state.content, off * off);
+  fold.estimator.read({ places, value, u });
+  if (!isFarOff) return;
   const data = {
     readMg: reading.massMg,
     expectedMg: before.massMg,

@@ -1,5 +1,6 @@
 // Lines out and lines in: exports of the book, and imports of exports and of field logs.
-import { acceptLines, type AnyDraft, bookDigest, type CheckResult, checkBook, exportLines, type Head, readHeader, type Since } from '../book/index.ts';
+import { acceptLines, type AnyDraft, bookDigest, type CheckResult, checkBook, entryOf, type ExportHeader, exportLines, type Head, readHeader, type Since } from '../book/index.ts';
+import type { Fold } from '../account/index.ts';
 import type { Finding } from '../ground/units/index.ts';
 import type { WordedFinding } from '../papers/index.ts';
 import { type Answer, no, yes } from './answer.ts';
@@ -32,6 +33,12 @@ export interface ImportRequest {
   readonly sure?: boolean;
 }
 
+/** Whose book an export was made of; null when the lines are no export. */
+export function exportHeader(lines: readonly string[]): Pick<ExportHeader, 'site' | 'purpose'> | null {
+  const read = readHeader(lines.find((line) => line.trim() !== '') ?? '');
+  return read.ok ? { site: read.header.site, purpose: read.header.purpose } : null;
+}
+
 /** Takes a file whose format shows in its first line. */
 export async function importLines(desk: Desk, moment: Moment, request: ImportRequest): Promise<Answer<ImportResult>> {
   const first = request.lines.find((line) => line.trim() !== '') ?? '';
@@ -47,7 +54,7 @@ async function importFieldLog(desk: Desk, moment: Moment, request: ImportRequest
   const read = readFieldLog(request.lines, {
     outpost: fold.index,
     file: request.file,
-    ...(fold.openingMs !== null && { context: { dayOneMs: fold.dayRule.dayOneUtcMs, openingMs: fold.openingMs } }),
+    ...(fold.openingMs !== null && { context: await earlierLog(desk, fold) }),
     ...(request.untilDay !== undefined && { until: { day: request.untilDay } }),
   });
   const notTaken = read.findings.filter((finding) => finding.severity === 'error');
@@ -62,6 +69,24 @@ async function importFieldLog(desk: Desk, moment: Moment, request: ImportRequest
   if (!kept.ok) return kept;
   const ids = new Set(kept.value.kept.map((entry) => entry.id));
   return yes({ ...counted, added: kept.value.kept.length, alreadyKept: kept.value.alreadyKept.length, findings: await findingsAbout(desk, moment, ids), dryRun: false });
+}
+
+/** What a log that goes on needs to know of the one before it. */
+async function earlierLog(desk: Desk, fold: Fold) {
+  const lines: { ref: string; enteredAtMs: number }[] = [];
+  for await (const rows of desk.port.scan({ order: 'site' })) {
+    for (const entry of rows.map(entryOf)) {
+      if (entry.origin?.format === 'field log') lines.push({ ref: entry.origin.ref, enteredAtMs: entry.enteredAtMs });
+    }
+  }
+  const { openingMs, dayRule } = fold;
+  return {
+    dayOneMs: dayRule.dayOneUtcMs,
+    ...(openingMs !== null && { openingMs }),
+    stores: [...fold.stores.keys()],
+    vehicles: [...fold.visits.keys()],
+    lines,
+  };
 }
 
 async function freshOf(desk: Desk, drafts: readonly AnyDraft[]): Promise<AnyDraft[]> {
