@@ -14,6 +14,7 @@ export function stateFindings(fold: Fold, stores: readonly StorePosition[], atMs
     ...negative(fold, stores, atMs),
     ...reserve(fold, stores, atMs),
     ...wasteLimits(fold, stores, atMs),
+    ...neverMeasured(fold, stores, atMs),
   ];
 }
 
@@ -98,5 +99,18 @@ function wasteLimits(fold: Fold, stores: readonly StorePosition[], atMs: number)
     if (limitMg === null || !terminal || store.massMg <= limitMg + 2 * store.uMg) return [];
     const data = { massMg: store.massMg, u95Mg: 2 * store.uMg, limitMg, mgPerL: fold.mgPerL };
     return [{ code: 'waste-limit', severity: 'act-today', where: { store: store.facts.id }, data, entries: store.because, atMs }];
+  });
+}
+
+/** A doubt as wide as this part of the capacity says that nobody measured the content. Ours, no source. */
+const NEVER_MEASURED_PART = 0.08;
+
+/** Told at the opening with a wide doubt, and not read since: it closes itself at the first reading. */
+function neverMeasured(fold: Fold, stores: readonly StorePosition[], atMs: number): AccountFinding[] {
+  return stores.flatMap((store): AccountFinding[] => {
+    const last = fold.stores.get(store.facts.id)?.lastReading;
+    if (last?.how !== 'opening' || store.uMg < NEVER_MEASURED_PART * store.facts.capacityMg) return [];
+    const data = { u95Mg: 2 * store.uMg, capacityMg: store.facts.capacityMg, mgPerL: fold.mgPerL };
+    return [{ code: 'never-weighed', severity: 'know', where: { store: store.facts.id }, data, entries: [last.entry], atMs }];
   });
 }

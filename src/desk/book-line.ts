@@ -1,9 +1,18 @@
 // One line of the daybook: an entry in words, with when it happened and when it was entered.
 import type { Amendments, AnyEntry } from '../book/index.ts';
 import { type DayRule, formatShortStamp } from '../ground/units/index.ts';
+import type { Instrument } from '../outpost/index.ts';
 import { type BookLine, entryInWords } from '../papers/index.ts';
 
-export function bookLine(entry: AnyEntry, by: { readonly dayRule: DayRule; readonly mgPerL: number; readonly amendments?: Amendments }): BookLine {
+/** What the words of an entry need to know. */
+export interface LineContext {
+  readonly dayRule: DayRule;
+  readonly mgPerL: number;
+  readonly instruments: ReadonlyMap<string, Instrument>;
+  readonly amendments?: Amendments;
+}
+
+export function bookLine(entry: AnyEntry, by: LineContext): BookLine {
   const undone = by.amendments?.undone.get(entry.id);
   const corrected = by.amendments?.corrected.get(entry.id);
   return {

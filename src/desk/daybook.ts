@@ -41,7 +41,7 @@ export async function showBook(desk: Desk, query: BookQuery, sight: Sight, momen
     }
   }
   const amendments = await amendmentsOf(desk.port, view);
-  const lines: BookLine[] = chosen.map((entry) => bookLine(entry, { dayRule: position.dayRule, mgPerL: position.mgPerL, amendments }));
+  const lines: BookLine[] = chosen.map((entry) => bookLine(entry, { dayRule: position.dayRule, mgPerL: position.mgPerL, instruments: position.index.instruments, amendments }));
   return yes({ head: headOf(desk, sight, position), lines, more: passed > most });
 }
 

@@ -82,7 +82,7 @@ async function historyOf(desk: Desk, position: Position, store: string): Promise
     id: entry.id,
     stamp: formatShortStamp(entry.happenedAtMs, position.dayRule),
     kind: entry.kind,
-    text: entryInWords(entry, { dayRule: position.dayRule, mgPerL: position.mgPerL }),
+    text: entryInWords(entry, { dayRule: position.dayRule, mgPerL: position.mgPerL, instruments: position.index.instruments }),
   }));
 }
 

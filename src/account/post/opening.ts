@@ -6,9 +6,6 @@ import { OUTSIDE, storeAccount } from '../ledger.ts';
 import { noteEntry } from '../note.ts';
 import { holdsNow, type Release, rememberReading, type StoreFacts, type StoreState } from '../store-state.ts';
 
-/** An opening doubt as wide as this part of the capacity says that nobody ever measured it. Ours, no source. */
-const NEVER_MEASURED_PART = 0.08;
-
 /** What is first told of a store. */
 export interface FirstContent {
   readonly massMg: number;
@@ -29,7 +26,6 @@ export function postOpening(fold: Fold, entry: Entry<'opening'>): void {
     if (state === null) continue;
     tellContent(fold, entry, state, { massMg: told.amount.massMg, uMg: told.amount.uMg ?? 0, grade: told.grade, release: 'opening' });
     state.lastReading = { atMs: body.asOfMs, how: 'opening', entry: entry.id };
-    askIfNeverMeasured(fold, entry, state, told.amount.uMg ?? 0);
   }
   for (const { port, store } of body.ports) fold.setPort(port, store, body.asOfMs);
   for (const { instrument, value } of body.counters) fold.counter(instrument, body.asOfMs).last = value;
@@ -66,12 +62,6 @@ export function tellContent(fold: Fold, entry: AnyEntry, state: StoreState, told
   state.emptied = told.massMg <= state.facts.remainderMg;
   const biocide = fold.index.grades.get(told.grade)?.biocide ?? 'none';
   state.biocides = biocide === 'none' || told.massMg === 0 ? [] : [biocide];
-}
-
-function askIfNeverMeasured(fold: Fold, entry: AnyEntry, state: StoreState, uMg: number): void {
-  if (uMg < NEVER_MEASURED_PART * state.facts.capacityMg) return;
-  const data = { u95Mg: 2 * uMg, capacityMg: state.facts.capacityMg, mgPerL: fold.mgPerL };
-  noteEntry(fold, entry, { code: 'never-weighed', severity: 'know', store: state.facts.id, data });
 }
 
 type NewStore = Entry<'store-added'>['body'];

@@ -25,7 +25,7 @@ export async function log(desk: Desk, moment: Moment, request: LogRequest, more:
   const { fold } = opened.value;
   const office = knownOffice(fold, moment);
   if (office !== null) return office;
-  const context: Context = { desk, fold, moment, presentMs: desk.presentMs(fold, moment) };
+  const context: Context = { desk, fold, moment, presentMs: desk.enteringMs(fold, moment) };
   const made = await makeDraft(context, request, more);
   if (!made.ok) return made;
   const draft = made.value;
@@ -99,7 +99,7 @@ function sheetOf(what: { entry: AnyEntry; kept: boolean; before: Position; after
       },
     ];
   });
-  return { kept, line: bookLine(entry, { dayRule: after.dayRule, mgPerL: after.mgPerL }), stores, cover: coverChanges(before, after) };
+  return { kept, line: bookLine(entry, { dayRule: after.dayRule, mgPerL: after.mgPerL, instruments: after.index.instruments }), stores, cover: coverChanges(before, after) };
 }
 
 /** Smaller changes are not printed anyway: 20 mL of content or of ±. */
