@@ -164,6 +164,7 @@ export class Fold {
       biocides: [],
       release: 'none',
       hold: null,
+      holdsBehind: [],
       conditional: null,
       lastReading: null,
       movedAtMs: null,

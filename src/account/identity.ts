@@ -2,8 +2,10 @@
 import type { AnyEntry } from '../book/index.ts';
 import type { Flow, Fold } from './fold.ts';
 import { noteEntry } from './note.ts';
-import { biocidesIn, gradeAfter, ruleBreaks } from './rules.ts';
-import { holdsNow, type Release, type StoreState } from './store-state.ts';
+import { holdsOf, putOnHold } from './hold.ts';
+import { UNACCOUNTED } from './ledger.ts';
+import { biocidesIn, gradeAfter, isWaste, ruleBreaks } from './rules.ts';
+import { type HoldState, holdsNow, type Release, type StoreState } from './store-state.ts';
 
 const releaseOrder: readonly Release[] = ['own sample', 'made here', 'opening', 'loader’s certificate', 'none'];
 
@@ -18,19 +20,40 @@ export function passIdentity(fold: Fold, entry: AnyEntry, what: Flow): void {
   const to = what.to.store;
   if (to === null) return;
   if (from === null) {
-    if (what.plumbing !== true && to.grade === null) to.release = 'none';
-    if (to.grade !== null) holdsNow(to, to.grade);
+    if (what.plumbing !== true) arriveUnknown(fold, what, to);
+    else if (to.grade !== null) holdsNow(to, to.grade);
     return;
   }
-  if (what.plumbing === true) {
-    // A purifier makes another grade of it: the receiving store keeps its own.
-    if (to.grade !== null) holdsNow(to, to.grade);
-    if (from.grade !== to.grade) to.release = weakerRelease(to.release, 'made here');
+  if (what.plumbing === true && from.grade !== to.grade) {
+    makeInto(to);
     return;
   }
-  checkNamedGrade(fold, entry, from, what.grade);
-  noteBreaks(fold, entry, from, to);
+  if (what.plumbing !== true) {
+    checkNamedGrade(fold, entry, from, what.grade);
+    noteBreaks(fold, entry, from, to);
+  }
   mix(fold, from, to);
+}
+
+/** A purifier makes another grade of it: the receiving store keeps its own. */
+function makeInto(to: StoreState): void {
+  to.release = to.emptied ? 'made here' : weakerRelease(to.release, 'made here');
+  if (to.grade !== null) holdsNow(to, to.grade);
+}
+
+/** Water that comes from no store: of no known grade and on nobody's word, unless it is the store's own water found again, or its unit made it. */
+function arriveUnknown(fold: Fold, what: Flow, to: StoreState): void {
+  const pool = what.from.account;
+  if (pool !== UNACCOUNTED) to.release = isMadeFrom(fold, pool, to.facts.id) ? weakerRelease(to.release, 'made here') : 'none';
+  if (to.grade !== null) holdsNow(to, to.grade);
+  to.emptied = false;
+}
+
+/** Does a unit feed this store from that pool by the outpost's plumbing? */
+function isMadeFrom(fold: Fold, pool: string, store: string): boolean {
+  return fold.index.outpost.units.some(
+    ({ feeds, takes }) => 'store' in feeds && feeds.store === store && takes.some((end) => 'pool' in end && end.pool === pool),
+  );
 }
 
 /** The entry names a grade that the account does not believe: one of the two is wrong. */
@@ -45,19 +68,26 @@ function noteBreaks(fold: Fold, entry: AnyEntry, from: StoreState, to: StoreStat
     const data = { ...broken.data, happened: entry.happened ?? null };
     noteEntry(fold, entry, { code: broken.code, severity: 'act-now', store: to.facts.id, data });
     if (broken.code === 'biocides-meet' || broken.code === 'grade-may-not-flow') {
-      const hold = { hold: `rule ${entry.site} ${entry.number}`, sinceMs: entry.happenedAtMs, reason: broken.code, entry: entry.id };
-      from.hold ??= hold;
-      to.hold ??= hold;
+      const hold = ruleHold(entry, broken.code);
+      putOnHold(from, hold);
+      putOnHold(to, hold);
     }
   }
 }
 
+/** A fact that breaks a rule is kept, and what it touched waits. */
+export function ruleHold(entry: AnyEntry, reason: string): HoldState {
+  return { hold: `rule ${entry.site} ${entry.number}`, sinceMs: entry.happenedAtMs, reason, entry: entry.id };
+}
+
 function mix(fold: Fold, from: StoreState, to: StoreState): void {
   const wasEmpty = to.emptied;
+  const waits = !isWaste(fold.index, to);
   to.biocides = [...new Set([...to.biocides, ...biocidesIn(fold.index, from)])];
   const grade = gradeAfter(fold.index, from, to);
   if (grade !== null) holdsNow(to, grade);
   to.release = wasEmpty ? from.release : weakerRelease(to.release, from.release);
-  if (from.hold !== null && to.hold === null) to.hold = from.hold;
-  if (from.conditional !== null && to.conditional === null) to.conditional = from.conditional;
+  if (!waits) return;
+  for (const hold of holdsOf(from)) putOnHold(to, hold);
+  to.conditional ??= from.conditional;
 }

@@ -30,13 +30,13 @@ export function biocidesIn(index: OutpostIndex, side: Side): readonly string[] {
 
 /** All rules that a flow from one store into another breaks. */
 export function ruleBreaks(index: OutpostIndex, from: Side, to: Side): readonly RuleBreak[] {
-  return [...biocideBreaks(index, from, to), ...gradeBreaks(index, from, to), ...reserveBreaks(index, from, to), ...holdBreaks(from, to)];
+  return [...biocideBreaks(index, from, to), ...gradeBreaks(index, from, to), ...reserveBreaks(index, from, to), ...holdBreaks(index, from, to)];
 }
 
 function biocideBreaks(index: OutpostIndex, from: Side, to: Side): RuleBreak[] {
   const there = biocidesIn(index, to);
   for (const comes of biocidesIn(index, from)) {
-    const enemy = there.find((other) => index.biocides.get(comes)?.neverMeets.includes(other));
+    const enemy = there.find((other) => mustNotMeet(index, comes, other, to.emptied) || mustNotMeet(index, other, comes, to.emptied));
     if (enemy !== undefined) {
       const data = { from: from.facts.id, to: to.facts.id, comes, meets: enemy, residue: to.emptied ? 'residue' : 'content' };
       return [{ code: 'biocides-meet', data }];
@@ -45,11 +45,26 @@ function biocideBreaks(index: OutpostIndex, from: Side, to: Side): RuleBreak[] {
   return [];
 }
 
+/** Said of one of the two it holds both ways; in the rest of an emptied store only where the file says so. */
+function mustNotMeet(index: OutpostIndex, biocide: string, other: string, inRest: boolean): boolean {
+  const said = index.biocides.get(biocide);
+  return said?.neverMeets.includes(other) === true && (!inRest || said.alsoInRemainder);
+}
+
+/** The first two biocides among some that never meet, or null. */
+export function enemiesAmong(index: OutpostIndex, biocides: readonly string[]): readonly [string, string] | null {
+  for (const comes of biocides) {
+    const meets = biocides.find((other) => mustNotMeet(index, comes, other, false));
+    if (meets !== undefined) return [comes, meets];
+  }
+  return null;
+}
+
 function gradeBreaks(index: OutpostIndex, from: Side, to: Side): RuleBreak[] {
   if (from.grade === null || to.grade === null) return [];
   const after = gradeAfter(index, from, to) ?? from.grade;
   const mayFlow = index.grades.get(from.grade)?.mayFlowInto ?? [];
-  const mayGoDown = to.emptied && to.grade !== 'waste' && index.outpost.policy.containersMayGoDown && !isFixed(index, to);
+  const mayGoDown = to.emptied && !isWaste(index, to) && index.outpost.policy.containersMayGoDown && !isFixed(index, to);
   const receiving = mayGoDown ? after : to.grade;
   if (mayFlow.includes(receiving)) return [];
   return [{ code: 'grade-may-not-flow', data: { from: from.facts.id, to: to.facts.id, fromGrade: from.grade, toGrade: to.grade } }];
@@ -67,11 +82,13 @@ function reserveBreaks(index: OutpostIndex, from: Side, to: Side): RuleBreak[] {
   return [{ code: 'reserve-unreleased', data: { from: from.facts.id, to: to.facts.id, release: from.release } }];
 }
 
-function holdBreaks(from: Side, to: Side): RuleBreak[] {
-  if (from.hold === null || isWaste(to)) return [];
+function holdBreaks(index: OutpostIndex, from: Side, to: Side): RuleBreak[] {
+  if (from.hold === null || isWaste(index, to)) return [];
   return [{ code: 'held-water-moved', data: { from: from.facts.id, to: to.facts.id, hold: from.hold.hold, reason: from.hold.reason } }];
 }
 
-function isWaste(side: Side): boolean {
-  return side.facts.kind === 'wasteContainer';
+/** Nothing comes back from there, so nothing has to wait there. */
+export function isWaste(index: OutpostIndex, side: Pick<Side, 'grade' | 'facts'>): boolean {
+  const terminal = side.grade !== null && index.grades.get(side.grade)?.terminal === true;
+  return terminal || side.facts.kind === 'wasteContainer';
 }

@@ -1,6 +1,7 @@
 // Findings that are true as long as a state lasts: holds, conditional reserve, negative stock, floors, silence.
 import { msPerDay } from '../ground/units/index.ts';
 import { type AccountFinding, type Fold, MG_PER_KG } from './fold.ts';
+import { holdsOf } from './hold.ts';
 import type { StorePosition } from './store-position.ts';
 import type { HoldState } from './store-state.ts';
 
@@ -34,11 +35,11 @@ function holds(fold: Fold, stores: readonly StorePosition[], atMs: number): Acco
   for (const [kind, code] of [['hold', 'hold-open'], ['conditional', 'conditional-reserve']] as const) {
     const groups = new Map<string, { hold: HoldState; members: StorePosition[] }>();
     for (const store of stores) {
-      const hold = store[kind];
-      if (hold === null) continue;
-      const group = groups.get(hold.hold) ?? { hold, members: [] };
-      group.members.push(store);
-      groups.set(hold.hold, group);
+      for (const hold of openOn(fold, store, kind)) {
+        const group = groups.get(hold.hold) ?? { hold, members: [] };
+        group.members.push(store);
+        groups.set(hold.hold, group);
+      }
     }
     for (const { hold, members } of groups.values()) {
       const data = {
@@ -54,6 +55,12 @@ function holds(fold: Fold, stores: readonly StorePosition[], atMs: number): Acco
     }
   }
   return found;
+}
+
+function openOn(fold: Fold, store: StorePosition, kind: 'hold' | 'conditional'): readonly HoldState[] {
+  if (kind === 'conditional') return store.conditional === null ? [] : [store.conditional];
+  const state = fold.stores.get(store.facts.id);
+  return state === undefined ? [] : holdsOf(state);
 }
 
 /** ± at 95 % of a sum over stores, what they share in doubt inside. */

@@ -61,7 +61,9 @@ export interface StoreState {
   /** Every biocide that has been in it since it was last disinfected. */
   biocides: readonly string[];
   release: Release;
+  /** The oldest hold that is open, and those that came after it: see hold.ts. */
   hold: HoldState | null;
+  holdsBehind: readonly HoldState[];
   conditional: HoldState | null;
   lastReading: LastReading | null;
   /** When water last moved in or out. */

@@ -2,15 +2,18 @@
 import type { AnyEntry, Entry } from '../../book/index.ts';
 import { flow } from '../flow.ts';
 import type { Fold } from '../fold.ts';
+import { endHold, putOnHold } from '../hold.ts';
+import { ruleHold } from '../identity.ts';
 import { OUTSIDE } from '../ledger.ts';
 import { noteEntry } from '../note.ts';
+import { biocidesIn, enemiesAmong } from '../rules.ts';
 import { holdsNow, type HoldState, type StoreState } from '../store-state.ts';
 import { storeOf } from './readings.ts';
 
 export function postHold(fold: Fold, entry: Entry<'hold'>): void {
   const { body } = entry;
   const hold: HoldState = { hold: body.hold, sinceMs: entry.happenedAtMs, reason: body.reason, entry: entry.id };
-  for (const state of statesOf(fold, entry, body.stores)) state.hold = hold;
+  for (const state of statesOf(fold, entry, body.stores)) putOnHold(state, hold);
   for (const state of statesOf(fold, entry, body.conditional)) state.conditional = hold;
 }
 
@@ -18,7 +21,7 @@ export function postHold(fold: Fold, entry: Entry<'hold'>): void {
 export function postRelease(fold: Fold, entry: Entry<'release'>): void {
   const { hold, stores } = entry.body;
   for (const state of statesOf(fold, entry, stores)) {
-    if (hold === undefined || state.hold?.hold === hold) state.hold = null;
+    endHold(state, hold);
     if (hold === undefined || state.conditional?.hold === hold) state.conditional = null;
     state.release = 'own sample';
   }
@@ -27,20 +30,23 @@ export function postRelease(fold: Fold, entry: Entry<'release'>): void {
 /** A waiver lets water be used without making it any better. */
 export function postWaiver(fold: Fold, entry: Entry<'waiver'>): void {
   needsTwo(fold, entry, 'waiver');
-  for (const state of statesOf(fold, entry, entry.body.stores)) if (state.hold?.hold === entry.body.hold) state.hold = null;
+  for (const state of statesOf(fold, entry, entry.body.stores)) endHold(state, entry.body.hold);
 }
 
+/** Down is a way out of a hold; up is none, whatever the entry says that the water was. */
 export function postDowngrade(fold: Fold, entry: Entry<'downgrade'>): void {
   const { body } = entry;
   const state = storeOf(fold, entry, body.store);
   if (state === null) return;
-  if (rank(fold, body.toGrade) < rank(fold, body.fromGrade)) {
-    const data = { fromGrade: body.fromGrade, toGrade: body.toGrade };
-    noteEntry(fold, entry, { code: 'grade-went-up', severity: 'act-now', store: body.store, data });
-    state.hold ??= { hold: `rule ${entry.site} ${entry.number}`, sinceMs: entry.happenedAtMs, reason: 'grade-went-up', entry: entry.id };
-  }
-  if (body.hold === undefined || state.hold?.hold === body.hold) state.hold = null;
+  const goesUp = [body.fromGrade, state.grade].some((grade) => grade !== null && rank(fold, body.toGrade) < rank(fold, grade));
+  if (goesUp) noteRise(fold, entry, state, { fromGrade: state.grade ?? body.fromGrade, toGrade: body.toGrade });
+  else endHold(state, body.hold);
   holdsNow(state, body.toGrade);
+}
+
+function noteRise(fold: Fold, entry: AnyEntry, state: StoreState, data: { fromGrade: string; toGrade: string }): void {
+  noteEntry(fold, entry, { code: 'grade-went-up', severity: 'act-now', store: state.facts.id, data });
+  putOnHold(state, ruleHold(entry, 'grade-went-up'));
 }
 
 /** Treated water waits: it counts for nothing until its sample has passed and the medic has released it. */
@@ -52,31 +58,42 @@ export function postTreatment(fold: Fold, entry: Entry<'treatment'>): void {
   if (body.dose !== undefined) flow(fold, entry, { from: outside, to: fold.endOfStore(state), massMg: body.dose.massMg, uMg: 0, calibration: -1, plumbing: true });
   holdsNow(state, body.toGrade);
   const biocide = fold.index.grades.get(body.toGrade)?.biocide ?? 'none';
-  if (biocide !== 'none') state.biocides = [...new Set([...state.biocides, biocide])];
+  if (biocide !== 'none') addBiocide(fold, entry, state, biocide);
   state.release = 'none';
-  state.hold = { hold: `treated ${entry.site} ${entry.number}`, sinceMs: entry.happenedAtMs, reason: 'treated, not yet released', entry: entry.id };
+  putOnHold(state, { hold: `treated ${entry.site} ${entry.number}`, sinceMs: entry.happenedAtMs, reason: 'treated, not yet released', entry: entry.id });
 }
 
 export function postDose(fold: Fold, entry: Entry<'dose'>): void {
   const { body } = entry;
   for (const state of statesOf(fold, entry, body.stores)) {
     flow(fold, entry, { from: outside, to: fold.endOfStore(state), massMg: body.doseEach.massMg, uMg: 0, calibration: -1, plumbing: true });
-    state.biocides = [...new Set([...state.biocides, body.biocide])];
+    addBiocide(fold, entry, state, body.biocide);
   }
 }
 
-/** A label goes one way only: down. */
+function addBiocide(fold: Fold, entry: AnyEntry, state: StoreState, biocide: string): void {
+  const had = biocidesIn(fold.index, state);
+  state.biocides = [...new Set([...state.biocides, biocide])];
+  const enemies = had.includes(biocide) ? null : enemiesAmong(fold.index, [...had, biocide]);
+  if (enemies === null) return;
+  const meets = enemies.find((one) => one !== biocide) ?? biocide;
+  const data = { from: 'a dose', to: state.facts.id, comes: biocide, meets, residue: state.emptied ? 'residue' : 'content', happened: entry.happened ?? null };
+  noteEntry(fold, entry, { code: 'biocides-meet', severity: 'act-now', store: state.facts.id, data });
+  putOnHold(state, ruleHold(entry, 'biocides-meet'));
+}
+
+/** A label goes one way only: down. It changes what a store is for, not what is in it. */
 export function postRelabel(fold: Fold, entry: Entry<'relabel'>): void {
   const { body } = entry;
   const state = storeOf(fold, entry, body.store);
   if (state === null) return;
   if (!body.twoPersons) noteEntry(fold, entry, { code: 'alone-for-two', severity: 'act-now', store: body.store, data: { act: 'relabel' } });
   if (state.grade !== null && rank(fold, body.toGrade) < rank(fold, state.grade)) {
-    const data = { fromGrade: state.grade, toGrade: body.toGrade };
-    noteEntry(fold, entry, { code: 'grade-went-up', severity: 'act-now', store: body.store, data });
-    state.hold ??= { hold: `rule ${entry.site} ${entry.number}`, sinceMs: entry.happenedAtMs, reason: 'grade-went-up', entry: entry.id };
+    noteRise(fold, entry, state, { fromGrade: state.grade, toGrade: body.toGrade });
   }
+  const { emptied } = state;
   holdsNow(state, body.toGrade);
+  state.emptied = emptied;
 }
 
 /** What a sample took out of a store; a sample drawn elsewhere took nothing from the contents. */

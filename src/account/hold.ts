@@ -1,0 +1,21 @@
+// Holds of a store: several may stand at once, and each ends only by its own name.
+import type { HoldState, StoreState } from './store-state.ts';
+
+/** Every hold that is open on a store, the oldest first. */
+export function holdsOf(state: StoreState): readonly HoldState[] {
+  return state.hold === null ? [] : [state.hold, ...state.holdsBehind];
+}
+
+/** A hold stands beside those that are there: a release of one leaves the water waiting for the others. */
+export function putOnHold(state: StoreState, hold: HoldState): void {
+  if (holdsOf(state).some((one) => one.hold === hold.hold)) return;
+  if (state.hold === null) state.hold = hold;
+  else state.holdsBehind = [...state.holdsBehind, hold];
+}
+
+/** Ends a hold by its name; without a name every hold. */
+export function endHold(state: StoreState, name: string | undefined): void {
+  const left = name === undefined ? [] : holdsOf(state).filter((one) => one.hold !== name);
+  state.hold = left[0] ?? null;
+  state.holdsBehind = left.slice(1);
+}
