@@ -1,4 +1,5 @@
 // The SQLite file against the contract of the port, and one digest for one book in both stores.
+import { spawn } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -39,4 +40,35 @@ test('a book in memory and its twin on disk have one digest, however the entries
   expect(one.digest).toBe(other.digest);
   expect(one).toEqual(other);
   await close();
+});
+
+test('three processes that write at once lose nothing and leave no gap', async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'waterwright-writers-'));
+  const path = join(folder, 'corrie.book');
+  createBook(path, INFO);
+  const script = join(import.meta.dirname, 'keep-many.ts');
+  const writers = [1, 2, 3].map((seed) =>
+    spawn(process.execPath, ['--no-warnings', script, path, `${seed}`, '80'], {
+      stdio: ['pipe', 'pipe', 'inherit'],
+    }),
+  );
+  await Promise.all(writers.map((writer) => new Promise((ready) => writer.stdout.once('data', ready))));
+  for (const writer of writers) writer.stdin.end('go');
+  const ends = await Promise.all(writers.map((writer) => new Promise((end) => writer.once('close', end))));
+  expect(ends).toEqual([0, 0, 0]);
+  {
+    using book = await openBook(path, { owner: 'contract' });
+    const check = await checkBook(book, { hash: plainHash });
+    expect(check).toMatchObject({ entries: 240, findings: [], heads: [{ site: 'corrie', number: 240 }] });
+    for (const draft of [1, 2, 3].flatMap((seed) => makeDrafts(seed, 80)))
+      expect(await book.find(draft.id)).not.toBeNull();
+    // They took turns: the chain is not three blocks one behind the other.
+    const owners = (await Array.fromAsync(book.scan({ order: 'site' }))).flat().map((row) => row.id);
+    const seeds = new Map([1, 2, 3].flatMap((seed) => makeDrafts(seed, 80).map(({ id }) => [id, seed])));
+    const turns = owners.filter(
+      (id, at) => at > 0 && seeds.get(id) !== seeds.get(owners[at - 1] ?? ''),
+    ).length;
+    expect(turns).toBeGreaterThan(10);
+  }
+  rmSync(folder, { recursive: true });
 });

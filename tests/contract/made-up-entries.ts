@@ -5,6 +5,7 @@ import {
   canonicalJson,
   entryId,
   FIRST_SEAL,
+  type Hash,
   type Head,
   type Json,
   type KeptEntry,
@@ -82,12 +83,17 @@ export function makeDrafts(seed: number, count: number): readonly AnyDraft[] {
 }
 
 /** Drafts numbered and sealed as the next entries of a site. */
-export function sealedAs(site: string, drafts: readonly AnyDraft[], after?: Head): KeptEntry[] {
+export function sealedAs(
+  site: string,
+  drafts: readonly AnyDraft[],
+  after?: Head,
+  hash: Hash = plainHash,
+): KeptEntry[] {
   let head = after ?? { site, number: 0, seal: FIRST_SEAL };
   return drafts.map((draft) => {
     const entry = { ...draft, site, number: head.number + 1 } as AnyEntry;
     const text = canonicalJson(entry as unknown as Json);
-    const seal = sealOf(plainHash, head.seal, text);
+    const seal = sealOf(hash, head.seal, text);
     head = { site, number: entry.number, seal };
     return rowOf(entry, { text, seal, keptAtMs: DAY_ONE_MS });
   });

@@ -1,5 +1,5 @@
 // Making a book where none is: whole and empty under a passing name, then given its name in one step.
-import { realpathSync, rmSync, statSync } from 'node:fs';
+import { accessSync, constants, realpathSync, rmSync, statSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import type { BookInfo } from '../../book/index.ts';
 import { openDatabase } from './connection.ts';
@@ -40,6 +40,11 @@ function findFolder(path: string): string {
   const problem = systemProblem(code, path);
   if (problem !== null) throw problem;
   if (!statSync(folder).isDirectory()) throw new DiskProblem('folder-missing', path, { folder });
+  const refused = systemProblem(
+    systemCode(() => accessSync(folder, constants.W_OK)),
+    path,
+  );
+  if (refused !== null) throw refused;
   return folder;
 }
 

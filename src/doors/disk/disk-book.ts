@@ -19,6 +19,7 @@ import { keptEntry, type Row, scanPages } from './scan.ts';
 import { readSettings, type Settings } from './settings.ts';
 import { asProblem, endsWriting, isBusy, isTaken } from './sqlite-error.ts';
 import { BEGIN, COMMIT, DATA_VERSION, ROLLBACK } from './statements.ts';
+import { whyNotWritable } from './writable.ts';
 
 /** While entries come in, the receipt follows at this distance at most. */
 const RECEIPT_EVERY_MS = 1000;
@@ -133,10 +134,17 @@ export class DiskBook implements BookPort {
     } catch (error) {
       takeBack(connection.db);
       if (isBusy(error)) throw new BookBusy(this.path, findOwner(this.path), this.#waitMs);
-      const problem = asProblem(error, this.path);
+      const problem = this.#told(error);
       if (endsWriting(error) && problem instanceof DiskProblem) this.#stopWriting(problem);
       throw problem;
     }
+  }
+
+  #told(error: unknown): unknown {
+    const problem = asProblem(error, this.path);
+    if (!(problem instanceof DiskProblem) || problem.code !== 'read-only') return problem;
+    // SQLite opens a file for reading where it could not be opened for writing, and does not say why.
+    return whyNotWritable(this.path) ?? new DiskProblem('disk-error', this.path, { call: 'open to write' });
   }
 
   /**

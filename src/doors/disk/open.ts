@@ -1,6 +1,5 @@
 // Opening a book that is there.
-import { accessSync, constants, realpathSync, statSync } from 'node:fs';
-import { dirname } from 'node:path';
+import { realpathSync, statSync } from 'node:fs';
 import { againstReceipt, type BookFinding } from '../../book/index.ts';
 import { type Connection, connect, needsRecovery, recover } from './connection.ts';
 import { DiskBook } from './disk-book.ts';
@@ -8,6 +7,7 @@ import { findOwner } from './owner.ts';
 import { BookBusy, type DiskFinding, DiskProblem, diskFinding } from './problem.ts';
 import { readReceipt, receiptPath } from './receipt.ts';
 import { asProblem, isBusy, systemCode, systemProblem } from './sqlite-error.ts';
+import { whyNotWritable } from './writable.ts';
 
 /** How long a second writer waits for the first. */
 const DEFAULT_WAIT_MS = 5000;
@@ -56,21 +56,6 @@ function findFile(path: string): string {
 
 function askedToRead(file: string): DiskProblem {
   return new DiskProblem('read-only', file, { why: 'asked' });
-}
-
-/** The journal is made in the folder, so a file in a folder that cannot be written is read only, too. */
-function whyNotWritable(file: string): DiskProblem | null {
-  for (const [place, why] of [
-    [file, 'file'],
-    [dirname(file), 'folder'],
-  ] as const) {
-    const code = systemCode(() => accessSync(place, constants.W_OK));
-    if (code === null) continue;
-    return code === 'EACCES' || code === 'EPERM'
-      ? new DiskProblem('not-permitted', file, { why, place })
-      : new DiskProblem('read-only', file, { why: 'disk', place });
-  }
-  return null;
 }
 
 interface ConnectWish {

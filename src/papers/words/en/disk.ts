@@ -89,7 +89,12 @@ export const diskWords: Words<DiskFindingCode> = {
       'Open it with the newer program. The file was not touched.',
     ),
   'book-damaged': (data, where) =>
-    say(`${file(where)} is damaged or cut short.`, 'a whole book', says(data), goBack),
+    say(
+      `${file(where)} is damaged, cut short, or cannot be read from this disk.`,
+      'a whole book',
+      says(data),
+      goBack,
+    ),
   'page-damaged': (data, where) =>
     say(`A page of ${file(where)} is not as it was written.`, 'whole pages', says(data), goBack),
   'book-altered': (data, where) =>
