@@ -41,7 +41,7 @@ interface Told extends Lie {
   readonly fault: string | null;
 }
 
-async function tellLie(lie: Lie, at: number): Promise<Told> {
+async function tellLie(lie: Lie, at: number, ackEarly = false): Promise<Told> {
   const path = join(folder, `${at}.book`);
   const log = `${path}.strace`;
   copyFileSync(template, path);
@@ -50,7 +50,7 @@ async function tellLie(lie: Lie, at: number): Promise<Told> {
     ...['-e', `inject=${lie.call}:${lie.how}:when=${lie.when}`],
     ...['-P', path, '-P', `${path}-journal`],
   ];
-  const said = await startWriter({ path, plan: PLAN }, strace).said;
+  const said = await startWriter({ path, plan: PLAN, ackEarly }, strace).said;
   const injected = readFileSync(log, 'utf8').split('(INJECTED)').length - 1;
   // A killed call is told by the signal, not by a result.
   const killed = lie.how.startsWith('signal') && !said.done ? 1 : 0;
@@ -102,7 +102,7 @@ test('of all lies of the disk none becomes an acknowledgement that is not true',
     ...lies(sync as string, 'signal=KILL', 4),
     ...lies('ftruncate', 'signal=KILL', 3),
   ];
-  const told = await inPairs(jobs, tellLie);
+  const told = await inPairs(jobs, (lie, at) => tellLie(lie, at));
   const wrong = told.filter(({ fault }) => fault !== null);
   const fired = told.filter(({ injected }) => injected > 0);
   tellAll(told, sync as string);
@@ -115,6 +115,14 @@ test('of all lies of the disk none becomes an acknowledgement that is not true',
   for (const call of new Set(jobs.map((job) => `${job.call} ${job.how}`)))
     expect(fired.filter((each) => `${each.call} ${each.how}` === call).length, call).toBeGreaterThan(0);
   holdStops(told, sync as string);
+});
+
+test('control: a writer that acknowledges what then fails is found out', async () => {
+  for (const how of ['error=EIO', 'error=ENOSPC']) {
+    const told = await tellLie({ call: 'pwrite64', how, when: '1+' }, 1000, true);
+    expect(told.injected).toBeGreaterThan(0);
+    expect(told.fault).toMatch(/lost: acknowledged/);
+  }
 });
 
 /** What the writer said after each kind of lie. */

@@ -9,6 +9,7 @@ import { applySettings } from './settings.ts';
 import { asProblem } from './sqlite-error.ts';
 import {
   COUNT,
+  DATA_VERSION,
   FIND,
   FIND_NUMBER,
   HEAD_OF_SITE,
@@ -75,6 +76,7 @@ function prepareAll(db: DatabaseSync) {
     nextSite: db.prepare(NEXT_SITE),
     headOfSite: db.prepare(HEAD_OF_SITE),
     count: db.prepare(COUNT),
+    dataVersion: db.prepare(DATA_VERSION),
     insert: db.prepare(INSERT),
     find: rows(db.prepare(FIND)),
     findNumber: rows(db.prepare(FIND_NUMBER)),

@@ -18,7 +18,7 @@ import { writeReceipt } from './receipt.ts';
 import { keptEntry, type Row, scanPages } from './scan.ts';
 import { readSettings, type Settings } from './settings.ts';
 import { asProblem, endsWriting, isBusy, isTaken } from './sqlite-error.ts';
-import { BEGIN, COMMIT, DATA_VERSION, ROLLBACK } from './statements.ts';
+import { BEGIN, COMMIT, ROLLBACK } from './statements.ts';
 import { whyNotWritable } from './writable.ts';
 
 /** While entries come in, the receipt follows at this distance at most. */
@@ -165,8 +165,8 @@ export class DiskBook implements BookPort {
     }
   }
 
-  #noteOwner({ db }: Connection): void {
-    const version = oneValue(db.prepare(DATA_VERSION)) as number;
+  #noteOwner({ statements }: Connection): void {
+    const version = oneValue(statements.dataVersion) as number;
     if (this.#isOwnerNoted && version === this.#dataVersion) return;
     noteOwner(this.path, this.#owner);
     this.#isOwnerNoted = true;

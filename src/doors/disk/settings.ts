@@ -1,5 +1,5 @@
 // Settings of a connection: set at every open and read back, because a file that is opened again may come with weaker ones.
-import type { DatabaseSync } from 'node:sqlite';
+import type { DatabaseSync, StatementSync } from 'node:sqlite';
 import { oneValue } from './one-value.ts';
 import { DiskProblem } from './problem.ts';
 
@@ -81,7 +81,7 @@ export function applySettings(
       throw new DiskProblem('settings-refused', path, {
         setting: name,
         wanted: wanted[name],
-        received: settings[name] ?? null,
+        received: settings[name],
       });
   }
   return settings;
@@ -89,15 +89,21 @@ export function applySettings(
 
 export function readSettings(db: DatabaseSync): Settings {
   return {
-    journal_mode: oneValue(db.prepare(READ.journal_mode)) as never,
-    synchronous: oneValue(db.prepare(READ.synchronous)) as never,
-    foreign_keys: oneValue(db.prepare(READ.foreign_keys)) as never,
-    recursive_triggers: oneValue(db.prepare(READ.recursive_triggers)) as never,
-    trusted_schema: oneValue(db.prepare(READ.trusted_schema)) as never,
-    cell_size_check: oneValue(db.prepare(READ.cell_size_check)) as never,
-    mmap_size: oneValue(db.prepare(READ.mmap_size)) as never,
-    fullfsync: oneValue(db.prepare(READ.fullfsync)) as never,
-    cache_size: oneValue(db.prepare(READ.cache_size)) as never,
-    busy_timeout: oneValue(db.prepare(READ.busy_timeout)) as never,
+    journal_mode: String(oneValue(db.prepare(READ.journal_mode))),
+    synchronous: whole(db.prepare(READ.synchronous)),
+    foreign_keys: whole(db.prepare(READ.foreign_keys)),
+    recursive_triggers: whole(db.prepare(READ.recursive_triggers)),
+    trusted_schema: whole(db.prepare(READ.trusted_schema)),
+    cell_size_check: whole(db.prepare(READ.cell_size_check)),
+    mmap_size: whole(db.prepare(READ.mmap_size)),
+    fullfsync: whole(db.prepare(READ.fullfsync)),
+    cache_size: whole(db.prepare(READ.cache_size)),
+    busy_timeout: whole(db.prepare(READ.busy_timeout)),
   };
+}
+
+/** A setting that gives no number reads as −1, which none of them may be. */
+function whole(statement: StatementSync): number {
+  const value = oneValue(statement);
+  return typeof value === 'number' ? value : -1;
 }
