@@ -1,18 +1,32 @@
 // Applying one entry to a fold. It never refuses: what does not fit is a finding.
-import type { AnyEntry } from '../book/index.ts';
+import type { AnyEntry, Kind } from '../book/index.ts';
 import { dayOf } from '../ground/units/index.ts';
 import type { Fold } from './fold.ts';
 import { noteEntry } from './note.ts';
 import { post } from './post/index.ts';
 
+/** Kinds that say how much water there is or was moved. */
+const tellsOfStocks: ReadonlySet<Kind> = new Set([
+  'day-line', 'meter', 'movement', 'push', 'run-pause', 'run-finish', 'source-change',
+  'weigh', 'gauge', 'pvt', 'declared-empty', 'declared-full', 'stock-count',
+]);
+
+/** More of them than this are not named one by one. */
+const MOST_BEFORE_OPENING = 200;
+
 export function applyEntry(fold: Fold, entry: AnyEntry): void {
   fold.entries += 1;
   fold.lastEntryMs = entry.happenedAtMs;
-  if (fold.openingMs !== null && entry.happenedAtMs < fold.openingMs) {
-    noteEntry(fold, entry, { code: 'before-opening', severity: 'act-today', data: { openingMs: fold.openingMs } });
-  }
-  noteLate(fold, entry);
+  if (tellsOfStocks.has(entry.kind)) noteBeforeOpening(fold, entry);
+  if (entry.late !== undefined) noteLate(fold, entry);
   post(fold, entry);
+}
+
+function noteBeforeOpening(fold: Fold, entry: AnyEntry): void {
+  const { openingMs, beforeOpening } = fold;
+  if (openingMs === null && beforeOpening.length < MOST_BEFORE_OPENING) fold.beforeOpening = [...beforeOpening, entry];
+  if (openingMs === null || entry.happenedAtMs >= openingMs) return;
+  noteEntry(fold, entry, { code: 'before-opening', severity: 'act-today', data: { openingMs } });
 }
 
 /** An entry that came after its day was closed: the paper stands, the past is believed anew. */

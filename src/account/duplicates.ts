@@ -19,23 +19,34 @@ export type DuplicateReason = 'double tap' | 'another source' | 'clock apart';
 
 /** Why two movements look like one act, or null. */
 export function duplicateReason(first: RecentMovement, second: RecentMovement): DuplicateReason | null {
-  if (first.from !== second.from || first.to !== second.to || first.massMg !== second.massMg) return null;
+  if (first.massMg !== second.massMg || first.from !== second.from || first.to !== second.to) return null;
+  if (first.person !== null && second.person !== null && first.person !== second.person) return null;
   const apartMs = Math.abs(second.atMs - first.atMs);
-  const otherSource = first.source !== second.source || first.by !== second.by;
-  if (!otherSource) return apartMs <= DOUBLE_TAP_MS && first.startAtMs === second.startAtMs ? 'double tap' : null;
+  const isCopy = first.source !== second.source || first.site !== second.site;
+  if (!isCopy && first.by === second.by) return apartMs <= DOUBLE_TAP_MS && first.startAtMs === second.startAtMs ? 'double tap' : null;
   if (apartMs <= SAME_ACT_MS) return 'another source';
+  // Two people of one place read one clock: only what was copied elsewhere can have another.
   const startsAgree = first.startAtMs === null || second.startAtMs === null || second.startAtMs - first.startAtMs === second.atMs - first.atMs;
-  return apartMs <= WIDEST_CLOCK_MS && apartMs % CLOCK_STEP_MS === 0 && startsAgree ? 'clock apart' : null;
+  return isCopy && apartMs <= WIDEST_CLOCK_MS && apartMs % CLOCK_STEP_MS === 0 && startsAgree ? 'clock apart' : null;
 }
 
-type MovedFacts = Pick<RecentMovement, 'from' | 'to' | 'massMg' | 'startAtMs'>;
+type MovedFacts = Pick<RecentMovement, 'from' | 'to' | 'massMg' | 'startAtMs' | 'person'>;
 
 /**
  * Looks a movement up among the recent ones. A proposed twin is left out of the position until somebody decides.
  * @returns whether the movement counts
  */
 export function countsOnce(fold: Fold, entry: AnyEntry, movement: MovedFacts): boolean {
-  const mine: RecentMovement = { ...movement, entry: entry.id, ref: refOf(entry), entryNo: entryNoOf(entry), atMs: entry.happenedAtMs, source: entry.source ?? null, by: entry.by };
+  const mine: RecentMovement = {
+    ...movement,
+    entry: entry.id,
+    ref: refOf(entry),
+    entryNo: entryNoOf(entry),
+    site: entry.site,
+    atMs: entry.happenedAtMs,
+    source: entry.source ?? null,
+    by: entry.by,
+  };
   const decision = fold.decisions.get(entry.id);
   const twin = decision === undefined ? findTwin(fold, mine) : null;
   remember(fold, mine);

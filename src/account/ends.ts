@@ -3,6 +3,7 @@ import type { AnyEntry } from '../book/index.ts';
 import { nearest } from '../ground/units/index.ts';
 import type { End, Fold } from './fold.ts';
 import { noteEntry } from './note.ts';
+import type { StoreState } from './store-state.ts';
 
 /** Pools have no walls; what is in them is only reckoned. */
 export const pools = ['people', 'cabin air', 'electrolyser', 'outside', 'unaccounted', 'unplaced', 'lost'] as const;
@@ -22,7 +23,7 @@ export function poolEnd(name: string): End {
  */
 export function endOf(fold: Fold, entry: AnyEntry, name: string, field: string): End {
   const store = fold.stores.get(name);
-  if (store !== undefined) return fold.endOfStore(store);
+  if (store?.aboard === true) return fold.endOfStore(store);
   if (isPool(name)) return poolEnd(name);
   if (fold.ports.has(name)) {
     const on = fold.storeOn(name);
@@ -30,7 +31,21 @@ export function endOf(fold: Fold, entry: AnyEntry, name: string, field: string):
     noteEntry(fold, entry, { code: 'port-empty', severity: 'act-today', field, data: { port: name } });
     return poolEnd('unplaced');
   }
-  const names = [...fold.stores.keys(), ...fold.ports.keys(), ...pools];
-  noteEntry(fold, entry, { code: 'store-unknown', severity: 'act-today', field, data: { name, nearest: nearest(name, names) } });
+  noteUnknown(fold, entry, { name, field, others: [...fold.ports.keys(), ...pools] });
   return poolEnd('unplaced');
+}
+
+/** A store that is aboard, by its name, or null with a finding. */
+export function storeOf(fold: Fold, entry: AnyEntry, name: string): StoreState | null {
+  const state = fold.stores.get(name);
+  if (state?.aboard === true) return state;
+  noteUnknown(fold, entry, { name, field: 'store', others: [] });
+  return null;
+}
+
+export function noteUnknown(fold: Fold, entry: AnyEntry, what: { name: string; field: string; others: readonly string[] }): void {
+  const { name, field, others } = what;
+  const aboard = [...fold.stores.values()].filter((state) => state.aboard).map((state) => state.facts.id);
+  const data = { name, nearest: nearest(name, [...aboard, ...others]) };
+  noteEntry(fold, entry, { code: 'store-unknown', severity: 'act-today', field, data });
 }

@@ -1,4 +1,5 @@
 // The fold: the state that entries are folded into. Rooms outside see it only as a Position.
+import type { AnyEntry } from '../book/index.ts';
 import type { Instrument, Outpost, OutpostIndex, Store } from '../outpost/index.ts';
 import { indexOutpost } from '../outpost/index.ts';
 import { type DayRule, type Finding, msPerMinute, parseInstantIso } from '../ground/units/index.ts';
@@ -38,6 +39,7 @@ export interface RecentMovement {
   /** How people, and how commands, name that entry. */
   readonly ref: string;
   readonly entryNo: string;
+  readonly site: string;
   readonly from: string;
   readonly to: string;
   readonly massMg: number;
@@ -45,6 +47,8 @@ export interface RecentMovement {
   readonly startAtMs: number | null;
   readonly source: string | null;
   readonly by: string;
+  /** Who drank or used it, where that is said. */
+  readonly person: string | null;
 }
 
 export interface Decision {
@@ -56,7 +60,6 @@ export interface Decision {
 export interface RunState {
   readonly from: string;
   readonly to: string;
-  readonly lineMg: number;
 }
 
 export interface VisitState {
@@ -95,6 +98,8 @@ export class Fold {
   dayRule: DayRule;
   peopleAboard: number;
   openingMs: number | null = null;
+  /** Entries about stocks that came before any opening; an opening says of them that it has them inside. */
+  beforeOpening: readonly AnyEntry[] = [];
   normsUntilMs: number | null = null;
   lastLineMs: number | null = null;
   lastEntryMs: number | null = null;
@@ -126,9 +131,9 @@ export class Fold {
     copy.visits = new Map(this.visits);
     copy.closedDays = new Map(this.closedDays);
     copy.findings = [...this.findings];
-    const { recent, decisions, dayRule, peopleAboard, openingMs, normsUntilMs, lastLineMs, lastEntryMs, entries } = this;
+    const { beforeOpening, recent, decisions, dayRule, peopleAboard, openingMs, normsUntilMs, lastLineMs, lastEntryMs, entries } = this;
     return Object.assign(copy, {
-      recent, decisions, dayRule, peopleAboard, openingMs, normsUntilMs, lastLineMs, lastEntryMs, entries,
+      beforeOpening, recent, decisions, dayRule, peopleAboard, openingMs, normsUntilMs, lastLineMs, lastEntryMs, entries,
     });
   }
 

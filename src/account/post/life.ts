@@ -49,6 +49,8 @@ export function postVisitDepart(fold: Fold, entry: Entry<'visit-depart'>): void 
     flow(fold, entry, { from, to: { account: OUTSIDE, store: null }, massMg, uMg: 0, calibration: -1 });
     fold.estimator.reset(state.content, 0, 0);
     state.aboard = false;
+    const port = fold.portOf(state.facts.id);
+    if (port !== null) fold.setPort(port, null, entry.happenedAtMs);
   }
 }
 

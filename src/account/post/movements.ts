@@ -1,7 +1,7 @@
 // Movements: single ones, runs with pauses, pushes of several stores, single drinks that a counter will count.
 import type { Amount, AnyEntry, Entry } from '../../book/index.ts';
 import { countsOnce } from '../duplicates.ts';
-import { endOf } from '../ends.ts';
+import { endOf, storeOf } from '../ends.ts';
 import { flow } from '../flow.ts';
 import type { End, Fold } from '../fold.ts';
 import { doubtOf, instrumentOf } from '../instrument-of.ts';
@@ -20,7 +20,7 @@ export function postMovement(fold: Fold, entry: Entry<'movement'>): void {
     return;
   }
   const { from, to, amount, startAtMs } = body;
-  if (!countsOnce(fold, entry, { from, to, massMg: amount.massMg, startAtMs: startAtMs ?? null })) return;
+  if (!countsOnce(fold, entry, { from, to, massMg: amount.massMg, startAtMs: startAtMs ?? null, person: body.person ?? null })) return;
   const source = endOf(fold, entry, from, 'from');
   const target = endOf(fold, entry, to, 'to');
   const doubt = doubtOf(fold, amount, instrumentOf(fold, body));
@@ -66,7 +66,7 @@ type RunPart = Entry<'run-pause'> | Entry<'run-finish'>;
 
 export function postRunStart(fold: Fold, entry: Entry<'run-start'>): void {
   const { run, from, to } = entry.body;
-  fold.runs.set(run, { from, to, lineMg: 0 });
+  fold.runs.set(run, { from, to });
 }
 
 /** A run stopped on its way: what stays in the hose is in neither store. */
@@ -77,10 +77,10 @@ export function postRunPause(fold: Fold, entry: Entry<'run-pause'>): void {
   const lineMg = Math.min(body.lineContentMg ?? 0, body.amount.massMg);
   const line: End = { account: lineAccount(body.run), store: null };
   const doubt = doubtOf(fold, body.amount, instrumentOf(fold, body));
-  emptyLine(fold, entry, line, ends.to);
   flow(fold, entry, { from: ends.from, to: ends.to, massMg: body.amount.massMg - lineMg, ...doubt, grade: body.grade });
+  emptyLine(fold, entry, line, ends.to);
   flow(fold, entry, { from: ends.from, to: line, massMg: lineMg, uMg: 0, calibration: doubt.calibration });
-  fold.runs.set(body.run, { from: ends.names.from, to: ends.names.to, lineMg });
+  fold.runs.set(body.run, ends.names);
 }
 
 export function postRunFinish(fold: Fold, entry: Entry<'run-finish'>): void {
@@ -88,12 +88,12 @@ export function postRunFinish(fold: Fold, entry: Entry<'run-finish'>): void {
   if (ends === null) return;
   const { body } = entry;
   const doubt = doubtOf(fold, body.amount, instrumentOf(fold, body));
-  emptyLine(fold, entry, { account: lineAccount(body.run), store: null }, ends.to);
   flow(fold, entry, { from: ends.from, to: ends.to, massMg: body.amount.massMg, ...doubt, grade: body.grade });
+  emptyLine(fold, entry, { account: lineAccount(body.run), store: null }, ends.to);
   fold.runs.delete(body.run);
 }
 
-/** What stood in the hose goes ahead of the new water. */
+/** What stood in the hose gets in as well; after the new water, so that it is that which says what the store holds now. */
 function emptyLine(fold: Fold, entry: AnyEntry, line: End, to: End): void {
   const massMg = fold.ledger.balanceMg(line.account);
   if (massMg > 0) flow(fold, entry, { from: line, to, massMg, uMg: 0, calibration: -1, plumbing: true });
@@ -113,31 +113,43 @@ function runEnds(fold: Fold, entry: RunPart): { from: End; to: End; names: { fro
 /** Several stores pushed into one or more: all legs over the hose, which is empty before and after. */
 export function postPush(fold: Fold, entry: Entry<'push'>): void {
   const { body } = entry;
-  const massOf = (legs: readonly { readonly amount: Amount }[]) => legs.reduce((sum, leg) => sum + leg.amount.massMg, 0);
   const key = (legs: readonly { readonly store: string }[]) => legs.map((leg) => leg.store).join('+');
-  const movement = { from: key(body.from), to: key(body.to), massMg: massOf(body.from), startAtMs: body.startAtMs ?? null };
+  const givenMg = sumOfLegs(body.from);
+  const gotMg = sumOfLegs(body.to);
+  const movement = { from: key(body.from), to: key(body.to), massMg: givenMg, startAtMs: body.startAtMs ?? null, person: null };
   if (!countsOnce(fold, entry, movement)) return;
-  const differMg = massOf(body.to) - massOf(body.from);
-  if (differMg !== 0) {
-    const data = { givenMg: massOf(body.from), gotMg: massOf(body.to), mgPerL: fold.mgPerL };
-    noteEntry(fold, entry, { code: 'legs-differ', severity: 'know', data });
-  }
   const doubt = doubtOf(fold, body.amount, instrumentOf(fold, body));
-  const waiting = body.to.map((leg) => ({ end: endOf(fold, entry, leg.store, 'to'), restMg: leg.amount.massMg }));
-  body.from.forEach((leg, k) => {
-    const from = endOf(fold, entry, leg.store, 'from');
+  const parts = partsOfPush(fold, entry, body);
+  for (const { from, to, massMg } of parts) {
+    // The parts of one doubt are independent, so their squares add up to its square.
+    const uMg = Math.round(doubt.uMg * Math.sqrt(givenMg === 0 ? 0 : massMg / givenMg));
+    flow(fold, entry, { from, to, massMg, uMg, calibration: doubt.calibration, grade: body.grade });
+  }
+  const last = parts.at(-1);
+  if (givenMg === gotMg || last === undefined) return;
+  flow(fold, entry, { from: last.from, to: last.to, massMg: 0, uMg: Math.abs(givenMg - gotMg), calibration: -1 });
+  noteEntry(fold, entry, { code: 'legs-differ', severity: 'know', data: { givenMg, gotMg, mgPerL: fold.mgPerL } });
+}
+
+function sumOfLegs(legs: readonly { readonly amount: Amount }[]): number {
+  return legs.reduce((sum, leg) => sum + leg.amount.massMg, 0);
+}
+
+/** Who gave whom how much: givers fill receivers one by one. What was given stands, since the givers were read one by one. */
+function partsOfPush(fold: Fold, entry: Entry<'push'>, { from, to }: Entry<'push'>['body']): { from: End; to: End; massMg: number }[] {
+  const waiting = to.map((leg) => ({ end: endOf(fold, entry, leg.store, 'to'), restMg: leg.amount.massMg }));
+  const parts: { from: End; to: End; massMg: number }[] = [];
+  for (const leg of from) {
+    const end = endOf(fold, entry, leg.store, 'from');
     let restMg = leg.amount.massMg;
-    for (const target of waiting) {
-      const massMg = Math.min(restMg, target.restMg);
-      if (massMg === 0) continue;
+    waiting.forEach((target, k) => {
+      const massMg = k === waiting.length - 1 ? restMg : Math.min(restMg, target.restMg);
       target.restMg -= massMg;
       restMg -= massMg;
-      flow(fold, entry, { from, to: target.end, massMg, uMg: k === 0 ? doubt.uMg : 0, calibration: doubt.calibration, grade: body.grade });
-    }
-    // More given than got: the last receiver has it, since the legs of the givers were read one by one.
-    const last = waiting.at(-1);
-    if (restMg > 0 && last !== undefined) flow(fold, entry, { from, to: last.end, massMg: restMg, uMg: restMg, calibration: -1, grade: body.grade });
-  });
+      if (massMg > 0) parts.push({ from: end, to: target.end, massMg });
+    });
+  }
+  return parts;
 }
 
 /** The source of a counter's water changed: the amount is a part of what the counter will say. */
@@ -148,11 +160,8 @@ export function postSourceChange(fold: Fold, entry: Entry<'source-change'>): voi
     noteEntry(fold, entry, { code: 'instrument-unknown', severity: 'act-today', field: 'counter', data: { name: body.counter } });
     return;
   }
-  const store = fold.stores.get(body.store);
-  if (store === undefined) {
-    noteEntry(fold, entry, { code: 'store-unknown', severity: 'act-today', field: 'store', data: { name: body.store, nearest: [] } });
-    return;
-  }
+  const store = storeOf(fold, entry, body.store);
+  if (store === null) return;
   const state = fold.counter(body.counter, body.sinceMs);
   const uMg = body.amount.uMg ?? Math.round(body.amount.massMg * CLAIM_RELATIVE_U);
   state.claims = [...state.claims, { store: body.store, massMg: body.amount.massMg, uMg, entry: entry.id }];

@@ -1,6 +1,7 @@
 // The opening stock, and stores that come aboard: contents told for the first time.
 import type { AnyEntry, Entry } from '../../book/index.ts';
 import type { Store } from '../../outpost/index.ts';
+import { closeCounter } from '../counter-state.ts';
 import { type Fold, MG_PER_KG } from '../fold.ts';
 import { OUTSIDE, storeAccount } from '../ledger.ts';
 import { noteEntry } from '../note.ts';
@@ -16,6 +17,7 @@ export interface FirstContent {
 
 export function postOpening(fold: Fold, entry: Entry<'opening'>): void {
   const { body } = entry;
+  noteEarlier(fold, body.asOfMs);
   fold.openingMs = body.asOfMs;
   fold.normsUntilMs = body.asOfMs;
   fold.lastLineMs = body.asOfMs;
@@ -28,12 +30,22 @@ export function postOpening(fold: Fold, entry: Entry<'opening'>): void {
     state.lastReading = { atMs: body.asOfMs, how: 'opening', entry: entry.id };
   }
   for (const { port, store } of body.ports) fold.setPort(port, store, body.asOfMs);
+  // What counters had in their open intervals is inside the stocks that are told.
+  for (const state of fold.counters.values()) closeCounter(state, state.last ?? 0, { ms: body.asOfMs, running: true, dayLine: true });
   for (const { instrument, value } of body.counters) fold.counter(instrument, body.asOfMs).last = value;
   for (const visit of body.visits) {
     const { visit: name, berthDay, departDay } = visit;
     fold.visits.set(name, { visit: name, berthDay, departDay: departDay ?? null, aboard: false });
   }
   for (const grade of fold.index.grades.keys()) fold.usage.start(grade, body.asOfMs);
+}
+
+/** What happened before the opening is inside its figures: entries that were folded before it counted for nothing. */
+function noteEarlier(fold: Fold, openingMs: number): void {
+  for (const earlier of fold.beforeOpening) {
+    if (earlier.happenedAtMs < openingMs) noteEntry(fold, earlier, { code: 'before-opening', severity: 'act-today', data: { openingMs } });
+  }
+  fold.beforeOpening = [];
 }
 
 function storeNamed(fold: Fold, entry: AnyEntry, id: string): StoreState | null {
@@ -55,13 +67,13 @@ export function tellContent(fold: Fold, entry: AnyEntry, state: StoreState, told
   state.release = told.release;
   if (told.grade === null) {
     state.grade = null;
-    state.gradeHistory = [];
+    state.emptied = told.massMg <= state.facts.remainderMg;
     return;
   }
   holdsNow(state, told.grade);
   state.emptied = told.massMg <= state.facts.remainderMg;
   const biocide = fold.index.grades.get(told.grade)?.biocide ?? 'none';
-  state.biocides = biocide === 'none' || told.massMg === 0 ? [] : [biocide];
+  if (biocide !== 'none' && told.massMg > 0) state.biocides = [...new Set([...state.biocides, biocide])];
 }
 
 type NewStore = Entry<'store-added'>['body'];

@@ -1,5 +1,6 @@
 // Holds and every way out of one, samples, doses, labels: what water is fit for.
 import type { AnyEntry, Entry } from '../../book/index.ts';
+import { storeOf } from '../ends.ts';
 import { flow } from '../flow.ts';
 import type { Fold } from '../fold.ts';
 import { endHold, putOnHold } from '../hold.ts';
@@ -8,7 +9,6 @@ import { OUTSIDE } from '../ledger.ts';
 import { noteEntry } from '../note.ts';
 import { biocidesIn, enemiesAmong } from '../rules.ts';
 import { holdsNow, type HoldState, type StoreState } from '../store-state.ts';
-import { storeOf } from './readings.ts';
 
 export function postHold(fold: Fold, entry: Entry<'hold'>): void {
   const { body } = entry;

@@ -1,13 +1,15 @@
 // Readings: day lines, meters, weights, gaugings, declared empty and full, stock counts, hook-ups.
 import type { AnyEntry, Entry } from '../../book/index.ts';
 import { readCounters } from '../counters.ts';
-import { type Fold, MG_PER_KG } from '../fold.ts';
+import { storeOf } from '../ends.ts';
+import type { Fold } from '../fold.ts';
+import { gaugeDoubt } from '../gauge-doubt.ts';
 import { instrumentOf } from '../instrument-of.ts';
 import { postAhead, settleLevels } from '../interval.ts';
 import { postNorms } from '../norms.ts';
 import { noteEntry } from '../note.ts';
 import { readContent } from '../read-content.ts';
-import type { HowKnown, StoreState } from '../store-state.ts';
+import type { HowKnown } from '../store-state.ts';
 import { countersOfGrade } from '../tally.ts';
 
 export function postDayLine(fold: Fold, entry: Entry<'day-line'>): void {
@@ -34,6 +36,11 @@ export function postHookup(fold: Fold, entry: Entry<'hookup'>): void {
   }
   if (storeOf(fold, entry, store) === null) return;
   beforePortChanges(fold, entry, port);
+  const before = fold.portOf(store);
+  if (before !== null && before !== port) {
+    beforePortChanges(fold, entry, before);
+    fold.setPort(before, null, entry.happenedAtMs);
+  }
   fold.setPort(port, store, entry.happenedAtMs);
 }
 
@@ -45,15 +52,9 @@ export function postWeigh(fold: Fold, entry: Entry<'weigh'> | Entry<'gauge'>): v
     noteEntry(fold, entry, { code: 'reading-skipped', severity: 'know', store: body.store });
     return;
   }
-  const instrument = instrumentOf(fold, body);
-  const absoluteL = instrument?.calibration?.absolute ?? 0;
-  const shared = absoluteL > 0 ? fold.offset(`gauge:${instrument?.id}`, litresKg(fold, absoluteL)) : -1;
-  // The entry's doubt is that of one reading, all parts together: the shared part is taken out of it.
-  const statedMg = body.amount.uMg ?? Math.round((instrument?.statedDoubt ?? 0.2) * fold.mgPerL);
-  const sharedMg = shared < 0 ? 0 : absoluteL * fold.mgPerL;
-  const uMg = Math.round(Math.sqrt(Math.max(statedMg * statedMg - sharedMg * sharedMg, (statedMg * statedMg) / 4)));
   const how: HowKnown = entry.kind === 'weigh' ? 'weighed' : 'gauged';
-  readContent(fold, entry, state, { massMg: body.amount.massMg, uMg, how, shared: [shared] });
+  const doubt = gaugeDoubt(fold, body.store, instrumentOf(fold, body), body.amount);
+  readContent(fold, entry, state, { massMg: body.amount.massMg, how, ...doubt });
 }
 
 export function postPvt(fold: Fold, entry: Entry<'pvt'>): void {
@@ -63,7 +64,7 @@ export function postPvt(fold: Fold, entry: Entry<'pvt'>): void {
   const gauging = fold.index.stores.get(body.store)?.gauging;
   const parts = gauging === undefined ? null : rootSumOfSquares(gauging.bladderSeatingDoubtL, gauging.injectionDoubtL);
   const uMg = parts === null ? (body.amount.uMg ?? 0) : Math.round(parts * fold.mgPerL);
-  readContent(fold, entry, state, { massMg: body.amount.massMg, uMg, how: 'gauged', shared: [state.gaugeOffset] });
+  readContent(fold, entry, state, { massMg: body.amount.massMg, uMg, how: 'gauged', shared: state.gaugeOffset < 0 ? [] : [{ place: state.gaugeOffset, weight: 1 }] });
 }
 
 export function postDeclaredEmpty(fold: Fold, entry: Entry<'declared-empty'>): void {
@@ -93,7 +94,7 @@ export function postDeclaredFull(fold: Fold, entry: Entry<'declared-full'>): voi
   const { body } = entry;
   const state = storeOf(fold, entry, body.store);
   if (state === null) return;
-  const port = body.port ?? fold.portOf(body.store);
+  const port = fold.portOf(body.store);
   if (port !== null) beforePortChanges(fold, entry, port);
   const fullU = fold.index.stores.get(body.store)?.fullAtDoubtL ?? 0.3;
   const uMg = body.amount.uMg ?? Math.round(fullU * fold.mgPerL);
@@ -115,17 +116,6 @@ export function postStockCount(fold: Fold, entry: Entry<'stock-count'>): void {
     const uMg = reading.amount.uMg ?? Math.round(0.3 * fold.mgPerL);
     readContent(fold, entry, state, { massMg: reading.amount.massMg, uMg, how: 'counted' });
   }
-}
-
-export function storeOf(fold: Fold, entry: AnyEntry, id: string): StoreState | null {
-  const state = fold.stores.get(id);
-  if (state !== undefined) return state;
-  noteEntry(fold, entry, { code: 'store-unknown', severity: 'act-today', field: 'store', data: { name: id, nearest: [] } });
-  return null;
-}
-
-function litresKg(fold: Fold, litres: number): number {
-  return (litres * fold.mgPerL) / MG_PER_KG;
 }
 
 function rootSumOfSquares(a: number, b: number): number {
