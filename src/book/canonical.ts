@@ -16,7 +16,7 @@ export const DEEPEST_NESTING = 32;
  * Spells a value in canonical JSON: keys sorted by UTF-16 code units, no white space, numbers as ECMAScript prints them.
  * A key whose value is undefined is left out.
  * @throws TypeError for NaN, infinities, lone surrogates, other types, or nesting deeper than {@link DEEPEST_NESTING}
- * @source RFC 8785, sections 3.2.2 and 3.2.3
+ * @source rfc-8785, sections 3.2.2 and 3.2.3
  */
 export function canonicalJson(value: Json): string {
   return spell(value, 0);

@@ -11,7 +11,7 @@ export const entryIdPattern = /^[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a
  * @param utcMs time part, 0 to 2^48 − 1 milliseconds
  * @param random at least 10 bytes of chance, or of a digest where the id must be the same every time
  * @throws RangeError when the time or the number of bytes is out of range
- * @source RFC 9562, section 5.7
+ * @source rfc-9562, section 5.7
  */
 export function entryId(utcMs: number, random: Uint8Array): string {
   if (!Number.isSafeInteger(utcMs) || utcMs < 0 || utcMs >= TWO_TO_48)

@@ -20,7 +20,12 @@ const note = (version: number, body: Record<string, unknown>): AnyEntry =>
   }) as unknown as AnyEntry;
 
 const steps: readonly Migration[] = [
-  { name: 'words become text', kind: 'note', from: 1, change: ({ words, ...rest }) => ({ ...rest, text: words }) },
+  {
+    name: 'words become text',
+    kind: 'note',
+    from: 1,
+    change: ({ words, ...rest }) => ({ ...rest, text: words }),
+  },
   { name: 'about gets a default', kind: 'note', from: 2, change: (body) => ({ about: 'water', ...body }) },
 ];
 const three = () => 3;
@@ -49,6 +54,9 @@ test('the steps of the program lead without a gap from 1 to the version of today
   for (const kind of kindNames) {
     const from = migrations.filter((step) => step.kind === kind).map((step) => step.from);
     const wanted = Array.from({ length: kindVersion(kind) - 1 }, (_none, k) => k + 1);
-    expect(from.sort((a, b) => a - b), kind).toEqual(wanted);
+    expect(
+      from.sort((a, b) => a - b),
+      kind,
+    ).toEqual(wanted);
   }
 });

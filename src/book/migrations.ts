@@ -32,11 +32,13 @@ export function migrated(
 ): AnyEntry {
   const wanted = versionNow(entry.kind);
   if (entry.version === wanted) return entry;
-  if (entry.version > wanted) throw new MigrationMissing(`${entry.kind} ${entry.version} is newer than this program (${wanted})`);
+  if (entry.version > wanted)
+    throw new MigrationMissing(`${entry.kind} ${entry.version} is newer than this program (${wanted})`);
   let body = entry.body as Record<string, unknown>;
   for (let version = entry.version; version < wanted; version++) {
     const step = steps.find((one) => one.kind === entry.kind && one.from === version);
-    if (step === undefined) throw new MigrationMissing(`no step leads from ${entry.kind} ${version} to ${version + 1}`);
+    if (step === undefined)
+      throw new MigrationMissing(`no step leads from ${entry.kind} ${version} to ${version + 1}`);
     body = step.change(body);
   }
   return { ...entry, version: wanted, body } as AnyEntry;

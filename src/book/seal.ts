@@ -5,7 +5,7 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 /** SHA-256 of a UTF-8 text in lower-case hex. A door may bring a faster one. */
 export type Hash = (text: string) => string;
 
-/** SHA-256 in plain code, the same on every engine. @source FIPS 180-4, section 6.2 */
+/** SHA-256 in plain code, the same on every engine. @source fips-180-4, section 6.2 */
 export const plainHash: Hash = (text) => bytesToHex(sha256(utf8ToBytes(text)));
 
 /** Seal before the first entry of every site. */

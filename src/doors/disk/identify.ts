@@ -18,7 +18,7 @@ import {
 } from './schema.ts';
 import { READ_ABOUT } from './statements.ts';
 
-/** SQLite before this version can damage a file when its write-ahead log is reset. @source sqlite.org/wal.html, the WAL-reset bug */
+/** SQLite before this version can damage a file when its write-ahead log is reset. @source sqlite, the page on the write-ahead log */
 const OLDEST_SQLITE = [3, 51, 3] as const;
 
 /**

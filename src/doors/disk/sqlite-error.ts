@@ -4,7 +4,7 @@ import { dirname } from 'node:path';
 import type { DiskFindingCode } from '../../book/index.ts';
 import { DiskProblem } from './problem.ts';
 
-/** Result codes of SQLite; an extended code carries its primary code in the low byte. @source sqlite.org/rescode.html */
+/** Result codes of SQLite; an extended code carries its primary code in the low byte. @source sqlite, result and error codes */
 const PRIMARY: Readonly<Record<number, DiskFindingCode>> = {
   3: 'not-permitted',
   8: 'read-only',
