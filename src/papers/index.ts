@@ -1,22 +1,28 @@
 // The door of the papers: what other rooms may use.
+export type { BegunSheet, CheckedSheet, CopiedSheet, ImportedSheet } from './sheets/acts.ts';
 export type { BookLine, BookSheet, KeptSheet } from './sheets/book.ts';
 export type { Because, SheetFigure } from './sheets/figure.ts';
 export type { WordedFinding } from './sheets/finding.ts';
+export type { SinceSheet } from './sheets/since.ts';
 export type { StoreEvent, StoreSheet, StoresSheet } from './sheets/store.ts';
 export type { CoverFigure, SheetHead, StoreLine, StoreMark, SumLine, TodaySheet } from './sheets/today.ts';
+export { begunText, checkedText, copiedText, importedText, startText } from './text/acts.ts';
 export { bookText } from './text/book.ts';
 export { findingsText } from './text/findings.ts';
 export { keptText } from './text/kept.ts';
 export type { TextOptions, TextStyle } from './text/options.ts';
 export { painted } from './text/paint.ts';
 export { signed } from './text/signs.ts';
+export { sinceText } from './text/since.ts';
 export { storeText } from './text/store.ts';
 export { storesText } from './text/stores.ts';
 export { type Column, type Table, table } from './text/table.ts';
 export { todayText } from './text/today.ts';
 export { wrap } from './text/wrap.ts';
+export type { CliFindingCode } from './words/cli-codes.ts';
 export type { DeskFindingCode } from './words/desk-codes.ts';
 export type { EntryContext } from './words/en/entries/context.ts';
+export { aloud, LONGEST_ALOUD } from './words/en/aloud.ts';
 export { entryInWords } from './words/en/entries.ts';
 export { type StoreUse, storeAnswer } from './words/en/store-answer.ts';
 export type { FieldLogFindingCode } from './words/field-log-codes.ts';

@@ -33,6 +33,11 @@ export function whatOf(line: BookLine): string {
   return `${fate.length === 0 ? '' : `[${fate.join(', ')}] `}${line.text}${note}${source}`;
 }
 
+/** The lines alone, for a sheet that shows some of them. */
+export function bookLines(lines: readonly BookLine[], options: TextOptions): readonly string[] {
+  return table(bookColumns, lines, options).lines;
+}
+
 export function bookText(sheet: BookSheet, options: TextOptions): string {
   if (options.style === 'plain')
     return page(
