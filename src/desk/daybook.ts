@@ -3,9 +3,10 @@ import { type AnyEntry, amendmentsOf, entryOf } from '../book/index.ts';
 import { dayOf, dayStartUtcMs } from '../ground/units/index.ts';
 import type { BookLine, BookSheet, KeptSheet, WordedFinding } from '../papers/index.ts';
 import { type Answer, yes } from './answer.ts';
-import { bookLine } from './book-line.ts';
+import { bookLine, refsIn } from './book-line.ts';
 import { type Desk, type Moment, positionAt, type Sight, viewOf } from './desk.ts';
 import { freeStock, reserveStock } from '../account/index.ts';
+import { findName } from './log/context.ts';
 import { log } from './log/log.ts';
 import { coveredGrades, headOf, wordOf } from './today.ts';
 
@@ -24,6 +25,8 @@ export async function showBook(desk: Desk, query: BookQuery, sight: Sight, momen
   const seen = await positionAt(desk, sight, moment);
   if (!seen.ok) return seen;
   const position = seen.value;
+  const store = query.store === undefined ? yes(undefined) : findName('store', query.store, position.stores.map((each) => each.facts.id));
+  if (!store.ok) return store;
   const most = query.most ?? MOST_LINES;
   const chosen: AnyEntry[] = [];
   let passed = 0;
@@ -34,14 +37,15 @@ export async function showBook(desk: Desk, query: BookQuery, sight: Sight, momen
       if (view.knownAtMs !== undefined && row.enteredAtMs > view.knownAtMs) continue;
       if (view.asOfMs !== undefined && row.happenedAtMs > view.asOfMs) continue;
       if (query.day !== undefined && dayOf(row.happenedAtMs, position.dayRule) !== query.day) continue;
-      if (query.store !== undefined && !row.text.includes(`"${query.store}"`)) continue;
+      if (store.value !== undefined && !row.text.includes(`"${store.value}"`)) continue;
       passed += 1;
       chosen.push(entryOf(row));
       if (chosen.length > most) chosen.shift();
     }
   }
   const amendments = await amendmentsOf(desk.port, view);
-  const lines: BookLine[] = chosen.map((entry) => bookLine(entry, { dayRule: position.dayRule, mgPerL: position.mgPerL, instruments: position.index.instruments, amendments }));
+  const refOf = await refsIn(desk.port, chosen);
+  const lines: BookLine[] = chosen.map((entry) => bookLine(entry, { dayRule: position.dayRule, mgPerL: position.mgPerL, instruments: position.index.instruments, amendments, refOf }));
   return yes({ head: headOf(desk, sight, position), lines, more: passed > most });
 }
 

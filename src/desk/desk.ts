@@ -1,8 +1,8 @@
 // The desk of one book: its account kept up to date, and what every request needs to know of its moment.
-import { Account, type Position, positionOf } from '../account/index.ts';
+import { Account, type Fold, type Position, positionOf } from '../account/index.ts';
 import type { AnyDraft, AnyEntry, BookInfo, BookPort, Hash, SecondPerson, View } from '../book/index.ts';
 import { entryId, keepDrafts, plainHash } from '../book/index.ts';
-import type { DayRule } from '../ground/units/index.ts';
+import { type DayRule, dayOf, dayStartUtcMs } from '../ground/units/index.ts';
 import { type Answer, no, yes } from './answer.ts';
 import { deskFinding } from './desk-finding.ts';
 
@@ -73,6 +73,17 @@ export class Desk {
    */
   presentMs(position: Pick<Position, 'lastEntryMs'>, moment: Pick<Moment, 'nowUtcMs'>): number {
     return this.info.purpose === 'practice' && position.lastEntryMs !== null ? position.lastEntryMs : moment.nowUtcMs;
+  }
+
+  /**
+   * When something happens that is entered now. A practice book whose last day is closed goes on with the next day:
+   * else its first entry would need a reason for being late.
+   */
+  enteringMs(fold: Pick<Fold, 'lastEntryMs' | 'closedDays' | 'dayRule'>, moment: Pick<Moment, 'nowUtcMs'>): number {
+    const presentMs = this.presentMs(fold, moment);
+    const day = dayOf(presentMs, fold.dayRule);
+    const isOver = this.info.purpose === 'practice' && fold.closedDays.has(day);
+    return isOver ? dayStartUtcMs(day + 1, fold.dayRule) : presentMs;
   }
 }
 

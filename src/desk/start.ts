@@ -1,11 +1,27 @@
 // The start of a book: its outpost file as the first entry; for practice, the invented outpost's log behind it.
-import { kindVersion, readDraft } from '../book/index.ts';
+import { entryOf, kindVersion, readDraft } from '../book/index.ts';
 import { parseInstantIso } from '../ground/units/index.ts';
 import { readOutpost } from '../outpost/index.ts';
 import { type Answer, no, yes } from './answer.ts';
 import type { Desk, Moment } from './desk.ts';
 import { deskFinding } from './desk-finding.ts';
 import { type ImportResult, importLines } from './exchange.ts';
+
+/** Reads an outpost file before there is a book for it: its name, and the name that its entries may be numbered under. */
+export function readOutpostFile(file: { readonly name: string; readonly text: string }): Answer<{ outpost: string; site: string }> {
+  const read = readOutpost(file.text, { file: file.name });
+  if (!read.ok) return no('bad input', ...read.findings);
+  const { name } = read.outpost.outpost;
+  return yes({ outpost: name, site: siteOf(name) });
+}
+
+/** `Lunar Base 2` becomes `lunar-base-2`; a name without a letter of a to z becomes `outpost`. */
+function siteOf(name: string): string {
+  const site = name.toLowerCase().replace(/[^a-z0-9]+/g, '-').slice(0, MOST_SITE_LETTERS).replace(/^-+|-+$/g, '');
+  return site === '' ? 'outpost' : site;
+}
+
+const MOST_SITE_LETTERS = 31;
 
 /** Puts the outpost file into an empty book. What happens before Day 1 belongs to the file's own date. */
 export async function startBook(desk: Desk, moment: Moment, file: { readonly name: string; readonly text: string }): Promise<Answer<{ outpost: string }>> {
@@ -39,6 +55,20 @@ export async function putOutpostFile(
   if (!draft.ok) return no('bad input', ...draft.findings);
   const kept = await desk.keep([draft.draft], moment);
   return kept.ok ? yes({ outpost: read.outpost.outpost.name }) : kept;
+}
+
+/** The outpost file that counts now, as it was put in. */
+export async function outpostText(desk: Desk): Promise<Answer<string>> {
+  const opened = await desk.account();
+  if (!opened.ok) return opened;
+  let text = '';
+  for await (const rows of desk.port.scan({ order: 'total', kinds: ['outpost'] })) {
+    for (const row of rows) {
+      const entry = entryOf(row);
+      if (entry.kind === 'outpost') text = entry.body.text;
+    }
+  }
+  return yes(text);
 }
 
 /** The practice book's file lies a day before its Day 1, so that every instant of the log comes after it. */

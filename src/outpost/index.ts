@@ -43,3 +43,4 @@ export type { OutpostFinding, OutpostFindingCode } from './outpost-finding.ts';
 export type { ReadOutpost } from './read-outpost.ts';
 export { readOutpost } from './read-outpost.ts';
 export { USES } from './shape/flow-end.ts';
+export { STORE_KINDS } from './shape/stores-and-ports.ts';

@@ -26,9 +26,20 @@ export function findName(what: string, typed: string, names: readonly string[]):
   const alike = names.filter((name) => bare(name) === bare(typed) && bare(typed) !== '');
   const [only] = alike;
   if (only !== undefined && alike.length === 1) return yes(only);
-  const data = { what, name: typed.slice(0, 80), nearest: alike.length > 1 ? alike : nearest(typed.slice(0, 80), names) };
+  const data = { what, name: typed.slice(0, 80), nearest: alike.length > 1 ? alike : near(typed, names) };
   return no('not in book', deskFinding('not-in-book', data, { where: { field: what } }));
 }
+
+/** Names that begin as typed come first: people shorten long ones. Where there are few names, all of them are near. */
+function near(typed: string, names: readonly string[]): readonly string[] {
+  const word = bare(typed);
+  const begun = word === '' ? [] : names.filter((name) => bare(name).startsWith(word));
+  const found = [...new Set([...begun, ...nearest(typed.slice(0, 80), names)])].slice(0, MOST_NEAR);
+  return found.length === 0 && names.length <= FEW_NAMES ? names : found;
+}
+
+const MOST_NEAR = 3;
+const FEW_NAMES = 4;
 
 export function findStore({ fold }: Context, typed: string): Answer<string> {
   const aboard = [...fold.stores.values()].filter((store) => store.aboard).map((store) => store.facts.id);

@@ -24,6 +24,10 @@ function rulesAgainst(fold: Fold, draft: AnyDraft): readonly Finding[] {
       return contentRules(fold, { store: draft.body.store, massMg: draft.body.amount.massMg });
     case 'day-line':
       return lineRules(fold, draft);
+    case 'opening':
+      return fold.openingMs === null ? [] : [deskFinding('opening-kept', { openingMs: fold.openingMs })];
+    case 'store-added':
+      return fold.stores.has(draft.body.store) ? [deskFinding('name-taken', { what: 'store', name: draft.body.store }, { where: { field: 'store' } })] : [];
     default:
       return [];
   }

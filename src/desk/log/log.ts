@@ -1,11 +1,11 @@
 // Entering: read what was typed, ask the rules, keep it, and tell what it changed.
 import { applyEntry, type Fold, type Position, positionOf } from '../../account/index.ts';
-import { type AnyDraft, type AnyEntry, isAmendmentKind } from '../../book/index.ts';
+import { type AnyDraft, type AnyEntry, type BookPort, isAmendmentKind } from '../../book/index.ts';
 import { coverOf } from '../../forecast/index.ts';
-import { dayOf } from '../../ground/units/index.ts';
+import { dayOf, formatFigure } from '../../ground/units/index.ts';
 import type { KeptSheet } from '../../papers/index.ts';
 import { type Answer, no, type Problem, yes } from '../answer.ts';
-import { bookLine } from '../book-line.ts';
+import { bookLine, refsIn } from '../book-line.ts';
 import type { Desk, Moment } from '../desk.ts';
 import { deskFinding } from '../desk-finding.ts';
 import { coveredGrades } from '../today.ts';
@@ -25,6 +25,7 @@ export async function log(desk: Desk, moment: Moment, request: LogRequest, more:
   const { fold } = opened.value;
   const office = knownOffice(fold, moment);
   if (office !== null) return office;
+  if (fold.openingMs === null && !mayBegin(request)) return no('wrong use', deskFinding('book-not-begun', { what: 'opening' }));
   const context: Context = { desk, fold, moment, presentMs: desk.enteringMs(fold, moment) };
   const made = await makeDraft(context, request, more);
   if (!made.ok) return made;
@@ -38,7 +39,13 @@ export async function log(desk: Desk, moment: Moment, request: LogRequest, more:
   const [entry] = kept.value.kept;
   if (entry === undefined) throw new Error('a new entry was not kept');
   const after = positionOf(opened.value.fold, Math.max(context.presentMs, entry.happenedAtMs));
-  return yes(sheetOf({ entry, kept: true, before, after }));
+  return yes(await sheetOf(desk.port, { entry, kept: true, before, after }));
+}
+
+/** Before there are stocks nothing can flow; the opening itself, and what was entered wrongly, can be entered. */
+function mayBegin(request: LogRequest): boolean {
+  if (request.what === 'told') return request.kind === 'opening' || request.kind === 'note';
+  return request.what === 'undo' || request.what === 'correct';
 }
 
 /** A slip in what was typed is bad input; a rule that says no is a refusal. */
@@ -69,7 +76,7 @@ async function wouldBe(context: Context, draft: AnyDraft, before: Position): Pro
   const head = (await desk.port.heads()).find((one) => one.site === desk.info.site);
   const entry = { ...draft, site: desk.info.site, number: (head?.number ?? 0) + 1 } as AnyEntry;
   const after = positionOf(await foldWith(context, entry), Math.max(context.presentMs, entry.happenedAtMs));
-  return sheetOf({ entry, kept: false, before, after: { ...after, dayRule: fold.dayRule } });
+  return sheetOf(desk.port, { entry, kept: false, before, after: { ...after, dayRule: fold.dayRule } });
 }
 
 /** The fold as it would be: in order the entry is simply applied; else the book is read with it laid over. */
@@ -83,15 +90,14 @@ async function foldWith(context: Context, entry: AnyEntry): Promise<Fold> {
   return (await overlayAccount(desk, entry)).fold;
 }
 
-function sheetOf(what: { entry: AnyEntry; kept: boolean; before: Position; after: Position }): KeptSheet {
+async function sheetOf(port: BookPort, what: { entry: AnyEntry; kept: boolean; before: Position; after: Position }): Promise<KeptSheet> {
   const { entry, kept, before, after } = what;
   const old = new Map(before.stores.map((store) => [store.facts.id, store]));
   const litres = (mg: number) => mg / after.mgPerL;
   const stores = after.stores.flatMap((store): KeptSheet['stores'][number][] => {
     const was = old.get(store.facts.id);
-    if (was !== undefined && was.massMg === store.massMg && was.uMg === store.uMg && was.hold === store.hold) return [];
     // A reading of one store moves its neighbours by a hair: only what a person would see is told.
-    if (was !== undefined && !visible(was, store, after.mgPerL)) return [];
+    if (was !== undefined && printed(was, after.mgPerL) === printed(store, after.mgPerL)) return [];
     return [
       {
         before: was === undefined ? null : { valueL: litres(was.massMg), u95L: litres(2 * was.uMg) },
@@ -99,14 +105,12 @@ function sheetOf(what: { entry: AnyEntry; kept: boolean; before: Position; after
       },
     ];
   });
-  return { kept, line: bookLine(entry, { dayRule: after.dayRule, mgPerL: after.mgPerL, instruments: after.index.instruments }), stores, cover: coverChanges(before, after) };
+  const refOf = await refsIn(port, [entry]);
+  return { kept, line: bookLine(entry, { dayRule: after.dayRule, mgPerL: after.mgPerL, instruments: after.index.instruments, refOf }), stores, cover: coverChanges(before, after) };
 }
 
-/** Smaller changes are not printed anyway: 20 mL of content or of ±. */
-const VISIBLE_L = 0.02;
-
-function visible(was: { massMg: number; uMg: number }, is: { massMg: number; uMg: number }, mgPerL: number): boolean {
-  return Math.abs(is.massMg - was.massMg) >= VISIBLE_L * mgPerL || Math.abs(is.uMg - was.uMg) * 2 >= VISIBLE_L * mgPerL;
+function printed(stock: { massMg: number; uMg: number }, mgPerL: number): string {
+  return formatFigure({ value: stock.massMg / mgPerL, u95: (2 * stock.uMg) / mgPerL, unit: 'L' }, { style: 'plain' });
 }
 
 function coverChanges(before: Position, after: Position): KeptSheet['cover'] {

@@ -6,6 +6,7 @@ import { drinkBody, emptyBody, fillBody, fullBody, hookupBody, type Made, makeBo
 import { type Context, findEntry, readAmount, readMoment } from './context.ts';
 import { dayBody } from './day-body.ts';
 import type { LogRequest, RequestWith } from './request.ts';
+import { toldBody } from './told-body.ts';
 
 /** Without a number an undo takes back the last entry of the same office, if it is not older than this. */
 const UNDO_WITHIN_MS = 10 * 60_000;
@@ -16,13 +17,15 @@ export async function makeDraft(context: Context, request: LogRequest, more: Req
   const made = await bodyOf(context, request, happened.value.utcMs);
   if (!made.ok) return made;
   const { moment, presentMs, desk } = context;
+  // Stocks are those of the instant that they are told for, whenever that is written down.
+  const happenedAtMs = made.value.kind === 'opening' ? made.value.body.asOfMs : happened.value.utcMs;
   const draft = {
     ...made.value,
     id: desk.newId(presentMs),
     version: kindVersion(made.value.kind),
-    happenedAtMs: happened.value.utcMs,
+    happenedAtMs,
     happenedOffsetMin: happened.value.offsetMin,
-    enteredAtMs: Math.max(presentMs, desk.info.purpose === 'practice' ? happened.value.utcMs : presentMs),
+    enteredAtMs: Math.max(presentMs, desk.info.purpose === 'practice' ? happenedAtMs : presentMs),
     enteredOffsetMin: moment.offsetMin,
     by: moment.by,
     ...(moment.second !== undefined && { second: moment.second }),
@@ -68,6 +71,8 @@ async function bodyOf(context: Context, request: LogRequest, happenedAtMs: numbe
       return correctBody(context, request);
     case 'decide':
       return decideBody(context, request);
+    case 'told':
+      return toldBody(context, request.kind, request.fields);
     case 'kind':
       return yes({ kind: request.kind, body: request.body } as Made);
   }

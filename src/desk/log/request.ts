@@ -33,4 +33,7 @@ export type LogRequest =
   | { readonly what: 'undo'; readonly entry?: string; readonly reason?: string }
   | { readonly what: 'correct'; readonly entry: string; readonly value: string; readonly reason: string }
   | { readonly what: 'decide'; readonly first: string; readonly second: string; readonly decision: 'merge' | 'both are true' }
+  /** Any kind, its fields as a person tells them: texts, or what a file has. */
+  | { readonly what: 'told'; readonly kind: string; readonly fields: Readonly<Record<string, unknown>> }
+  /** A body that was made here already. */
   | { readonly what: 'kind'; readonly kind: Kind; readonly body: unknown };

@@ -107,3 +107,8 @@ export function copiedText(sheet: CopiedSheet, options: TextOptions): string {
   if (options.style === 'plain') return page([plain(['copied', path, entries, digest])], options);
   return page([...prose([words.copied(sheet)], options), `${words.checkLabels.digest}  ${digest}`], options);
 }
+
+export function outpostPutText({ outpost }: { readonly outpost: string }, options: TextOptions): string {
+  if (options.style === 'plain') return page([plain(['outpost', outpost])], options);
+  return page(prose([words.outpostPut(outpost)], options), options);
+}

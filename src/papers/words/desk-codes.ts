@@ -35,6 +35,10 @@ export type DeskFindingCode =
   | 'counter-below-last'
   /** The line of this day is in the book already. data: day, ref */
   | 'day-line-kept'
+  /** The book has its opening stocks already. data: openingMs */
+  | 'opening-kept'
+  /** A new thing with the name of one that is there. data: what, name */
+  | 'name-taken'
   /** A file that is none of the formats known here. data: file, formats */
   | 'format-unknown'
   /** A line of a file that was not taken. data: reason */

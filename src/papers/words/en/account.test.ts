@@ -220,6 +220,8 @@ const desk: Readonly<Record<DeskFindingCode, readonly FindingData[]>> = {
     { day: 13, ref: null },
     { day: 13, ref: 'skerry 53' },
   ],
+  'opening-kept': [{ openingMs: at(1, 8) }],
+  'name-taken': [{ what: 'store', name: 'C-05' }],
   'format-unknown': [{ file: 'a.txt', formats: ['field log', 'waterwright book export'] }],
   'line-not-taken': [{ reason: 'an export has no preview.' }],
   'many-entries': [{ entries: 248 }, { entries: 1 }],

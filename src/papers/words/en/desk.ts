@@ -146,7 +146,9 @@ export const deskWords: Words<DeskFindingCode> = {
       `This book has no ${textOf(data, 'what')} yet.`,
       `${/^[aeiou]/.test(textOf(data, 'what')) ? 'an' : 'a'} ${textOf(data, 'what')}`,
       'none',
-      'Make a book from an outpost file with waterwright init, or the practice book with waterwright init --practice.',
+      textOf(data, 'what') === 'opening'
+        ? 'Enter the opening stocks first: waterwright log opening --from FILE.json, or a field log that begins with them: waterwright import FILE.'
+        : 'Make a book from an outpost file with waterwright init, or the practice book with waterwright init --practice.',
     ),
   'intention-refused': (data, _where, context) => refusal(data, context),
   'second-needed': (data) => {
@@ -242,6 +244,20 @@ export const deskWords: Words<DeskFindingCode> = {
       `If the first is wrong: waterwright log undo ${ref === null ? 'NUMBER' : word(ref)}, and enter it again. Its number: waterwright book show --day D${numberOf(data, 'day')}.`,
     );
   },
+  'opening-kept': (data, _where, context) =>
+    say(
+      `This book has its opening stocks already, as of ${timeOf(data, 'openingMs', context)}. ${nothing}`,
+      'one opening',
+      'a second one',
+      'If the first is wrong, undo it and enter it again: waterwright book show --kind opening. What a store holds now is entered as a reading: waterwright log weigh or log gauge.',
+    ),
+  'name-taken': (data) =>
+    say(
+      `There is a ${textOf(data, 'what')} "${textOf(data, 'name')}" in this book already. ${nothing}`,
+      'a new name',
+      `"${textOf(data, 'name')}"`,
+      'Give it a name of its own. A name is never used again, so that old entries stay clear.',
+    ),
   'format-unknown': (data) =>
     say(
       `${textOf(data, 'file')} is in no format that is known here. ${nothing}`,

@@ -2,6 +2,7 @@
 import type { Words } from '../shape.ts';
 import { accountWords } from './account.ts';
 import { bookWords } from './book.ts';
+import { cliWords } from './cli.ts';
 import { deskWords } from './desk.ts';
 import { diskWords } from './disk.ts';
 import { fieldLogWords } from './field-log.ts';
@@ -17,6 +18,7 @@ export const englishTables: Readonly<Record<string, Words<string>>> = {
   account: accountWords,
   desk: deskWords,
   'field log': fieldLogWords,
+  'command line': cliWords,
 };
 
 /** Words by code. A Map, so that no code can be mistaken for a member that every object has. */

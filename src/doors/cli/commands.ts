@@ -1,0 +1,7 @@
+// Table of all commands, in the order in which help shows them.
+import type { Command } from './command.ts';
+import { BOOK_COMMANDS } from './tables/book.ts';
+import { EVERYDAY_COMMANDS } from './tables/everyday.ts';
+import { LOG_COMMANDS } from './tables/log.ts';
+
+export const COMMANDS: readonly Command[] = [...EVERYDAY_COMMANDS, ...LOG_COMMANDS, ...BOOK_COMMANDS];

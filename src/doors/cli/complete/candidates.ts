@@ -1,0 +1,109 @@
+// What may stand at the end of an unfinished command line.
+import type { Command } from '../command.ts';
+import { COMMANDS } from '../commands.ts';
+import { flagsOf, secondWords } from '../find-command.ts';
+import { type Flag, flagNamed } from '../flags.ts';
+import type { BookNames } from './names.ts';
+
+/** @param names asked for only where a name of the book may stand */
+export async function candidates(
+  words: readonly string[],
+  names: () => Promise<BookNames | null>,
+): Promise<readonly string[]> {
+  const last = words.at(-1) ?? '';
+  const before = words.slice(0, -1);
+  const flag = flagBefore(before);
+  const found = flag !== undefined ? await valuesOf(flag, names) : await wordsAt(before, last, names);
+  return found.filter((word) => begins(word, last));
+}
+
+/** `c0` begins `C-05`: as in every command, only letters and digits count. */
+function begins(word: string, typed: string): boolean {
+  if (typed.startsWith('-')) return word.startsWith(typed);
+  return bare(word).startsWith(bare(typed));
+}
+
+function bare(text: string): string {
+  return text.toLowerCase().replace(/[^a-z0-9]/g, '');
+}
+
+/** The flag whose value is being typed. */
+function flagBefore(before: readonly string[]): Flag | undefined {
+  const last = before.at(-1) ?? '';
+  const flag = last.startsWith('--') ? flagNamed(last.slice(2)) : undefined;
+  return flag?.value === undefined ? undefined : flag;
+}
+
+async function valuesOf(
+  { name, value = '' }: Flag,
+  names: () => Promise<BookNames | null>,
+): Promise<readonly string[]> {
+  const fixed = ofFlag[name];
+  if (fixed !== undefined) return fixed;
+  if (name === 'for') return (await import('../../../desk/index.ts')).USES;
+  return ofName(value, names);
+}
+
+const ofFlag: Readonly<Record<string, readonly string[]>> = {
+  units: ['L', 'kg'],
+  'fail-on': ['act-now', 'act-today', 'know'],
+  template: ['corrie', 'polar', 'lunar'],
+};
+
+async function wordsAt(
+  before: readonly string[],
+  last: string,
+  names: () => Promise<BookNames | null>,
+): Promise<readonly string[]> {
+  const plain = plainWords(before);
+  const command = longest(plain);
+  if (last.startsWith('-')) return flagNames(command);
+  const [first] = plain;
+  const group = first !== undefined && plain.length === 1 ? secondWords(first) : [];
+  if (first === undefined) return [...new Set(COMMANDS.map(({ path }) => path[0] ?? ''))];
+  if (command === undefined) return group;
+  const kinds =
+    command.open === true && plain.length === 1 ? (await import('../../../desk/index.ts')).formKinds : [];
+  const argument = command.args[plain.length - command.path.length];
+  return [...group, ...kinds, ...(argument === undefined ? [] : await ofName(argument.name, names))];
+}
+
+/** Words that are neither flags nor values of flags. */
+function plainWords(words: readonly string[]): readonly string[] {
+  return words.filter((word, k) => !word.startsWith('-') && flagBefore(words.slice(0, k)) === undefined);
+}
+
+function longest(words: readonly string[]): Command | undefined {
+  return COMMANDS.filter(({ path }) => path.every((word, k) => words[k] === word)).sort(
+    (a, b) => b.path.length - a.path.length,
+  )[0];
+}
+
+function flagNames(command: Command | undefined): readonly string[] {
+  const flags = command === undefined ? [] : flagsOf(command);
+  return [...new Set(flags.map(({ name }) => `--${name}`))];
+}
+
+/** By the name that help gives an argument or the value of a flag. */
+async function ofName(name: string, names: () => Promise<BookNames | null>): Promise<readonly string[]> {
+  const fixed = ofArgument[name];
+  if (fixed !== undefined) return fixed;
+  const from = ofBook[name];
+  const known = from === undefined ? null : await names();
+  return known === null || from === undefined ? [] : from(known);
+}
+
+const ofArgument: Readonly<Record<string, readonly string[]>> = {
+  SHELL: ['bash', 'zsh', 'fish'],
+  DECISION: ['merge', 'both'],
+};
+
+const ofBook: Readonly<Record<string, (names: BookNames) => readonly string[]>> = {
+  STORE: ({ stores }) => stores,
+  PORT: ({ ports }) => ports,
+  GRADE: ({ grades }) => grades,
+  HOSE: ({ hoses }) => hoses,
+  OFFICE: ({ offices }) => offices,
+  WHO: ({ offices }) => offices,
+  PLACE: ({ stores, ports, units }) => [...stores, ...ports, ...units, 'people', 'outside'],
+};

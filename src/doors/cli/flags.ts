@@ -1,0 +1,99 @@
+// Table of all flags: one name means one thing in every command that takes it.
+
+export interface Flag {
+  readonly name: string;
+  readonly short?: string;
+  /** The name of its value; absent for a flag that is only there or not. */
+  readonly value?: string;
+  /** May be given more than once. */
+  readonly many?: true;
+  readonly what: string;
+}
+
+/** Every command takes these, where they have a meaning. */
+export const GLOBAL_FLAGS: readonly Flag[] = [
+  { name: 'book', value: 'PATH', what: 'the book to work on' },
+  { name: 'json', what: 'one JSON object instead of text' },
+  { name: 'plain', what: 'one record a line, tabs between the fields, ASCII signs' },
+  { name: 'output', short: 'o', value: 'FILE', what: 'write the data to FILE; - is standard output' },
+  { name: 'dry-run', short: 'n', what: 'show what would happen and write nothing' },
+  { name: 'yes', short: 'y', what: 'say yes to every question' },
+  { name: 'no-input', what: 'never ask; end with 2 where an answer is needed' },
+  { name: 'quiet', short: 'q', what: 'data and errors only, no hints' },
+  { name: 'verbose', what: 'say which book it is, and more about a failure' },
+  { name: 'no-color', what: 'no colour; NO_COLOR and TERM=dumb do the same' },
+  { name: 'at', value: 'TIME', what: 'reading: as known at TIME; entering: when it happened' },
+  { name: 'as-of', value: 'TIME', what: 'reading: the state at TIME by all that is known now' },
+  { name: 'by', value: 'OFFICE', what: 'who says so; else the keeper' },
+  { name: 'second', value: 'OFFICE', what: 'the second person of a two-person act' },
+  {
+    name: 'happened',
+    value: 'REASON',
+    what: 'it has already happened although a rule speaks against it: kept, with a finding',
+  },
+  { name: 'late', value: 'REASON', what: 'why it comes after its day was closed' },
+  { name: 'units', value: 'L|kg', what: 'litres, or kilograms' },
+  { name: 'width', value: 'N', what: 'columns of the text; else those of the terminal' },
+  {
+    name: 'fail-on',
+    value: 'LEVEL',
+    what: 'end with 6 when a finding is that grave: act-now, act-today or know',
+  },
+  { name: 'help', short: 'h', what: 'help for a command' },
+  { name: 'version', what: 'name and version of this program' },
+];
+
+/** Said with any entry. */
+export const CIRCUMSTANCE_FLAGS: readonly Flag[] = [
+  { name: 'note', value: 'TEXT', what: 'a note to the entry' },
+  { name: 'minutes', value: 'N', what: 'crew minutes spent, all people together' },
+  { name: 'crew', value: 'N', what: 'people who took part' },
+  { name: 'source', value: 'WHO', what: 'who copied it, when it was not the person who did it' },
+];
+
+/** Flags of single commands, by name. */
+const OWN_FLAGS: readonly Flag[] = [
+  { name: 'from', value: 'PLACE', what: 'where the water comes from: a store, a port, a unit, outside' },
+  { name: 'to', value: 'PLACE', what: 'where it goes: a store, a port, a unit, people, outside' },
+  { name: 'for', value: 'USE', what: 'what the water is used for' },
+  { name: 'person', value: 'OFFICE', what: 'who drank or used it' },
+  { name: 'hose', value: 'HOSE', what: 'the hose that it went through' },
+  { name: 'method', value: 'WORD', what: 'how it was moved' },
+  { name: 'set', value: 'NAME=VALUE', many: true, what: 'a reading; may be given again' },
+  { name: 'people', value: 'N', what: 'people aboard for the whole day' },
+  { name: 'day', value: 'D46', what: 'an outpost day' },
+  { name: 'until', value: 'D46', what: 'only what happened up to the end of that day' },
+  { name: 'left', value: 'AMOUNT', what: 'what is left in it' },
+  { name: 'flow-stopped', what: 'the flow stopped by itself' },
+  { name: 'flow-goes-on', what: 'called empty, but the flow had not stopped' },
+  { name: 'counter', value: 'NAME=VALUE', many: true, what: 'a counter read at the same moment' },
+  { name: 'photo', value: 'NAME', what: 'name of the picture of the new label' },
+  { name: 'value', value: 'AMOUNT', what: 'the right amount' },
+  { name: 'reason', value: 'REASON', what: 'why' },
+  { name: 'practice', what: 'the practice book of the invented outpost Corrie' },
+  { name: 'outpost', value: 'FILE', what: 'the outpost file of the new book' },
+  { name: 'template', value: 'NAME', what: 'write an example outpost file: corrie, polar or lunar' },
+  { name: 'site', value: 'NAME', what: 'the name under which this book numbers its entries' },
+  { name: 'no-serve', what: 'print and end' },
+  { name: 'findings', what: 'every finding of the book, also those that Today shows no more' },
+  { name: 'kind', value: 'KIND', what: 'only entries of this kind' },
+  { name: 'store', value: 'STORE', what: 'only entries that name this store' },
+  { name: 'most', value: 'N', what: 'at most so many, the youngest ones' },
+  { name: 'capacity', value: 'AMOUNT', what: 'what it can hold' },
+  { name: 'remainder', value: 'AMOUNT', what: 'what stays in it when it runs dry; else nothing' },
+  { name: 'grade', value: 'GRADE', what: 'the grade of what is in it; else it was never used' },
+  { name: 'amount', value: 'AMOUNT', what: 'what is in it' },
+  { name: 'name', value: 'TEXT', what: 'what people call it' },
+  { name: 'place', value: 'TEXT', what: 'where it is' },
+  { name: 'since', value: 'SITE:N', many: true, what: 'only what comes after entry N of SITE' },
+];
+
+const byName: ReadonlyMap<string, Flag> = new Map(
+  [...GLOBAL_FLAGS, ...CIRCUMSTANCE_FLAGS, ...OWN_FLAGS].map((flag) => [flag.name, flag]),
+);
+
+export function flagNamed(name: string): Flag | undefined {
+  return byName.get(name);
+}
+
+export const ALL_FLAGS: readonly Flag[] = [...byName.values()];

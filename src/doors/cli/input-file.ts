@@ -1,0 +1,133 @@
+// Files that people give: read with caps on size and on lines, as UTF-8 that is held to it.
+import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
+import { resolve } from 'node:path';
+import type { Call } from './call.ts';
+import { badInput, wrongUse } from './problem.ts';
+
+/** A field log of a hundred years of a small outpost is smaller. */
+const MOST_BYTES = 20_000_000;
+const MOST_LINE_BYTES = 1_000_000;
+const PIECE_BYTES = 65_536;
+const LINE_END = 10;
+
+export interface InputFile {
+  /** As it was typed; `-` is standard input. */
+  readonly name: string;
+  readonly text: string;
+}
+
+/** Reads a whole file; nothing is kept of one that is too large, or whose line is too long. */
+export async function readInput(call: Call, typed: string): Promise<InputFile> {
+  const pieces = new Pieces(typed === '-' ? 'standard input' : typed);
+  if (typed === '-') for await (const piece of call.terminal.readStdin()) pieces.take(piece);
+  else readFile(resolve(call.terminal.cwd, typed), pieces);
+  return { name: pieces.name, text: pieces.text() };
+}
+
+/** Lines without their ends; the empty one behind the last end is none. */
+export function linesOf(text: string): string[] {
+  const lines = text.split('\n');
+  if (lines.at(-1) === '') lines.pop();
+  return lines;
+}
+
+function readFile(path: string, pieces: Pieces): void {
+  let fd: number;
+  try {
+    fd = openSync(path, 'r');
+  } catch (error) {
+    throw notRead(pieces.name, error);
+  }
+  try {
+    pieces.announce(fstatSync(fd).size);
+    const piece = new Uint8Array(PIECE_BYTES);
+    for (let read = readSync(fd, piece); read > 0; read = readSync(fd, piece)) {
+      pieces.take(piece.slice(0, read));
+    }
+  } catch (error) {
+    throw (error as NodeJS.ErrnoException).code === undefined ? error : notRead(pieces.name, error);
+  } finally {
+    closeSync(fd);
+  }
+}
+
+function notRead(name: string, error: unknown): Error {
+  return wrongUse(
+    'file-not-read',
+    { says: (error as NodeJS.ErrnoException).code ?? 'unknown' },
+    { file: name },
+  );
+}
+
+/** Bytes as they come, with the caps held while they come. */
+class Pieces {
+  readonly name: string;
+  readonly #pieces: Uint8Array[] = [];
+  #bytes = 0;
+  #lineBytes = 0;
+  #line = 1;
+
+  constructor(name: string) {
+    this.name = name;
+  }
+
+  /** The size that the system tells, before anything is read. */
+  announce(bytes: number): void {
+    if (bytes > MOST_BYTES)
+      throw badInput('file-too-large', { bytes, most: MOST_BYTES }, { file: this.name });
+  }
+
+  take(piece: Uint8Array): void {
+    this.#bytes += piece.length;
+    if (this.#bytes > MOST_BYTES) {
+      throw badInput('file-too-large', { bytes: null, most: MOST_BYTES }, { file: this.name });
+    }
+    this.#measureLines(piece);
+    this.#pieces.push(piece);
+  }
+
+  #measureLines(piece: Uint8Array): void {
+    let from = 0;
+    for (;;) {
+      const end = piece.indexOf(LINE_END, from);
+      this.#lineBytes += (end < 0 ? piece.length : end) - from;
+      if (this.#lineBytes > MOST_LINE_BYTES) {
+        throw badInput(
+          'line-of-file-too-long',
+          { most: MOST_LINE_BYTES },
+          { file: this.name, line: this.#line },
+        );
+      }
+      if (end < 0) return;
+      this.#line += 1;
+      this.#lineBytes = 0;
+      from = end + 1;
+    }
+  }
+
+  text(): string {
+    const bytes = Buffer.concat(this.#pieces);
+    try {
+      return new TextDecoder('utf-8', { fatal: true, ignoreBOM: false }).decode(bytes);
+    } catch {
+      throw badInput('file-not-text', {}, { file: this.name, line: firstBadLine(bytes) });
+    }
+  }
+}
+
+/** The first line that is no UTF-8: lines end where a byte says so in any reading. */
+function firstBadLine(bytes: Uint8Array): number {
+  const decoder = new TextDecoder('utf-8', { fatal: true });
+  let line = 1;
+  for (let from = 0; from < bytes.length; line += 1) {
+    const end = bytes.indexOf(LINE_END, from);
+    const to = end < 0 ? bytes.length : end + 1;
+    try {
+      decoder.decode(bytes.subarray(from, to));
+    } catch {
+      return line;
+    }
+    from = to;
+  }
+  return line;
+}

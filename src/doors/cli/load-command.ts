@@ -1,0 +1,35 @@
+// Where the work of each command is: loaded when the command is called, so that `help` loads nothing of it.
+import type { Call } from './call.ts';
+import type { Command } from './command.ts';
+import type { Outcome } from './outcome.ts';
+
+interface Loaded {
+  readonly run: (call: Call) => Promise<Outcome>;
+}
+
+const ofWord: Readonly<Record<string, () => Promise<Loaded>>> = {
+  start: () => import('./commands/start.ts'),
+  init: () => import('./commands/init.ts'),
+  today: () => import('./commands/today.ts'),
+  'store list': () => import('./commands/store.ts'),
+  'store show': () => import('./commands/store.ts'),
+  'store add': () => import('./commands/store-add.ts'),
+  completion: () => import('./commands/completion.ts'),
+  help: () => import('./commands/help.ts'),
+  log: () => import('./commands/log-kind.ts'),
+  'log day': () => import('./commands/log-day.ts'),
+  import: () => import('./commands/import.ts'),
+  'book show': () => import('./commands/book-show.ts'),
+  'book check': () => import('./commands/book-check.ts'),
+  'book close': () => import('./commands/book-close.ts'),
+  'book backup': () => import('./commands/book-backup.ts'),
+  'book export': () => import('./commands/book-export.ts'),
+  'book outpost': () => import('./commands/book-outpost.ts'),
+};
+
+/** Acts of `log` that are told in one line have their work together. */
+const loadAct = (): Promise<Loaded> => import('./commands/log-act.ts');
+
+export function loadCommand({ path }: Command): Promise<Loaded> {
+  return (ofWord[path.join(' ')] ?? loadAct)();
+}

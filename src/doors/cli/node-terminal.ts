@@ -1,0 +1,50 @@
+// The terminal of this process.
+import { randomBytes } from 'node:crypto';
+import type { OutStream, Reply, Terminal } from './terminal.ts';
+
+export function nodeTerminal(): Terminal {
+  return {
+    env: process.env,
+    cwd: process.cwd(),
+    stdinIsTty: process.stdin.isTTY === true,
+    stdout: outStream(process.stdout),
+    stderr: outStream(process.stderr),
+    readStdin: () => process.stdin as AsyncIterable<Uint8Array>,
+    ask,
+    now: () => Date.now(),
+    offsetMin: () => -new Date().getTimezoneOffset(),
+    chance: (bytes) => randomBytes(bytes),
+  };
+}
+
+function outStream(stream: NodeJS.WriteStream): OutStream {
+  let isOpen = true;
+  // Whoever read the other end has seen enough: that is no failure, and nothing more need be said.
+  stream.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPIPE') throw error;
+    isOpen = false;
+  });
+  return {
+    isTty: stream.isTTY === true,
+    columns: stream.columns,
+    write: (text) => {
+      if (isOpen) stream.write(text);
+    },
+  };
+}
+
+/** One question at a time: between two questions the terminal belongs to the system again, and Ctrl-C ends the program. */
+async function ask(prompt: string): Promise<Reply> {
+  const { createInterface } = await import('node:readline');
+  const lines = createInterface({ input: process.stdin, output: process.stderr, terminal: true });
+  return new Promise((done) => {
+    const end = (reply: Reply): void => {
+      lines.removeAllListeners();
+      lines.close();
+      done(reply);
+    };
+    lines.on('SIGINT', () => end('stopped'));
+    lines.on('close', () => end('end of input'));
+    lines.question(prompt, (said) => end({ said }));
+  });
+}

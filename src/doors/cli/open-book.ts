@@ -1,0 +1,72 @@
+// A book opened for one command: the desk over it, who asks and when, and the words that findings need.
+import { Desk, type Moment } from '../../desk/index.ts';
+
+import type { WordsContext } from '../../papers/index.ts';
+import { type DiskBook, nodeHash, openBook } from '../disk/index.ts';
+import { type BookPlace, needBook } from './book-path.ts';
+import type { Call } from './call.ts';
+import { keepNames } from './complete/names.ts';
+import { lineOf } from './find-command.ts';
+import { CliProblem } from './problem.ts';
+
+export interface OpenBook {
+  readonly place: BookPlace;
+  readonly book: DiskBook;
+  readonly desk: Desk;
+  readonly moment: Moment;
+  readonly call: Call;
+}
+
+export async function openForCall(
+  call: Call,
+  place: BookPlace,
+  how: { readonly write: boolean },
+): Promise<OpenBook> {
+  const book = await openBook(place.path, { owner: lineOf(call.command), readOnly: !how.write });
+  const desk = await Desk.open(book, { hash: nodeHash, chance: () => call.terminal.chance(10) });
+  return { place, book, desk, moment: momentOf(call), call };
+}
+
+/** Opens the book of a call, does the work, and closes it whatever happens. */
+export async function withBook<T>(
+  call: Call,
+  how: { readonly write: boolean; readonly place?: BookPlace },
+  work: (open: OpenBook) => Promise<T>,
+): Promise<T> {
+  const open = await openForCall(call, how.place ?? needBook(call), how);
+  if (open.place.fallback) call.notes.push(`Practice book: ${open.place.path}`);
+  if (call.has('verbose')) call.notes.push(`Book: ${open.place.path}`);
+  try {
+    const done = await work(open);
+    if (how.write) await keepNames(call.terminal, open.place.path, open.desk);
+    return done;
+  } catch (error) {
+    if (error instanceof CliProblem) error.context = await wordsContext(open.desk);
+    throw error;
+  } finally {
+    open.book.close();
+  }
+}
+
+/** How this outpost counts its days and its litres, for the sentences of a finding. */
+export async function wordsContext(desk: Desk): Promise<Partial<WordsContext>> {
+  const opened = await desk.account();
+  return opened.ok ? { dayRule: opened.value.fold.dayRule, mgPerL: opened.value.fold.mgPerL } : {};
+}
+
+/** The office that speaks where nobody names one. */
+const USUAL_OFFICE = 'keeper';
+
+export function momentOf(call: Call): Moment {
+  const { terminal } = call;
+  const second = call.text('second');
+  return {
+    nowUtcMs: terminal.now(),
+    offsetMin: terminal.offsetMin(),
+    by: call.text('by') ?? USUAL_OFFICE,
+    // There are no codes yet by which a second person could confirm; the entry says so for ever.
+    ...(second !== undefined && {
+      second: { office: second, confirmation: 'declared, not verified' } as const,
+    }),
+  };
+}

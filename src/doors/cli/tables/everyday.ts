@@ -1,0 +1,96 @@
+// Table of the commands that begin and show: start, init, today, store, completion, help.
+import type { Command } from '../command.ts';
+import { CIRCUMSTANCE_FLAGS } from '../flags.ts';
+
+export const EVERYDAY_COMMANDS: readonly Command[] = [
+  {
+    path: ['start'],
+    does: 'show Today; where there is no book, make the practice book first',
+    args: [],
+    flags: ['no-serve'],
+    examples: [['waterwright start --no-serve', 'what npm start runs']],
+  },
+  {
+    path: ['init'],
+    does: 'begin a book, or the practice book',
+    args: [],
+    flags: ['practice', 'until', 'outpost', 'site', 'template'],
+    examples: [
+      ['waterwright init --practice', 'the practice book of the invented outpost Corrie'],
+      ['waterwright init --practice --until D46', 'the same, up to the end of Day 46'],
+      ['waterwright init --template corrie -o my-outpost.yaml', 'an outpost file to begin with'],
+      ['waterwright init --outpost my-outpost.yaml', 'a book of your own'],
+    ],
+    more: [
+      'A book of your own goes on with its opening stocks: waterwright log opening --from FILE.json, or with a field log that begins with them: waterwright import FILE.',
+    ],
+  },
+  {
+    path: ['today'],
+    does: 'how much water there is, where, fit for what, until when, and what needs you',
+    args: [],
+    flags: [],
+    examples: [
+      ['waterwright today', ''],
+      ['waterwright today --at D13', 'as it was known at the end of the line of Day 13'],
+      ['waterwright today --as-of D13', 'as it was then, by all that is known now'],
+      ['waterwright today --json', 'every figure with its ± and what it rests on'],
+    ],
+  },
+  {
+    path: ['store', 'list'],
+    does: 'all stores: what is in them and how surely',
+    args: [],
+    flags: [],
+    examples: [['waterwright store list', '']],
+  },
+  {
+    path: ['store', 'show'],
+    does: 'one store, and the answer to: may I use this water?',
+    args: [{ name: 'STORE', what: 'its name; c07 is C-07' }],
+    flags: [],
+    examples: [['waterwright store show c07', '']],
+  },
+  {
+    path: ['store', 'add'],
+    does: 'a store that the outpost file does not name has come aboard',
+    args: [{ name: 'STORE', what: 'its new name' }],
+    flags: [
+      {
+        name: 'kind',
+        value: 'KIND',
+        what: 'tank, container, softBag, buffer, vehicleTank or wasteContainer',
+      },
+      'capacity',
+      'remainder',
+      'grade',
+      'amount',
+      'name',
+      'place',
+      ...CIRCUMSTANCE_FLAGS,
+    ],
+    examples: [
+      ['waterwright store add C-20 --kind container --capacity 22L --remainder 0.6L', 'never used yet'],
+    ],
+  },
+  {
+    path: ['completion'],
+    does: 'completion of commands, flags, stores and offices, for a shell',
+    args: [{ name: 'SHELL', what: 'bash, zsh or fish' }],
+    flags: [],
+    examples: [['waterwright completion bash', 'to use it: source <(waterwright completion bash)']],
+  },
+  {
+    path: ['help'],
+    does: 'this help, or that of one command',
+    args: [
+      { name: 'COMMAND', what: 'a command, or flags', optional: true },
+      { name: 'WORD', what: 'its second word', optional: true },
+    ],
+    flags: [],
+    examples: [
+      ['waterwright help log drink', ''],
+      ['waterwright help log sample', 'the fields of an entry kind'],
+    ],
+  },
+];

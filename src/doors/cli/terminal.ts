@@ -1,0 +1,29 @@
+// The world that a command runs in: streams, folder, time and chance, so that a test can bring its own.
+
+export interface OutStream {
+  readonly isTty: boolean;
+  /** Columns of the terminal; undefined where there is none. */
+  readonly columns: number | undefined;
+  write(text: string): void;
+}
+
+/** What a person answered at a prompt. */
+export type Reply = { readonly said: string } | 'end of input' | 'stopped';
+
+export interface Terminal {
+  readonly env: Readonly<Record<string, string | undefined>>;
+  readonly cwd: string;
+  readonly stdinIsTty: boolean;
+  readonly stdout: OutStream;
+  readonly stderr: OutStream;
+  /** Pieces of standard input as they come. */
+  readStdin(): AsyncIterable<Uint8Array>;
+  /** Asks on standard error; only where a person sits in front of it. */
+  ask(prompt: string): Promise<Reply>;
+  /** UTC milliseconds. */
+  now(): number;
+  /** Minutes that the clock of this machine is ahead of UTC. */
+  offsetMin(): number;
+  /** Bytes that nobody can foretell. */
+  chance(bytes: number): Uint8Array;
+}
