@@ -255,3 +255,34 @@ test('a state that is not there is refused: it would be a silent NaN', () => {
   expect(() => estimator.move({ from: SIZE + 1, to: 0, calibration: -1, massKg: 1, uKg: 0 })).toThrow(RangeError);
   expect(() => estimator.add(0, -1)).toThrow(RangeError);
 });
+
+test('a good scale on a wide guess keeps its digits: subtracting would leave rounding', () => {
+  // n readings of content + offset with noise R: the content's variance in closed form, sums of positive terms alone.
+  const wide = 1e4;
+  const offset = 0.01;
+  for (const u of [1e-1, 1e-2, 1e-3, 1e-4]) {
+    const estimator = new Estimator();
+    const [content, gauge] = [estimator.add(0, wide), estimator.add(0, offset)];
+    for (let count = 1; count <= 20; count++) {
+      estimator.read({ places: [content, gauge], value: 7, u });
+      const perNoise = count / (u * u);
+      const determinant = 1 / (wide * offset) + perNoise * (1 / wide + 1 / offset);
+      const wanted = (1 / offset + perNoise) / determinant;
+      expect(Math.abs(estimator.variance(content) / wanted - 1)).toBeLessThan(1e-12);
+      // What the two sum to is known to the noise of the readings, though each alone is not.
+      const known = 1 / (perNoise + 1 / (wide + offset));
+      expect(Math.abs(estimator.sum([content, gauge]).variance / known - 1)).toBeLessThan(1e-6);
+    }
+  }
+});
+
+test('an exact reading of what is known exactly draws nothing, whatever rounding has left', () => {
+  const both = pair(17);
+  for (let step = 0; step < 40; step++) act(both);
+  const { estimator } = both;
+  const reading = { places: [0, STORES, 2], weights: [1, 3, -0.7], value: 5, u: 0 };
+  estimator.read(reading);
+  const means = Array.from({ length: SIZE }, (_, i) => estimator.mean(i));
+  estimator.read({ ...reading, value: 6 });
+  expect(Array.from({ length: SIZE }, (_, i) => estimator.mean(i))).toEqual(means);
+});

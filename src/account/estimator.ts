@@ -1,22 +1,24 @@
 // The estimator: values and their full covariance in kilograms, moved by movements and drawn to readings.
 
+/** A variance of this share of what it is a difference of is rounding: a gain made of it would be chance. */
+const ROUNDING = 1e-13;
+
 /**
  * State: one value for each store, calibration error and gauge offset, and the covariance of them all.
- * Movements predict (order n), readings update (order n²); the same calls in the same order give the same bits.
- * @source Kalman 1960 in the scalar-reading form; Joseph's stabilised covariance, both from memory
+ * Movements predict (order n), readings update (order n²); the same calls in the same order give the same bits,
+ * whatever the order in which the states were added.
+ * Masses are in kilograms, calibration errors are relative; the weights of a reading carry its units.
+ * @source kalman-1960 in the scalar-reading form; joseph for the covariance
  */
 export class Estimator {
   #size = 0;
-  #room: number;
   #mean: Float64Array;
+  /** The lower triangle, row after row: one side of the diagonal cannot differ from the other. */
   #covariance: Float64Array;
-  readonly #gain: { row: Float64Array };
 
   constructor(room = 64) {
-    this.#room = room;
     this.#mean = new Float64Array(room);
-    this.#covariance = new Float64Array(room * room);
-    this.#gain = { row: new Float64Array(room) };
+    this.#covariance = new Float64Array(triangle(room));
   }
 
   get size(): number {
@@ -27,24 +29,24 @@ export class Estimator {
   add(mean: number, variance: number): number {
     mustBeFinite(mean, variance);
     mustNotBeNegative(variance);
-    if (this.#size === this.#room) this.#grow();
+    if (this.#size === this.#mean.length) this.#grow();
     const place = this.#size;
     this.#size += 1;
     this.#mean[place] = mean;
-    this.#covariance[place * this.#room + place] = variance;
+    this.#covariance[at(place, place)] = variance;
     return place;
   }
 
   mean(place: number): number {
-    return this.#mean[place] ?? Number.NaN;
+    return this.#isThere(place) ? (this.#mean[place] as number) : Number.NaN;
   }
 
   variance(place: number): number {
-    return this.#covariance[place * this.#room + place] ?? Number.NaN;
+    return this.covariance(place, place);
   }
 
   covariance(a: number, b: number): number {
-    return this.#covariance[a * this.#room + b] ?? Number.NaN;
+    return this.#isThere(a) && this.#isThere(b) ? (this.#covariance[at(a, b)] as number) : Number.NaN;
   }
 
   /** Forgets what was known of one state: a new calibration, or a store that is newly told. */
@@ -52,12 +54,9 @@ export class Estimator {
     mustBeFinite(mean, variance);
     mustNotBeNegative(variance);
     this.#mustBeThere(place);
-    for (let i = 0; i < this.#size; i++) {
-      this.#covariance[place * this.#room + i] = 0;
-      this.#covariance[i * this.#room + place] = 0;
-    }
+    for (let i = 0; i < this.#size; i++) this.#covariance[at(place, i)] = 0;
     this.#mean[place] = mean;
-    this.#covariance[place * this.#room + place] = variance;
+    this.#covariance[at(place, place)] = variance;
   }
 
   /** Adds doubt to one state, as time does to a calibration. */
@@ -65,8 +64,7 @@ export class Estimator {
     mustBeFinite(variance);
     mustNotBeNegative(variance);
     this.#mustBeThere(place);
-    const at = place * this.#room + place;
-    this.#covariance[at] = (this.#covariance[at] ?? 0) + variance;
+    this.#addTo(place, place, variance);
   }
 
   /**
@@ -76,7 +74,9 @@ export class Estimator {
   move(flow: { from: number; to: number; calibration: number; massKg: number; uKg: number }): void {
     const { from, to, calibration, massKg, uKg } = flow;
     mustBeFinite(massKg, uKg);
-    for (const place of [from, to, calibration]) if (place !== -1) this.#mustBeThere(place);
+    if (from !== -1) this.#mustBeThere(from);
+    if (to !== -1) this.#mustBeThere(to);
+    if (calibration !== -1) this.#mustBeThere(calibration);
     if (from === to) return;
     const bias = calibration < 0 ? 0 : this.mean(calibration);
     this.#shift(from, -massKg * (1 + bias));
@@ -87,29 +87,34 @@ export class Estimator {
 
   /**
    * A reading of a sum of states: value = Σ weight · state + noise of standard deviation `u`.
+   * A reading without doubt of what is known without doubt changes nothing.
    * @returns the innovation (reading − expected) and its variance before the update
    */
   read(reading: { places: readonly number[]; weights?: readonly number[]; value: number; u: number }): {
     innovation: number;
     variance: number;
   } {
-    mustBeFinite(reading.value, reading.u);
-    for (const place of reading.places) this.#mustBeThere(place);
-    const n = this.#size;
-    const row = this.#gain.row;
-    row.fill(0, 0, n);
+    const { places, value, u } = reading;
+    mustBeFinite(value, u);
+    for (const place of places) this.#mustBeThere(place);
+    const terms = places.map((place, k) => ({
+      place,
+      weight: reading.weights?.[k] ?? 1,
+      row: this.#row(place),
+    }));
+    const shared = this.#sharedWith(terms);
+    const noise = u * u;
     let expected = 0;
-    let variance = reading.u * reading.u;
-    reading.places.forEach((place, k) => {
-      const weight = reading.weights?.[k] ?? 1;
+    let known = 0;
+    let scale = 0;
+    for (const { place, weight } of terms) {
       expected += weight * this.mean(place);
-      for (let i = 0; i < n; i++) row[i] = (row[i] ?? 0) + weight * this.covariance(i, place);
-    });
-    reading.places.forEach((place, k) => {
-      variance += (reading.weights?.[k] ?? 1) * (row[place] ?? 0);
-    });
-    const innovation = reading.value - expected;
-    if (variance > 0) this.#update(row, innovation, variance);
+      known += weight * (shared[place] as number);
+      scale += weight * weight * this.variance(place);
+    }
+    const innovation = value - expected;
+    const variance = known + noise;
+    if (variance > ROUNDING * scale) this.#update(terms, shared, { innovation, variance, noise });
     return { innovation, variance };
   }
 
@@ -129,96 +134,191 @@ export class Estimator {
   }
 
   clone(): Estimator {
-    const copy = new Estimator(this.#room);
+    const copy = new Estimator(0);
     copy.#size = this.#size;
-    copy.#mean = this.#mean.slice();
-    copy.#covariance = this.#covariance.slice();
+    copy.#mean = this.#mean.slice(0, this.#size);
+    copy.#covariance = this.#covariance.slice(0, triangle(this.#size));
     return copy;
   }
 
-  /** Joseph's form written out: P − K gᵀ − g Kᵀ + S K Kᵀ keeps P symmetric, and errors of K count only squared. */
-  #update(g: Float64Array, innovation: number, variance: number): void {
-    const n = this.#size;
-    const room = this.#room;
+  /** One row of the covariance, whole. */
+  #row(place: number): Float64Array {
     const p = this.#covariance;
-    for (let i = 0; i < n; i++) {
-      const gi = g[i] ?? 0;
-      if (gi === 0) continue;
-      const ki = gi / variance;
-      this.#mean[i] = (this.#mean[i] ?? 0) + ki * innovation;
-      for (let j = 0; j <= i; j++) {
-        const gj = g[j] ?? 0;
-        if (gj === 0) continue;
-        const kj = gj / variance;
-        const value = (p[i * room + j] ?? 0) - ki * gj - gi * kj + variance * ki * kj;
-        p[i * room + j] = value;
-        p[j * room + i] = value;
-      }
-    }
+    const row = new Float64Array(this.#size);
+    const start = triangle(place);
+    for (let i = 0; i <= place; i++) row[i] = p[start + i] as number;
+    for (let i = place + 1; i < this.#size; i++) row[i] = p[triangle(i) + place] as number;
+    return row;
   }
 
-  /** P ← F P Fᵀ for F = I + m (e_to − e_from) e_bᵀ: rows and columns together, so that P stays symmetric to the bit. */
+  /** g = P h: what each state has in common with the sum that is read. */
+  #sharedWith(terms: readonly Term[]): Float64Array {
+    const shared = new Float64Array(this.#size);
+    for (const { row, weight } of terms) addTimes(shared, row, weight);
+    return shared;
+  }
+
+  /**
+   * Joseph's form P ← A P Aᵀ + R K Kᵀ, with A = I − K hᵀ and K = g / S.
+   *
+   * For two states that were not read it comes to P − g gᵀ / S. The rows of those that were read are made with the
+   * factors 1 − K h worked out first: where a good scale meets a wide guess, a subtraction would leave mostly rounding.
+   */
+  #update(terms: readonly Term[], shared: Float64Array, by: Innovation): void {
+    const n = this.#size;
+    const p = this.#covariance;
+    const rows = rowsOfRead(terms, shared, by);
+    const pull = by.innovation / by.variance;
+    const perRoot = 1 / Math.sqrt(by.variance);
+    const scaled = new Float64Array(n);
+    for (let i = 0; i < n; i++) {
+      const g = shared[i] as number;
+      this.#mean[i] = (this.#mean[i] as number) + g * pull;
+      scaled[i] = g * perRoot;
+    }
+    for (let i = 0; i < n; i++) {
+      const gi = scaled[i] as number;
+      if (gi === 0) continue;
+      const start = triangle(i);
+      for (let j = 0; j <= i; j++) p[start + j] = (p[start + j] as number) - gi * (scaled[j] as number);
+      // Rounding can leave a hair below zero.
+      if ((p[start + i] as number) < 0) p[start + i] = 0;
+    }
+    terms.forEach(({ place }, k) => {
+      const row = rows[k] as Float64Array;
+      for (let i = 0; i < n; i++) p[at(place, i)] = row[i] as number;
+    });
+  }
+
+  /** P ← F P Fᵀ for F = I + m (e_to − e_from) e_bᵀ. */
   #shear(from: number, to: number, by: { calibration: number; massKg: number }): void {
     const b = by.calibration;
     const m = by.massKg;
     const bb = this.variance(b);
     const bFrom = from < 0 ? 0 : this.covariance(b, from);
     const bTo = to < 0 ? 0 : this.covariance(b, to);
+    const p = this.#covariance;
     for (let i = 0; i < this.#size; i++) {
       if (i === from || i === to) continue;
-      const moved = m * this.covariance(b, i);
-      this.#addBoth(from, i, -moved);
-      this.#addBoth(to, i, moved);
+      const moved = m * (p[at(b, i)] as number);
+      if (moved === 0) continue;
+      if (from >= 0) p[at(from, i)] = (p[at(from, i)] as number) - moved;
+      if (to >= 0) p[at(to, i)] = (p[at(to, i)] as number) + moved;
     }
     this.#addTo(from, from, m * (m * bb - 2 * bFrom));
     this.#addTo(to, to, m * (m * bb + 2 * bTo));
-    this.#addBoth(from, to, m * (bFrom - bTo - m * bb));
+    this.#addTo(from, to, m * (bFrom - bTo - m * bb));
   }
 
   /** What one end has too much the other has too little. */
   #spread(from: number, to: number, variance: number): void {
     this.#addTo(from, from, variance);
     this.#addTo(to, to, variance);
-    this.#addBoth(from, to, -variance);
+    this.#addTo(from, to, -variance);
   }
 
   #shift(place: number, by: number): void {
-    if (place >= 0) this.#mean[place] = (this.#mean[place] ?? 0) + by;
-  }
-
-  /** Adds to a pair of states, above and below the diagonal. */
-  #addBoth(a: number, b: number, value: number): void {
-    this.#addTo(a, b, value);
-    this.#addTo(b, a, value);
+    if (place >= 0) this.#mean[place] = (this.#mean[place] as number) + by;
   }
 
   #addTo(a: number, b: number, value: number): void {
     if (a < 0 || b < 0) return;
-    const at = a * this.#room + b;
-    this.#covariance[at] = (this.#covariance[at] ?? 0) + value;
+    const index = at(a, b);
+    this.#covariance[index] = (this.#covariance[index] as number) + value;
+  }
+
+  #isThere(place: number): boolean {
+    return place >= 0 && place < this.#size;
   }
 
   #mustBeThere(place: number): void {
-    if (!(place >= 0 && place < this.#size)) throw new RangeError(`the estimator has no state ${place}`);
+    if (!this.#isThere(place)) throw new RangeError(`the estimator has no state ${place}`);
   }
 
   #grow(): void {
-    const room = this.#room * 2;
-    const covariance = new Float64Array(room * room);
-    for (let i = 0; i < this.#size; i++) {
-      covariance.set(this.#covariance.subarray(i * this.#room, i * this.#room + this.#size), i * room);
-    }
+    const room = Math.max(16, 2 * this.#mean.length);
     const mean = new Float64Array(room);
-    mean.set(this.#mean.subarray(0, this.#size));
-    this.#room = room;
+    mean.set(this.#mean);
+    const covariance = new Float64Array(triangle(room));
+    covariance.set(this.#covariance);
     this.#mean = mean;
     this.#covariance = covariance;
-    this.#gain.row = new Float64Array(room);
   }
 }
 
+/** One state of a reading, with its row of the covariance before the reading. */
+interface Term {
+  readonly place: number;
+  readonly weight: number;
+  readonly row: Float64Array;
+}
+
+/** Innovation of a reading, its variance S, and the part R of that which is the reading's own noise. */
+interface Innovation {
+  readonly innovation: number;
+  readonly variance: number;
+  readonly noise: number;
+}
+
+/** Rows of A P Aᵀ + R K Kᵀ for the states that were read. */
+function rowsOfRead(terms: readonly Term[], shared: Float64Array, by: Innovation): Float64Array[] {
+  const gains = terms.map(({ place }) => (shared[place] as number) / by.variance);
+  const factors = factorsOfRead(terms, shared, by);
+  const rows = factors.map((own) => {
+    const row = new Float64Array(shared.length);
+    terms.forEach((term, k) => {
+      addTimes(row, term.row, own[k] as number);
+    });
+    return row;
+  });
+  // Between two states that were read both factors count; with one that was not, the second changes nothing.
+  const block = rows.map((row, a) =>
+    gains.map((gain, b) => {
+      let sum = by.noise * (gains[a] as number) * gain;
+      terms.forEach(({ place }, k) => {
+        sum += (row[place] as number) * ((factors[b] as number[])[k] as number);
+      });
+      return sum;
+    }),
+  );
+  terms.forEach(({ place }, a) => {
+    terms.forEach((other, b) => {
+      const value = (block[Math.max(a, b)] as number[])[Math.min(a, b)] as number;
+      (rows[a] as Float64Array)[other.place] = place === other.place ? Math.max(0, value) : value;
+    });
+  });
+  return rows;
+}
+
+/** The part of A = I − K hᵀ among the states that were read: 1 − K h of a state is what noise and the others have of S. */
+function factorsOfRead(terms: readonly Term[], shared: Float64Array, by: Innovation): number[][] {
+  return terms.map((own) =>
+    terms.map((other) => {
+      if (other !== own) return (-(shared[own.place] as number) / by.variance) * other.weight;
+      let rest = by.noise;
+      for (const each of terms) if (each !== own) rest += each.weight * (shared[each.place] as number);
+      return rest / by.variance;
+    }),
+  );
+}
+
+function addTimes(sum: Float64Array, row: Float64Array, factor: number): void {
+  for (let i = 0; i < sum.length; i++) sum[i] = (sum[i] as number) + factor * (row[i] as number);
+}
+
+/** Length of a triangle of so many rows, and so the place at which the next row starts. */
+function triangle(rows: number): number {
+  return (rows * (rows + 1)) >> 1;
+}
+
+/** Where the covariance of two states is kept. */
+function at(a: number, b: number): number {
+  return a >= b ? triangle(a) + b : triangle(b) + a;
+}
+
 function mustBeFinite(...values: number[]): void {
-  for (const value of values) if (!Number.isFinite(value)) throw new RangeError(`the estimator was given ${value}`);
+  for (const value of values)
+    if (!Number.isFinite(value)) throw new RangeError(`the estimator was given ${value}`);
 }
 
 function mustNotBeNegative(variance: number): void {
