@@ -52,45 +52,79 @@ export function coverOf(position: Position, grade: string): Cover {
 
 const never: CoverQuantiles = { q05: null, q50: null, q95: null };
 
+interface Stock {
+  readonly massMg: number;
+  readonly uMg: number;
+}
+
+interface Drawn {
+  readonly useMgPerDay: number;
+  readonly useUMgPerDay: number;
+  readonly dayUMg: number;
+}
+
 /**
  * Quantiles of the day on which a stock is used up: P(T ≤ t) = Φ((r t − S) / √(u(S)² + (u(r) t)² + σ² t)).
  * @param stock what is there and its doubt (one standard deviation), milligrams
  * @param drawn mean use a day, its doubt, and the noise of one day, milligrams
  * @returns days; 0 where nothing is there; null where the stock does not run out in that outcome
+ * @throws RangeError for a figure that is no number, and for a doubt below 0
+ * @source derived from the normal distribution; see docs/methods/cover.md
+ * @example coverQuantiles({ massMg: 100, uMg: 0 }, { useMgPerDay: 4, useUMgPerDay: 0, dayUMg: 0 }).q50 is 25
  */
-export function coverQuantiles(
-  stock: { readonly massMg: number; readonly uMg: number },
-  drawn: { readonly useMgPerDay: number; readonly useUMgPerDay: number; readonly dayUMg: number },
-): CoverQuantiles {
-  if (stock.massMg <= 0) return { q05: 0, q50: 0, q95: Math.max(0, crossing(stock, drawn, Z95) ?? 0) };
-  return { q05: crossing(stock, drawn, -Z95), q50: crossing(stock, drawn, 0), q95: crossing(stock, drawn, Z95) };
+export function coverQuantiles(stock: Stock, drawn: Drawn): CoverQuantiles {
+  for (const figure of [stock.massMg, drawn.useMgPerDay]) {
+    if (!Number.isFinite(figure)) throw new RangeError(`a cover was asked of ${figure}`);
+  }
+  for (const doubt of [stock.uMg, drawn.useUMgPerDay, drawn.dayUMg]) {
+    if (!(doubt >= 0 && Number.isFinite(doubt))) throw new RangeError(`a cover was asked with a doubt of ${doubt}`);
+  }
+  const q50 = median(stock, drawn);
+  const [q05, q95] = [earlyDay(stock, drawn), lateDay(stock, drawn)];
+  // Rounding may put two equal days an ulp apart.
+  return {
+    q05: q05 === null || q50 === null ? q05 : Math.min(q05, q50),
+    q50,
+    q95: q95 === null || q50 === null ? q95 : Math.max(q95, q50),
+  };
+}
+
+function median({ massMg }: Stock, { useMgPerDay }: Drawn): number | null {
+  if (massMg <= 0) return 0;
+  return useMgPerDay > 0 ? massMg / useMgPerDay : null;
+}
+
+/** The first day that is reached by 1 of 20 outcomes. The stock itself may be nothing in that one. */
+function earlyDay(stock: Stock, drawn: Drawn): number | null {
+  const { roots, atStart } = crossings(stock, drawn);
+  if (stock.massMg <= 0 || atStart <= 0) return 0;
+  const reached = roots.filter((day) => day > 0);
+  return reached.length === 0 ? null : Math.min(...reached);
+}
+
+/** The day that is passed by 1 of 20 outcomes; never where that one may have no use at all. */
+function lateDay(stock: Stock, drawn: Drawn): number | null {
+  const { roots, atStart, steepness } = crossings(stock, drawn);
+  if (stock.massMg <= 0 && atStart >= 0) return 0;
+  return drawn.useMgPerDay > 0 && steepness > 0 && roots.length > 0 ? Math.max(0, ...roots) : null;
 }
 
 /**
- * The day t at which r t − S = z √(u(S)² + (u(r) t)² + σ² t); z negative for early outcomes.
- * Squared it is a quadratic in t; the root on the right side of S/r is the one that solves the unsquared equation.
+ * Days t at which (r t − S)² = z² (u(S)² + u(r)² t² + σ² t), that is a t² − 2 b t + c = 0: the early and the late crossing together.
+ * The discriminant is written without a difference of near numbers, so that it is exactly 0 where nothing is in doubt.
  */
-function crossing(
-  stock: { readonly massMg: number; readonly uMg: number },
-  drawn: { readonly useMgPerDay: number; readonly useUMgPerDay: number; readonly dayUMg: number },
-  z: number,
-): number | null {
+function crossings(stock: Stock, drawn: Drawn): { roots: readonly number[]; atStart: number; steepness: number } {
   const { massMg: s, uMg: us } = stock;
   const { useMgPerDay: r, useUMgPerDay: ur, dayUMg: sigma } = drawn;
-  if (z === 0) return r > 0 ? s / r : null;
-  const zz = z * z;
+  const zz = Z95 * Z95;
   const a = r * r - zz * ur * ur;
-  const b = -(2 * s * r + zz * sigma * sigma);
+  const b = s * r + (zz * sigma * sigma) / 2;
   const c = s * s - zz * us * us;
-  // The stock itself may be nothing in that outcome.
-  if (z < 0 && c <= 0) return 0;
-  if (a === 0) return z < 0 ? -c / b : null;
-  const discriminant = b * b - 4 * a * c;
-  if (discriminant < 0) return null;
+  const quarter = (zz * sigma * sigma) / 2;
+  const discriminant = zz * (r * r * us * us + ur * ur * c + s * r * sigma * sigma) + quarter * quarter;
+  if (discriminant < 0) return { roots: [], atStart: c, steepness: a };
   const root = Math.sqrt(discriminant);
-  // Citardauq form: no difference of two near numbers.
-  const q = -(b + (b < 0 ? -root : root)) / 2;
-  const roots = [q / a, c / q].filter((t) => Number.isFinite(t) && t >= 0).sort((x, y) => x - y);
-  const solves = (t: number) => (z < 0 ? r * t - s <= 0 : r * t - s >= 0);
-  return roots.find(solves) ?? null;
+  // Citardauq form: no difference of two near numbers here either.
+  const q = b < 0 ? b - root : b + root;
+  return { roots: [q / a, c / q].filter(Number.isFinite), atStart: c, steepness: a };
 }

@@ -24,7 +24,8 @@ export interface DailyUse {
 
 /**
  * Mean use per person and day of the last closed days, each weighted by the days that it spans.
- * u(mean)² = s²/n · (1+ρ)/(1−ρ) · ν/(ν−2) with ν = n−1: the doubt of a mean of days that remember each other, small n widened as Student's t.
+ * u(mean)² = s²/N · (1+ρ)/(1−ρ) · ν/(ν−2) with N the days that the n intervals span and ν = n−1: the doubt of a mean of days
+ * that remember each other, small n widened as Student's t.
  * @param usage closed intervals in the order of time
  * @param normMg the outpost's norm per person and day, or null
  * @returns null when there are too few days and no norm
@@ -39,14 +40,15 @@ export function dailyUse(usage: readonly UsageDay[], normMg: number | null): Dai
   const meanMg = perPerson.reduce((sum, value, k) => sum + value * (weights[k] ?? 0), 0) / total;
   const squares = perPerson.reduce((sum, value, k) => sum + (weights[k] ?? 0) * (value - meanMg) * (value - meanMg), 0);
   const n = days.length;
+  // An interval of two days has half the noise of one, so its square counts twice.
   const variance = squares / (n - 1);
   const memory = memoryOf(perPerson, meanMg);
   const longRun = (1 + memory) / (1 - memory);
-  const small = n > 3 ? (n - 1) / (n - 3) : 3;
+  const small = (n - 1) / (n - 3);
   return {
     basis: 'learned',
     meanMg,
-    meanUMg: Math.sqrt((variance / n) * longRun * small),
+    meanUMg: Math.sqrt((variance / total) * longRun * small),
     dayUMg: Math.sqrt(variance),
     memory,
     days: total,
