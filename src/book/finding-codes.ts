@@ -10,8 +10,6 @@ export type BookFindingCode =
   | 'seal-broken'
   | 'chain-gap'
   | 'line-no-json'
-  | 'line-too-long'
-  | 'target-missing'
   | 'chain-broken'
   | 'columns-differ'
   | 'text-not-canonical'

@@ -49,7 +49,7 @@ async function checked(change: Partial<KeptEntry>, receipt = rows): Promise<read
   return (await checkBook(await bookOf(kept), { hash: plainHash, receipt: receipt.slice(8, 9) })).findings;
 }
 
-/** A failing sample for each code; two have no path through the book alone and are written out. */
+/** A failing sample for each code. */
 const samples: Readonly<
   Record<BookFindingCode, () => Promise<readonly BookFinding[]> | readonly BookFinding[]>
 > = {
@@ -68,18 +68,6 @@ const samples: Readonly<
     const header = readHeader('Dear diary');
     return header.ok ? [] : [header.finding];
   },
-  'line-too-long': () => [
-    {
-      code: 'line-too-long',
-      severity: 'error',
-      where: { line: 3 },
-      data: { length: 9, longest: 8 },
-      entries: [],
-    },
-  ],
-  'target-missing': () => [
-    { code: 'target-missing', severity: 'error', where: { line: 3 }, data: { target: note.id }, entries: [] },
-  ],
   'chain-broken': () => checked({ seal: 'f'.repeat(64) }),
   'columns-differ': () => checked({ kind: 'release' }),
   'text-not-canonical': () => checked({ text: '{' }),

@@ -125,20 +125,6 @@ export const bookWords: Words<BookFindingCode> = {
       'something else',
       'Check that the file is an export of a book and is whole. Nothing was taken.',
     ),
-  'line-too-long': (data, where) =>
-    say(
-      `${atLine(where)}The line is longer than any entry can be.`,
-      `at most ${maybeText(data, 'longest') ?? 'the length of an entry'} bytes`,
-      `${maybeText(data, 'length') ?? 'more'} bytes`,
-      'Check that the file is an export of a book. Nothing was taken.',
-    ),
-  'target-missing': (data, where) =>
-    say(
-      `${atLine(where)}The entry that this one points at is not in the book: ${maybeText(data, 'target') ?? 'no id given'}.`,
-      'the id of an entry in the book',
-      maybeText(data, 'target') ?? 'no id',
-      'Look the entry up with `book show` and use its id.',
-    ),
   'chain-broken': (data) =>
     broken(
       `The seal of ${place(data)} does not fit: its content, or the entry before it, was changed after it was kept.`,
