@@ -74,13 +74,13 @@ class Pieces {
   /** The size that the system tells, before anything is read. */
   announce(bytes: number): void {
     if (bytes > MOST_BYTES)
-      throw badInput('file-too-large', { bytes, most: MOST_BYTES }, { file: this.name });
+      throw badInput('input-file-too-large', { bytes, most: MOST_BYTES }, { file: this.name });
   }
 
   take(piece: Uint8Array): void {
     this.#bytes += piece.length;
     if (this.#bytes > MOST_BYTES) {
-      throw badInput('file-too-large', { bytes: null, most: MOST_BYTES }, { file: this.name });
+      throw badInput('input-file-too-large', { bytes: null, most: MOST_BYTES }, { file: this.name });
     }
     this.#measureLines(piece);
     this.#pieces.push(piece);

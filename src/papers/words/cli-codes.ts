@@ -32,7 +32,7 @@ export type CliFindingCode =
   /** The file that was to be written is the book, or its receipt. */
   | 'output-is-book'
   /** data: most, bytes (null where it is not known) */
-  | 'file-too-large'
+  | 'input-file-too-large'
   /** data: most */
   | 'line-of-file-too-long'
   /** data: offset (of the first byte that is no UTF-8) */

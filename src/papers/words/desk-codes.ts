@@ -27,8 +27,6 @@ export type DeskFindingCode =
   | 'already-undone'
   /** A field is missing or does not fit. data: field, received, expected */
   | 'field-needed'
-  /** An amount below zero. data: massMg, mgPerL */
-  | 'amount-below-zero'
   /** A reading above what the store can hold. data: store, massMg, capacityMg, mgPerL */
   | 'reading-over-capacity'
   /** A counter's reading below the one before. data: instrument, value, last */

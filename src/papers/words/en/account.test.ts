@@ -86,6 +86,7 @@ const account: Readonly<Record<AccountFindingCode, readonly FindingData[]>> = {
     { ...of, instrument: 'dispenser strokes', singleMg: litres(5.2), countedMg: litres(5) },
   ],
   'port-empty': [{ ...of, port: 'dispenser feed' }],
+  'unmetered-inflow': [{ ...of, unit: 'condenser', massMg: litres(1.2) }],
   'legs-differ': [{ ...of, givenMg: litres(78.8), gotMg: litres(78) }],
   'run-unknown': [{ ...of, run: 'T-12' }],
   'tank-not-run-dry': [
@@ -213,7 +214,6 @@ const desk: Readonly<Record<DeskFindingCode, readonly FindingData[]>> = {
     { field: 'amount', received: null, expected: 'an amount with its unit' },
     { field: 'to', received: 'C-01', expected: 'another place than it comes from' },
   ],
-  'amount-below-zero': [{ massMg: litres(-1), mgPerL: 997_800 }],
   'reading-over-capacity': [{ store: 'C-05', massMg: litres(214), capacityMg: litres(22), mgPerL: 997_800 }],
   'counter-below-last': [{ instrument: 'condensate totaliser', value: 400, last: 869 }],
   'day-line-kept': [

@@ -147,7 +147,7 @@ export const cliWords: Words<CliFindingCode> = {
       file(where),
       'Name another file with -o. A copy of a book is made by waterwright book backup TARGET.',
     ),
-  'file-too-large': (data, where) => {
+  'input-file-too-large': (data, where) => {
     const most = size(numberOf(data, 'most'));
     const bytes = maybeNumber(data, 'bytes');
     return say(

@@ -212,13 +212,6 @@ export const deskWords: Words<DeskFindingCode> = {
       `Give ${textOf(data, 'expected')}.`,
     );
   },
-  'amount-below-zero': (data, _where, context) =>
-    say(
-      `${bareMassOf(data, 'massMg', context)} is less than nothing. ${nothing}`,
-      'zero or more',
-      bareMassOf(data, 'massMg', context),
-      'Enter the amount without a sign; which way it went is said by from and to.',
-    ),
   'reading-over-capacity': (data, _where, context) =>
     say(
       `${bareMassOf(data, 'massMg', context)} is more than ${textOf(data, 'store')} can hold, ${bareMassOf(data, 'capacityMg', context)}. ${nothing}`,
