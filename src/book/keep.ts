@@ -26,7 +26,7 @@ export async function keepDrafts(
   by: { readonly hash: Hash; readonly keptAtMs: number },
 ): Promise<KeepOutcome> {
   // Nearly always all ids are new, and the store refuses the whole append where one is not: only then is each looked up.
-  let lookUp: LookUp = () => Promise.resolve(null);
+  let lookUp: LookUp | null = null;
   for (let attempt = 1; ; attempt++) {
     try {
       return await keepOnce(port, await sortOut(lookUp, drafts), by);
@@ -60,11 +60,11 @@ interface Sorted {
 }
 
 /** Tells new drafts from ones that the book has, and from ones that contradict it. */
-async function sortOut(lookUp: LookUp, drafts: readonly AnyDraft[]): Promise<Sorted> {
+async function sortOut(lookUp: LookUp | null, drafts: readonly AnyDraft[]): Promise<Sorted> {
   const sorted: Sorted = { fresh: [], alreadyKept: [], findings: [] };
   const seen = new Map<string, AnyDraft>();
   for (const draft of drafts) {
-    const kept = await lookUp(draft.id);
+    const kept = lookUp === null ? null : await lookUp(draft.id);
     const earlier = kept === null ? seen.get(draft.id) : (JSON.parse(kept.text) as AnyEntry);
     if (earlier === undefined) {
       seen.set(draft.id, draft);
