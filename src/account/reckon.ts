@@ -2,9 +2,10 @@
 import {
   type Amendments, type AnyEntry, amend, amendmentsOf, type BookPort, compareOrder, entryOf, isAmendmentKind, type OrderKey, readBook, type View,
 } from '../book/index.ts';
-import { type Outpost, type OutpostFinding, readOutpost } from '../outpost/index.ts';
+import type { Outpost, OutpostFinding, OutpostIndex } from '../outpost/index.ts';
 import { applyEntry } from './apply.ts';
 import { Fold } from './fold.ts';
+import { outpostOfBook } from './outpost-of-book.ts';
 
 /** A fold is kept every so many entries, so that a late entry need not start from the first one. */
 const CHECKPOINT_EVERY = 500;
@@ -29,14 +30,14 @@ interface Reckoned {
 export class Account {
   readonly #port: BookPort;
   readonly #view: View;
-  readonly #outpost: Outpost;
+  readonly #index: OutpostIndex;
   readonly #estimating: boolean;
   #reckoned: Reckoned;
   #amendments: Amendments;
 
-  private constructor(port: BookPort, outpost: Outpost, options: { view: View; estimating: boolean; amendments: Amendments }) {
+  private constructor(port: BookPort, index: OutpostIndex, options: { view: View; estimating: boolean; amendments: Amendments }) {
     this.#port = port;
-    this.#outpost = outpost;
+    this.#index = index;
     this.#view = options.view;
     this.#estimating = options.estimating;
     this.#amendments = options.amendments;
@@ -47,11 +48,9 @@ export class Account {
   static async open(port: BookPort, options: { readonly view?: View; readonly estimating?: boolean } = {}): Promise<OpenOutcome> {
     const view = options.view ?? {};
     const amendments = await amendmentsOf(port, view);
-    const text = await outpostText(port, view, amendments);
-    if (text === null) return { ok: false, findings: null };
-    const read = readOutpost(text, { file: 'outpost file in the book' });
-    if (!read.ok) return { ok: false, findings: read.findings };
-    const account = new Account(port, read.outpost, { view, estimating: options.estimating ?? true, amendments });
+    const read = await outpostOfBook(port, view, amendments);
+    if (!read.ok) return read;
+    const account = new Account(port, read.index, { view, estimating: options.estimating ?? true, amendments });
     await account.#replay(null);
     return { ok: true, account };
   }
@@ -61,7 +60,7 @@ export class Account {
   }
 
   get outpost(): Outpost {
-    return this.#outpost;
+    return this.#index.outpost;
   }
 
   /**
@@ -104,7 +103,7 @@ export class Account {
   }
 
   #nothing(): Reckoned {
-    return { fold: new Fold(this.#outpost, { estimating: this.#estimating }), last: null, checkpoints: [] };
+    return { fold: new Fold(this.#index.outpost, { estimating: this.#estimating, index: this.#index }), last: null, checkpoints: [] };
   }
 
   async #replay(from: OrderKey | null): Promise<void> {
@@ -162,19 +161,4 @@ function spokenOf(entry: AnyEntry): readonly string[] {
 
 function decisionsOf({ decided }: Amendments): Fold['decisions'] {
   return new Map([...decided].map(([id, { body }]) => [id, { first: body.first, decision: body.decision }]));
-}
-
-/** Text of the outpost file that was entered last, in a view. */
-async function outpostText(port: BookPort, view: View, amendments: Amendments): Promise<string | null> {
-  let latest: { enteredAtMs: number; text: string } | null = null;
-  for await (const rows of port.scan({ order: 'total', kinds: ['outpost'] })) {
-    for (const row of rows) {
-      if (view.knownAtMs !== undefined && row.enteredAtMs > view.knownAtMs) continue;
-      const entry = amend(entryOf(row), amendments);
-      if (entry?.kind === 'outpost' && (latest === null || entry.enteredAtMs >= latest.enteredAtMs)) {
-        latest = { enteredAtMs: entry.enteredAtMs, text: entry.body.text };
-      }
-    }
-  }
-  return latest?.text ?? null;
 }
