@@ -1,5 +1,6 @@
 // Undo, correction and decision: entries that change how others count, without touching them.
 import type { AnyEntry, Entry } from './entry.ts';
+import { kinds } from './kinds/index.ts';
 
 /** Kinds that change how another entry counts. */
 export const amendmentKinds = ['undo', 'correction', 'duplicate-decision'] as const;
@@ -46,9 +47,14 @@ export function readAmendments(entries: readonly AnyEntry[]): Amendments {
   return { undone, corrected, decided };
 }
 
-/** The entry as it counts, or null when it was undone. */
+/**
+ * The entry as it counts, or null when it was undone. A correction whose body does not have the shape of the entry's kind
+ * corrects nothing: the entry counts as it was made.
+ */
 export function amend(entry: AnyEntry, amendments: Amendments): AnyEntry | null {
   if (amendments.undone.has(entry.id)) return null;
   const correction = amendments.corrected.get(entry.id);
-  return correction === undefined ? entry : ({ ...entry, body: correction.body.body } as AnyEntry);
+  if (correction === undefined) return entry;
+  const body = kinds[entry.kind].safeParse(correction.body.body);
+  return body.success ? ({ ...entry, body: body.data } as AnyEntry) : entry;
 }

@@ -128,3 +128,25 @@ test('an id carries its time, and sorts by it', () => {
     expect(() => entryId(ms, new Uint8Array(10))).toThrow(RangeError);
   expect(() => entryId(0, new Uint8Array(9))).toThrow(RangeError);
 });
+
+test('a correction that does not fit the kind of its target corrects nothing', () => {
+  const target = {
+    id: '00000000-0000-7000-8000-000000000001',
+    site: 'corrie',
+    number: 1,
+    version: 1,
+    kind: 'note',
+    happenedAtMs: 0,
+    happenedOffsetMin: 0,
+    enteredAtMs: 0,
+    enteredOffsetMin: 0,
+    by: 'keeper',
+    body: { text: 'clear' },
+  } as AnyEntry;
+  const correct = (body: Record<string, unknown>) =>
+    readAmendments([
+      { ...target, id: '00000000-0000-7000-8000-000000000002', number: 2, kind: 'correction', body: { target: target.id, reason: 'slip', body } } as AnyEntry,
+    ]);
+  expect(amend(target, correct({ text: 'cloudy' }))?.body).toEqual({ text: 'cloudy' });
+  expect(amend(target, correct({ store: 'C-01', amount: 1e9 }))).toBe(target);
+});
