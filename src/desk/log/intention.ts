@@ -47,6 +47,7 @@ function movementRules(fold: Fold, draft: Draft<'movement'>): Finding[] {
   const found: Finding[] = breaks.map(({ code, data }) => deskFinding('intention-refused', { rule: ruleNames[code], ...data }));
   if (from !== null && to === null) found.push(...useRules(fold, draft, from));
   if (to !== null) found.push(...roomRules(fold, draft, to));
+  if (!fold.index.units.has(draft.body.from)) found.push(...contentLeft(fold, draft));
   return found;
 }
 
@@ -74,11 +75,31 @@ function useRules(fold: Fold, draft: Draft<'movement'>, from: Side): Finding[] {
   return [deskFinding('intention-refused', { rule: 'grade', from: from.facts.id, to: use, fromGrade: from.grade, toGrade: use })];
 }
 
+/** More than a store has, beyond its doubt, does not come out of it. A store that nothing gauges may have more than is known. */
+function contentLeft(fold: Fold, draft: Draft<'movement'>): Finding[] {
+  const side = sideOf(fold, draft.body.from);
+  if (side === null || fold.index.stores.get(side.facts.id)?.gaugedBy === 'nothing') return [];
+  const { massMg, uMg } = contentOf(fold, side.facts.id);
+  const asked = draft.body.amount.massMg;
+  if (asked <= massMg + 2 * uMg) return [];
+  const usableMg = Math.max(0, massMg - side.facts.remainderMg);
+  const data = { rule: 'remainder', from: side.facts.id, to: draft.body.to, massMg: asked, usableMg, mgPerL: fold.mgPerL };
+  return [deskFinding('intention-refused', data)];
+}
+
+/** Best value and doubt of a store, in whole milligrams. */
+function contentOf(fold: Fold, id: string): { massMg: number; uMg: number } {
+  const place = fold.stores.get(id)?.content ?? -1;
+  return {
+    massMg: Math.round(fold.estimator.mean(place) * 1_000_000),
+    uMg: Math.round(Math.sqrt(Math.max(0, fold.estimator.variance(place))) * 1_000_000),
+  };
+}
+
 function roomRules(fold: Fold, draft: Draft<'movement'>, to: Side): Finding[] {
   const known = fold.stores.get(to.facts.id);
   if (known === undefined) return [];
-  const thereMg = Math.round(fold.estimator.mean(known.content) * 1_000_000);
-  const uMg = Math.round(Math.sqrt(fold.estimator.variance(known.content)) * 1_000_000);
+  const { massMg: thereMg, uMg } = contentOf(fold, to.facts.id);
   const { massMg } = draft.body.amount;
   if (thereMg + massMg <= to.facts.capacityMg + 2 * uMg) return [];
   const data = { rule: 'capacity', from: draft.body.from, to: to.facts.id, massMg, thereMg, capacityMg: to.facts.capacityMg, mgPerL: fold.mgPerL };
