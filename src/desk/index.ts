@@ -12,3 +12,4 @@ export { outpostText, putOutpostFile, readOutpostFile, startBook, startPractice 
 export { storeList, storeShow } from './stores.ts';
 export { openFindings, today, todaySheet } from './today.ts';
 export { since } from './since.ts';
+export { readFieldLog } from './field-log/index.ts';

@@ -50,10 +50,10 @@ export const nameWords = {
     ),
   'before-opening': (data, _where, context) =>
     say(
-      `${entryOf(data)} happened before the opening of the book (${timeOf(data, 'openingMs', context)}); it is counted on top of the opening stocks.`,
+      `${entryOf(data)} happened before the opening of the book (${timeOf(data, 'openingMs', context)}), whose stocks were told after it and have it inside.`,
       `a time from ${timeOf(data, 'openingMs', context)} on`,
       'an earlier time',
-      `If the opening stocks have it already, undo it: waterwright log undo ${entryNo(data)}.`,
+      `If its time is a slip: waterwright log undo ${entryNo(data)}, and enter it again.`,
     ),
   'opening-missing': () =>
     say(

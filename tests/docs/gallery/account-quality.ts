@@ -1,0 +1,130 @@
+// Table of entries that break a rule about grades, biocides, holds, the reserve, or acts for two persons.
+import type { AccountFindingCode } from '../../../src/account/index.ts';
+import { at, litres, readings, type Told } from '../../journeys/told.ts';
+import type { Samples } from './sample.ts';
+import { toldSample } from './told-entries.ts';
+
+const move = (told: Told, from: string, to: string, valueL = 2, more: { happened?: string } = {}) =>
+  told.tell('movement', { from, to, amount: litres(valueL) }, more);
+const hold = (told: Told, stores: string[], conditional: string[] = []) =>
+  told.goTo(1, 8).tell('hold', { hold: 'Q-1', stores, conditional, reason: 'plate count' });
+const iodineBag = (told: Told) =>
+  told.goTo(1, 8).tell('store-added', {
+    store: 'V-1',
+    kind: 'softBag',
+    capacityL: 10,
+    usableRemainderL: 0.2,
+    grade: 'iodine',
+    amount: litres(9),
+  });
+const nothingOnTap = (told: Told) =>
+  told.goTo(1, 12).tell('declared-empty', {
+    store: 'C-01',
+    port: 'tap feed',
+    counters: readings({ strokes: 0, product: 0 }),
+  });
+
+export const qualitySamples = {
+  'grade-mismatch': toldSample(
+    'grade-mismatch',
+    'An entry calls water by another grade than the book.',
+    (told) =>
+      told.goTo(1).tell('movement', { from: 'C-04', to: 'C-03', amount: litres(2), grade: 'technical' }),
+  ),
+  'grade-may-not-flow': toldSample(
+    'grade-may-not-flow',
+    'Water went where water of its grade may not go.',
+    (told) => move(told.goTo(1), 'C-02', 'C-04'),
+    (told) => move(told.goTo(1), 'C-02', 'C-04', 2, { happened: 'wrong hose' }),
+  ),
+  'grade-went-up': toldSample('grade-went-up', 'A label was raised; a label only goes down.', (told) =>
+    told
+      .goTo(1)
+      .tell('relabel', { store: 'C-02', fromLabel: 'technical', toGrade: 'drinking', twoPersons: true }),
+  ),
+  'biocides-meet': toldSample(
+    'biocides-meet',
+    'Two biocides came together that must not, also in the rest of an emptied store.',
+    (told) => {
+      iodineBag(told);
+      move(told, 'V-1', 'C-04', 2, { happened: 'poured by mistake' });
+    },
+    (told) => {
+      iodineBag(told);
+      told.tell('declared-empty', { store: 'C-04', counters: [] });
+      move(told, 'V-1', 'C-04', 2, { happened: 'poured by mistake' });
+    },
+  ),
+  'reserve-unreleased': toldSample(
+    'reserve-unreleased',
+    'Water went into the reserve before a sample of the outpost had passed.',
+    (told) => {
+      told.goTo(1, 8).tell('visit-berth', {
+        visit: 'Skiff',
+        peopleArrive: 0,
+        stores: [
+          {
+            store: 'V-2',
+            kind: 'vehicleTank',
+            capacityL: 100,
+            usableRemainderL: 3,
+            grade: 'drinking',
+            amount: litres(90),
+          },
+        ],
+      });
+      move(told, 'V-2', 'R1', 20);
+    },
+    (told) => {
+      move(told.goTo(1, 8), 'outside', 'C-04', 2);
+      move(told.goTo(1, 9), 'C-04', 'R1', 5);
+    },
+  ),
+  'reserve-drawn': toldSample(
+    'reserve-drawn',
+    'Water came out of the reserve: somebody said so, or the counter shows it.',
+    (told) => {
+      nothingOnTap(told);
+      told.goTo(1, 20).tell('source-change', {
+        counter: 'strokes',
+        store: 'R1',
+        sinceMs: at(1, 12),
+        amount: litres(3),
+        reserve: true,
+      });
+    },
+    (told) => {
+      nothingOnTap(told);
+      const counted = readings({ condensate: 993, product: 0, strokes: 200, flushes: 0 });
+      told.goTo(1, 21).tell('day-line', { day: 1, peopleAboard: 2, readings: counted });
+    },
+  ),
+  'held-water-moved': toldSample(
+    'held-water-moved',
+    'Held water went into another store, and the hold with it.',
+    (told) => {
+      hold(told, ['C-04']);
+      move(told, 'C-04', 'C-03');
+    },
+  ),
+  'hold-open': toldSample('hold-open', 'As long as a hold stands: none of its water is counted on.', (told) =>
+    hold(told, ['C-01', 'C-04']),
+  ),
+  'conditional-reserve': toldSample(
+    'conditional-reserve',
+    'The same water as under a hold came into it: for an emergency only.',
+    (told) => hold(told, ['C-04'], ['R1']),
+  ),
+  'alone-for-two': toldSample(
+    'alone-for-two',
+    'An act for two persons stands in the book with one.',
+    (told) =>
+      told
+        .goTo(1)
+        .tell('relabel', { store: 'C-04', fromLabel: 'drinking', toGrade: 'waste', twoPersons: false }),
+    (told) => {
+      hold(told, ['C-04']);
+      told.tell('waiver', { hold: 'Q-1', stores: ['C-04'], reason: 'nothing else left', untilDay: 9 });
+    },
+  ),
+} satisfies Partial<Samples<AccountFindingCode>>;

@@ -1,0 +1,12 @@
+// All samples of the account: a code without one does not compile.
+import type { AccountFindingCode } from '../../../src/account/index.ts';
+import { nameSamples } from './account-names.ts';
+import { qualitySamples } from './account-quality.ts';
+import { stockSamples } from './account-stocks.ts';
+import type { Samples } from './sample.ts';
+
+export const accountSamples: Samples<AccountFindingCode> = {
+  ...nameSamples,
+  ...stockSamples,
+  ...qualitySamples,
+};

@@ -1,0 +1,61 @@
+// All rooms of the gallery, in the order in which a reader meets them.
+import type { GalleryEntry, GalleryRoom } from '../../../scripts/docs/errors-page.ts';
+import { accountSamples } from './account.ts';
+import { bookSamples } from './book.ts';
+import { fieldLogSamples } from './field-log.ts';
+import { outpostSamples } from './outpost.ts';
+import type { Samples } from './sample.ts';
+import { unitsSamples } from './units.ts';
+
+interface Room {
+  readonly name: string;
+  readonly about: string;
+  readonly samples: Samples<string>;
+}
+
+export const ROOMS: readonly Room[] = [
+  {
+    name: 'units',
+    about: 'What somebody types as a number, an amount or a time. The first block is what was typed.',
+    samples: unitsSamples,
+  },
+  {
+    name: 'outpost',
+    about:
+      'What stands in an outpost file. Each sample is the small outpost of the tests with something changed: lines with `-` were taken out, lines with `+` put in.',
+    samples: outpostSamples,
+  },
+  {
+    name: 'book',
+    about:
+      'Entries, lines that bring entries, and the chain that holds them together. The first block says what was done.',
+    samples: bookSamples,
+  },
+  {
+    name: 'account',
+    about:
+      'What entries mean for the water. Each sample is a book of the invented outpost Holm: its opening, and then the entries that are shown.',
+    samples: accountSamples,
+  },
+  {
+    name: 'field log',
+    about:
+      'Lines of a field log, with their number in the file. Line 1 is the opening of the practice log of Corrie unless it is shown.',
+    samples: fieldLogSamples,
+  },
+];
+
+/** Every sample carried out. */
+export async function galleryRooms(): Promise<readonly GalleryRoom[]> {
+  const rooms: GalleryRoom[] = [];
+  for (const { name, about, samples } of ROOMS) {
+    const entries: GalleryEntry[] = [];
+    for (const [code, { when, fails, writtenOut }] of Object.entries(samples)) {
+      const failures = [];
+      for (const fail of fails) failures.push(await fail());
+      entries.push({ code, when, failures, ...(writtenOut !== undefined && { writtenOut }) });
+    }
+    rooms.push({ name, about, entries });
+  }
+  return rooms;
+}
