@@ -2,6 +2,7 @@
 import type { GalleryEntry, GalleryRoom } from '../../../scripts/docs/errors-page.ts';
 import { accountSamples } from './account.ts';
 import { bookSamples } from './book.ts';
+import { diskSamples } from './disk.ts';
 import { fieldLogSamples } from './field-log.ts';
 import { outpostSamples } from './outpost.ts';
 import type { Samples } from './sample.ts';
@@ -30,6 +31,12 @@ export const ROOMS: readonly Room[] = [
     about:
       'Entries, lines that bring entries, and the chain that holds them together. The first block says what was done.',
     samples: bookSamples,
+  },
+  {
+    name: 'disk',
+    about:
+      'The file of a book, what stands beside it, and the disk under it. The first block says what was done, in a folder of its own.',
+    samples: diskSamples,
   },
   {
     name: 'account',
