@@ -2,6 +2,7 @@
 import type { GalleryEntry, GalleryRoom } from '../../../scripts/docs/errors-page.ts';
 import { accountSamples } from './account.ts';
 import { bookSamples } from './book.ts';
+import { deskSamples } from './desk.ts';
 import { diskSamples } from './disk.ts';
 import { fieldLogSamples } from './field-log.ts';
 import { outpostSamples } from './outpost.ts';
@@ -43,6 +44,12 @@ export const ROOMS: readonly Room[] = [
     about:
       'What entries mean for the water. Each sample is a book of the invented outpost Holm: its opening, and then the entries that are shown.',
     samples: accountSamples,
+  },
+  {
+    name: 'desk',
+    about:
+      'What somebody asks for, and is told no. Each sample is a book of the invented outpost Holm with its opening; entries that are shown were kept before, then comes the request.',
+    samples: deskSamples,
   },
   {
     name: 'field log',

@@ -1,0 +1,208 @@
+// Table of requests that the desk says no to.
+
+import { exportLines } from '../../../src/book/index.ts';
+import { importLines, log, startBook } from '../../../src/desk/index.ts';
+import type { DeskFindingCode } from '../../../src/papers/index.ts';
+import { LOG_LINES, OUTPOST_TEXT } from '../../field-log/corrie-log.ts';
+import { HOLM } from '../../journeys/holm.ts';
+import { draftOf, emptyBook, holmBook } from '../../journeys/kept.ts';
+import { at, dayLine, holmOpening, litres, readings } from '../../journeys/told.ts';
+import { askedSample, deskOver, failed, NOW } from './asked-desk.ts';
+import { type Samples, sample } from './sample.ts';
+
+const when = (day: number, hour: number, count: number) => ({ atMs: at(day, hour), count });
+const hold = draftOf(
+  'hold',
+  { hold: 'Q-1', stores: ['C-04'], conditional: [], reason: 'plate count' },
+  when(1, 8, 11),
+);
+const bag = (grade: string, release = 9) =>
+  draftOf(
+    'store-added',
+    { store: 'V-1', kind: 'softBag', capacityL: 10, usableRemainderL: 0.2, grade, amount: litres(release) },
+    when(1, 8, 12),
+  );
+const closed = draftOf('day-close', { day: 1, what: 'day', figures: [] }, when(1, 22, 13));
+const line = draftOf(
+  'day-line',
+  dayLine(1, { condensate: 993, product: 3, strokes: 200, flushes: 12 }),
+  when(1, 21, 14),
+);
+const strokes = draftOf('meter', { readings: readings({ strokes: 150 }) }, when(2, 9, 15));
+const drink = draftOf(
+  'movement',
+  { from: 'C-04', to: 'people', amount: litres(1), use: 'drink' },
+  when(1, 9, 16),
+);
+const undo = draftOf('undo', { target: drink.id }, when(1, 10, 17));
+const visit = draftOf(
+  'visit-berth',
+  {
+    visit: 'Skiff',
+    peopleArrive: 0,
+    stores: [
+      {
+        store: 'V-2',
+        kind: 'vehicleTank',
+        capacityL: 100,
+        usableRemainderL: 3,
+        grade: 'drinking',
+        amount: litres(90),
+      },
+    ],
+  },
+  when(1, 8, 18),
+);
+const move = (amount: string, from: string, to: string) => ({ what: 'move', amount, from, to }) as const;
+
+const rules = {
+  'intention-refused': askedSample(
+    'intention-refused',
+    'A rule speaks against what somebody is about to do. What has happened already is kept with `--happened`.',
+    { before: [hold], request: { what: 'use', amount: '1L', use: 'drink', from: 'C-04' } },
+    { before: [hold], request: move('2L', 'C-04', 'C-03') },
+    { before: [bag('iodine')], request: move('2L', 'V-1', 'C-04') },
+    { request: move('2L', 'C-02', 'C-04') },
+    { request: { what: 'use', amount: '1L', use: 'drink', from: 'C-02' } },
+    { before: [visit], request: move('20L', 'V-2', 'R1') },
+    { request: move('20.5L', 'R1', 'C-04') },
+    { request: move('19L', 'C-04', 'C-03') },
+  ),
+  'second-needed': askedSample('second-needed', 'An act for two persons was asked for by one.', {
+    request: { what: 'relabel', store: 'C-03', grade: 'technical' },
+  }),
+  'second-is-first': askedSample('second-is-first', 'The second person is the first one.', {
+    request: { what: 'relabel', store: 'C-03', grade: 'technical' },
+    moment: { second: { office: 'keeper', confirmation: 'declared, not verified' } },
+  }),
+  'day-closed': askedSample('day-closed', 'The day on which it happened is closed.', {
+    before: [closed],
+    request: { what: 'drink', amount: '8' },
+    more: { at: 'D1T14:00' },
+  }),
+} satisfies Partial<Samples<DeskFindingCode>>;
+
+const inputs = {
+  'not-in-book': askedSample(
+    'not-in-book',
+    'A store, a port, an entry or a grade that this book does not have.',
+    { request: { what: 'weigh', store: 'C-99', amount: '8L' } },
+    { request: { what: 'hookup', store: 'C-03', port: 'galley' } },
+    { request: { what: 'undo', entry: '9999' } },
+  ),
+  'before-book': askedSample('before-book', 'It happened before the book begins.', {
+    request: { what: 'drink', amount: '8' },
+    more: { at: '2146-12-01T12:00Z' },
+  }),
+  'in-the-future': askedSample('in-the-future', 'It happens later than now.', {
+    request: { what: 'drink', amount: '8' },
+    more: { at: '2147-02-01T12:00Z' },
+  }),
+  'nothing-to-undo': askedSample(
+    'nothing-to-undo',
+    'An undo without a number, and nothing young to take back.',
+    {
+      request: { what: 'undo' },
+    },
+  ),
+  'already-undone': askedSample('already-undone', 'The entry was taken back before.', {
+    before: [drink, undo],
+    request: { what: 'undo', entry: '3' },
+  }),
+  'field-needed': askedSample(
+    'field-needed',
+    'Something is missing without which the entry says too little, or does not fit.',
+    { request: { what: 'told', kind: 'sample', fields: {} } },
+    { request: move('2L', 'C-04', 'C-04') },
+  ),
+  'reading-over-capacity': askedSample('reading-over-capacity', 'A reading above what the store can hold.', {
+    request: { what: 'weigh', store: 'C-04', amount: '214L' },
+  }),
+  'counter-below-last': askedSample('counter-below-last', 'A counter reads less than before.', {
+    before: [strokes],
+    request: { what: 'day', readings: { strokes: '90' } },
+  }),
+  'day-line-kept': askedSample('day-line-kept', 'A second line for one day.', {
+    before: [line],
+    request: { what: 'day', readings: { strokes: '90' } },
+    more: { at: 'D1T23:00' },
+  }),
+  'opening-kept': askedSample('opening-kept', 'Opening stocks for a book that has them.', {
+    request: { what: 'kind', kind: 'opening', body: holmOpening({ stores: [], ports: [], counters: [] }) },
+  }),
+  'name-taken': askedSample('name-taken', 'A new store with the name of one that is there.', {
+    request: {
+      what: 'told',
+      kind: 'store-added',
+      fields: {
+        store: 'C-01',
+        kind: 'container',
+        capacity: '22L',
+        'usable-remainder-l': '0.6',
+        grade: 'drinking',
+      },
+    },
+  }),
+  'office-unknown': askedSample('office-unknown', 'An office that the outpost file does not name.', {
+    request: { what: 'drink', amount: '8' },
+    moment: { by: 'cook' },
+  }),
+} satisfies Partial<Samples<DeskFindingCode>>;
+
+const corrie = { name: 'outpost.yaml', text: OUTPOST_TEXT };
+
+/** An empty book, or one that has the outpost file of Corrie. */
+async function corrieDesk(isBegun: boolean) {
+  const desk = await deskOver(emptyBook('corrie'));
+  if (isBegun) await startBook(desk, NOW, corrie);
+  return desk;
+}
+
+const imports = {
+  'book-not-begun': sample(
+    'Something was asked of a book that has no outpost file, or no opening stocks.',
+    async () => {
+      const answer = await log(await corrieDesk(false), NOW, { what: 'drink', amount: '8' });
+      return failed('book-not-begun', ['an empty book, asked: {"what":"drink","amount":"8"}'], answer);
+    },
+    async () => {
+      const answer = await log(await corrieDesk(true), NOW, { what: 'drink', amount: '8' });
+      return failed(
+        'book-not-begun',
+        ['a book with its outpost file only, asked: {"what":"drink","amount":"8"}'],
+        answer,
+      );
+    },
+  ),
+  'format-unknown': sample('A file that is in none of the formats known here.', async () => {
+    const request = { file: 'diary.txt', lines: ['Dear diary,', 'today we drank 12 litres.'] };
+    return failed(
+      'format-unknown',
+      ['import diary.txt', ...request.lines],
+      await importLines(await corrieDesk(true), NOW, request),
+    );
+  }),
+  'line-not-taken': sample(
+    'A preview was asked for of an export, which is taken whole or not at all.',
+    async () => {
+      const lines = await Array.fromAsync(exportLines(await holmBook()));
+      const desk = await deskOver(await holmBook());
+      const answer = await importLines(desk, NOW, { file: 'holm.jsonl', lines, dryRun: true });
+      return failed('line-not-taken', ['import --dry-run holm.jsonl', ...lines.slice(0, 1)], answer);
+    },
+  ),
+  'many-entries': sample('An import would add many entries at once.', async () => {
+    const answer = await importLines(await corrieDesk(true), NOW, {
+      file: 'field-log.jsonl',
+      lines: LOG_LINES,
+    });
+    return failed('many-entries', [`import field-log.jsonl, which has ${LOG_LINES.length} lines`], answer);
+  }),
+  'book-not-empty': sample('A start needs an empty book.', async () => {
+    const desk = await deskOver(await holmBook());
+    const answer = await startBook(desk, NOW, { name: 'holm.yaml', text: HOLM });
+    return failed('book-not-empty', ['begin with holm.yaml in a book of 2 entries'], answer);
+  }),
+} satisfies Partial<Samples<DeskFindingCode>>;
+
+export const deskSamples: Samples<DeskFindingCode> = { ...rules, ...inputs, ...imports };
