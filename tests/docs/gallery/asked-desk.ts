@@ -43,10 +43,10 @@ async function askHolm(code: DeskFindingCode, { before = [], request, more = {},
   const answer = await log(desk, { ...NOW, ...moment }, request, more);
   const opened = await desk.account();
   if (!opened.ok) throw new Error('Holm does not open');
-  const given = [
-    ...before.map((draft) => lineOf(opened.value, draft)),
-    saidRequest({ request, more, moment }),
-  ];
+  // The outpost file and the opening stand before them.
+  const numbers = new Map(before.map(({ id }, k) => [id, `holm ${k + 3}`]));
+  const lines = before.map((draft) => lineOf(opened.value, draft, (id) => numbers.get(id) ?? null));
+  const given = [...lines, saidRequest({ request, more, moment })];
   return failed(code, given, answer, opened.value);
 }
 

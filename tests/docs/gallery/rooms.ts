@@ -2,6 +2,7 @@
 import type { GalleryEntry, GalleryRoom } from '../../../scripts/docs/errors-page.ts';
 import { accountSamples } from './account.ts';
 import { bookSamples } from './book.ts';
+import { cliSamples } from './cli.ts';
 import { deskSamples } from './desk.ts';
 import { diskSamples } from './disk.ts';
 import { fieldLogSamples } from './field-log.ts';
@@ -56,6 +57,12 @@ export const ROOMS: readonly Room[] = [
     about:
       'Lines of a field log, with their number in the file. Line 1 is the opening of the practice log of Corrie unless it is shown.',
     samples: fieldLogSamples,
+  },
+  {
+    name: 'command line',
+    about:
+      'How a command was typed, and the files that it names. The first block is the line, typed into the program where the practice book is; a file that it names stands below it.',
+    samples: cliSamples,
   },
 ];
 

@@ -32,7 +32,8 @@ function holdKind(call: Call, kind: string): void {
   const own = formOf(kind) === null ? undefined : COMMAND_OF_KIND[kind as keyof typeof COMMAND_OF_KIND];
   if (own !== undefined) throw wrongUse('kind-has-command', { kind, command: own });
   if (formOf(kind) === null) {
-    const near = nearest(kind, [...secondWords('log'), ...formKinds]).map((word) => `log ${word}`);
+    const names = [...new Set<string>([...secondWords('log'), ...formKinds])];
+    const near = nearest(kind, names).map((word) => `log ${word}`);
     throw wrongUse('command-unknown', { name: `log ${kind.slice(0, 60)}`, nearest: near });
   }
   const [, extra] = call.args;
