@@ -7,7 +7,8 @@ import { deskSamples } from './desk.ts';
 import { diskSamples } from './disk.ts';
 import { fieldLogSamples } from './field-log.ts';
 import { outpostSamples } from './outpost.ts';
-import type { Samples } from './sample.ts';
+import type { Failure, Sample, Samples } from './sample.ts';
+import { forgetPractice } from './typed-lines.ts';
 import { unitsSamples } from './units.ts';
 
 interface Room {
@@ -69,14 +70,20 @@ export const ROOMS: readonly Room[] = [
 /** Every sample carried out. */
 export async function galleryRooms(): Promise<readonly GalleryRoom[]> {
   const rooms: GalleryRoom[] = [];
-  for (const { name, about, samples } of ROOMS) {
-    const entries: GalleryEntry[] = [];
-    for (const [code, { when, fails, writtenOut }] of Object.entries(samples)) {
-      const failures = [];
-      for (const fail of fails) failures.push(await fail());
-      entries.push({ code, when, failures, ...(writtenOut !== undefined && { writtenOut }) });
+  try {
+    for (const { name, about, samples } of ROOMS) {
+      const entries: GalleryEntry[] = [];
+      for (const [code, each] of Object.entries(samples)) entries.push(await entryOf(code, each));
+      rooms.push({ name, about, entries });
     }
-    rooms.push({ name, about, entries });
+  } finally {
+    await forgetPractice();
   }
   return rooms;
+}
+
+async function entryOf(code: string, { when, fails, writtenOut }: Sample): Promise<GalleryEntry> {
+  const failures: Failure[] = [];
+  for (const fail of fails) failures.push(await fail());
+  return { code, when, failures, ...(writtenOut !== undefined && { writtenOut }) };
 }

@@ -42,9 +42,15 @@ function practiceFolder(): Promise<string> {
   return made;
 }
 
+/** Takes the folder away again; the next line typed makes another. */
+export async function forgetPractice(): Promise<void> {
+  const folder = await made;
+  made = null;
+  if (folder !== null) rmSync(folder, { recursive: true, force: true });
+}
+
 async function makePractice(): Promise<string> {
   const folder = realpathSync(mkdtempSync(join(tmpdir(), 'waterwright-typed-')));
-  process.once('exit', () => rmSync(folder, { recursive: true, force: true }));
   const heard: string[] = [];
   const code = await runCommandLine(
     ['init', '--practice', '--until', 'D3'],
