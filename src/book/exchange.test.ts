@@ -1,6 +1,7 @@
 // The exchange by lines: the same digest after a round trip, however often and in whatever pieces it is made.
 import { expect, test } from 'vitest';
 import { chanceFrom, makeDrafts, sealedAs } from '../../tests/contract/made-up-entries.ts';
+import { recordCounts } from '../../tests/verification/record.ts';
 import { checkBook } from './check.ts';
 import { acceptLines, exportLines, readHeader, type Since } from './exchange.ts';
 import { MemoryStore } from './memory-store.ts';
@@ -55,6 +56,7 @@ test('of 400 lines with one changed letter none changes the book', async () => {
   await acceptLines(copy, lines.slice(0, 10), by);
   const before = await digestOf(copy);
   let changed = 0;
+  let taken = 0;
   for (let run = 0; run < 400; run++) {
     const line = Math.floor(chance() * 11);
     const text = lines[line] as string;
@@ -65,11 +67,16 @@ test('of 400 lines with one changed letter none changes the book', async () => {
       text.slice(place + 1);
     changed += 1;
     const outcome = await acceptLines(copy, lines.slice(0, 11).with(line, bad), by);
+    if (outcome.ok) taken += 1;
     expect(outcome, bad).toMatchObject({ ok: false });
     if (!outcome.ok) expect(outcome.findings[0]?.where.line).toBe(line + 2);
     expect(await digestOf(copy)).toBe(before);
   }
   expect(changed).toBe(400);
+  recordCounts('changed-letters', import.meta.filename, {
+    seed: 2147,
+    counts: { 'lines with a changed letter': changed, 'lines taken': taken },
+  });
 });
 
 test('a gap, other content under a known number, an id twice: nothing is taken, and the line is named', async () => {

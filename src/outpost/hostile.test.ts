@@ -1,6 +1,7 @@
 // Texts made to break a reader: each earns a clear finding soon, and none is thrown on.
 import { describe, expect, test } from 'vitest';
 import { changed, SMALL_OUTPOST } from '../../tests/outpost/small-outpost.ts';
+import { recordCounts } from '../../tests/verification/record.ts';
 import type { OutpostFindingCode } from './outpost-finding.ts';
 import { readOutpost } from './read-outpost.ts';
 
@@ -117,5 +118,8 @@ describe('hostile texts', () => {
   test('there are many of them, and the text that they are made of is sound', () => {
     expect(HOSTILE.length).toBeGreaterThanOrEqual(25);
     expect(readOutpost(SMALL_OUTPOST, { file: 'outpost.yaml' })).toMatchObject({ ok: true });
+    recordCounts('hostile-outpost-files', import.meta.filename, {
+      counts: { files: HOSTILE.length, 'milliseconds allowed for each': SOON_MS },
+    });
   });
 });

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { SMALL_OUTPOST } from '../../tests/outpost/small-outpost.ts';
+import { recordCounts } from '../../tests/verification/record.ts';
 import { readOutpost } from './read-outpost.ts';
 
 const PIECES = [
@@ -76,4 +77,5 @@ test('each is taken, or refused with findings inside the text', () => {
     { numRuns: RUNS },
   );
   expect(refused).toBeGreaterThan(RUNS / 2);
+  recordCounts('outpost-files-with-slips', import.meta.filename, { counts: { files: RUNS } });
 });

@@ -11,6 +11,7 @@ import {
   openBook,
 } from '../../src/doors/disk/index.ts';
 import { chanceFrom, makeDrafts, sealedAs } from '../contract/made-up-entries.ts';
+import { recordCounts } from '../verification/record.ts';
 import { DAMAGE_KINDS, type DamageKind, damage } from './damage.ts';
 import { ramFolder } from './needs.ts';
 import { INFO } from './writer.ts';
@@ -116,6 +117,15 @@ test(`of ${IMAGES} damaged books none shows anything wrong without a finding`, a
       [...tally].filter(([name]) => name.startsWith(kind) && !/harmless|no damage/.test(name)).length,
       kind,
     ).toBeGreaterThan(0);
+  const counts = {
+    images: IMAGES,
+    'refused at open': count('refused at open'),
+    'found by pages': count('found by pages'),
+    'found by chains only': count('found by chains only'),
+    harmless: count('harmless') + count('no damage'),
+    'wrong and unsaid': unsaid.length,
+  };
+  recordCounts('damage', import.meta.filename, { seed: SEED, counts });
 });
 
 test('control: without the chains wrong entries would be shown and nothing said', async () => {
@@ -131,4 +141,6 @@ test('control: without the chains wrong entries would be shown and nothing said'
     `control of damage: ${onlyByChains} of 200 flipped bits would show something wrong without the chains`,
   );
   expect(onlyByChains).toBeGreaterThan(20);
+  const counts = { 'flipped bits': 200, 'wrong and unsaid without chains': onlyByChains };
+  recordCounts('damage-control', import.meta.filename, { seed: SEED, counts });
 });

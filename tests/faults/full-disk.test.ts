@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { backupBook, createBook, type DiskBook, DiskProblem, openBook } from '../../src/doors/disk/index.ts';
+import { recordCounts } from '../verification/record.ts';
 import { need } from './needs.ts';
 import { startWriter } from './run-writer.ts';
 import { onSmallDisk, type SmallDisk, type SmallDiskKind } from './small-disk.ts';
@@ -237,4 +238,5 @@ describe('a book that', () => {
 test('all of these were tried', () => {
   console.log(`disks that are full, read-only or of others: ${scenarios} scenarios`);
   expect(scenarios).toBe(KINDS.length * 4 + 5);
+  recordCounts('full-disk', import.meta.filename, { counts: { scenarios } });
 });

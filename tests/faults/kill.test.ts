@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { createBook } from '../../src/doors/disk/index.ts';
 import { chanceFrom } from '../contract/made-up-entries.ts';
+import { recordCounts } from '../verification/record.ts';
 import { startWriter } from './run-writer.ts';
 import { whatIsWrong } from './whole-book.ts';
 import { chainOf, INFO, LONGEST_CHAIN } from './writer.ts';
@@ -65,6 +66,12 @@ test(`${KILLS} kills at random moments lose nothing that was acknowledged`, asyn
   expect(tally.killed).toBeGreaterThanOrEqual(50);
   expect(tally.halfWay).toBeGreaterThan(0);
   expect(tally.acks).toBeGreaterThan(tally.killed);
+  const counts = {
+    kills: tally.killed,
+    'kills in a write': tally.halfWay,
+    'books with something lost': tally.faults.length,
+  };
+  recordCounts('kills', import.meta.filename, { seed: SEED, counts });
 });
 
 test('control: a writer that acknowledges before its commit is found out', async () => {
@@ -76,4 +83,6 @@ test('control: a writer that acknowledges before its commit is found out', async
     await killOnce(path, tally, chance() * LONGEST_MS, true);
   console.log(`control of kills: seed ${SEED}, found after ${tally.killed} kills: ${tally.faults[0]}`);
   expect(tally.faults[0]).toMatch(/lost: acknowledged/);
+  const counts = { 'kills until a loss was found': tally.killed };
+  recordCounts('kills-control', import.meta.filename, { seed: SEED, counts });
 });

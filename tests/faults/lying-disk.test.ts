@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { createBook, openBook } from '../../src/doors/disk/index.ts';
+import { recordCounts } from '../verification/record.ts';
 import { need } from './needs.ts';
 import { inPairs, startWriter, type WriterSaid } from './run-writer.ts';
 import { endsOf, whatIsWrong } from './whole-book.ts';
@@ -115,6 +116,13 @@ test('of all lies of the disk none becomes an acknowledgement that is not true',
   for (const call of new Set(jobs.map((job) => `${job.call} ${job.how}`)))
     expect(fired.filter((each) => `${each.call} ${each.how}` === call).length, call).toBeGreaterThan(0);
   holdStops(told, sync as string);
+  const counts = {
+    runs: told.length,
+    'runs that were hit': fired.length,
+    'faults injected': told.reduce((sum, each) => sum + each.injected, 0),
+    'false acknowledgements': wrong.length,
+  };
+  recordCounts('lying-disk', import.meta.filename, { counts });
 });
 
 test('control: a writer that acknowledges what then fails is found out', async () => {

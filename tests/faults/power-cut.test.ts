@@ -2,6 +2,7 @@
 import { mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { recordCounts } from '../verification/record.ts';
 import { type CutTally, cutEverywhere } from './cut-images.ts';
 import { ramFolder } from './needs.ts';
 import { type PlainSettings, recordPlain, whatIsWrongWithPlain } from './plain-writer.ts';
@@ -40,6 +41,17 @@ function tell(name: string, tally: CutTally): void {
   );
 }
 
+/** Kept for the page of promises, when the test has passed. */
+function keep(name: string, { events, images, faulty, faults }: CutTally): void {
+  const counts = {
+    calls: events,
+    images,
+    'images with something missing': faulty,
+    'images with a loss': faults.length,
+  };
+  recordCounts(name, import.meta.filename, { seed: SEED, counts });
+}
+
 /** Records a writer, cuts its disk everywhere, and judges each book by where it may stand. */
 async function cutBook(plan: readonly number[], ends: ReadonlySet<number>, ways = WAYS): Promise<CutTally> {
   const chain = chainOf(LONGEST_CHAIN);
@@ -66,6 +78,7 @@ test('a book on a disk that may lose, reorder and tear whatever was not synced',
   expect(tally.faults).toEqual([]);
   expect(tally.images).toBeGreaterThanOrEqual(5000);
   expect(tally.faulty).toBeGreaterThan(1000);
+  keep('power-cuts', tally);
 });
 
 test('control: an import that is written entry by entry is found half there', async () => {
@@ -76,6 +89,7 @@ test('control: an import that is written entry by entry is found half there', as
   );
   tell('control of the whole import', tally);
   expect(tally.faults.filter((fault) => fault.includes('half an append')).length).toBeGreaterThan(0);
+  keep('power-cuts-control-whole-import', tally);
 });
 
 /** The same cuts through plain SQLite: what is known to lose has to lose here, or these tests see nothing. */
@@ -95,13 +109,15 @@ async function cutPlain(settings: PlainSettings): Promise<CutTally> {
 }
 
 test('control: the write-ahead log with NORMAL loses acknowledged rows', async () => {
-  const { faults } = await cutPlain({ journal: 'WAL', synchronous: 'NORMAL' });
-  expect(faults.filter((fault) => fault.includes('lost: acknowledged')).length).toBeGreaterThan(0);
+  const tally = await cutPlain({ journal: 'WAL', synchronous: 'NORMAL' });
+  expect(tally.faults.filter((fault) => fault.includes('lost: acknowledged')).length).toBeGreaterThan(0);
+  keep('power-cuts-control-wal-normal', tally);
 });
 
 test('control: DELETE with FULL loses the last row where a folder is not synced, TRUNCATE with EXTRA does not', async () => {
-  const { faults } = await cutPlain({ journal: 'DELETE', synchronous: 'FULL' });
-  expect(faults.filter((fault) => fault.includes('lost: acknowledged')).length).toBeGreaterThan(0);
+  const tally = await cutPlain({ journal: 'DELETE', synchronous: 'FULL' });
+  expect(tally.faults.filter((fault) => fault.includes('lost: acknowledged')).length).toBeGreaterThan(0);
   rmSync(join(folder, 'disk'), { recursive: true });
   expect((await cutPlain({ journal: 'TRUNCATE', synchronous: 'EXTRA' })).faults).toEqual([]);
+  keep('power-cuts-control-delete-full', tally);
 });

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { BAD_LINES } from '../../../tests/field-log/bad-lines.ts';
 import { CORRIE_INDEX, corrieReader, lineWith } from '../../../tests/field-log/corrie-log.ts';
 import { expectGolden } from '../../../tests/golden/record.ts';
+import { recordCounts } from '../../../tests/verification/record.ts';
 import { indexOutpost } from '../../outpost/index.ts';
 import { type FieldLogFindingCode, wordFinding } from '../../papers/index.ts';
 import { type FieldLogFinding, type FieldLogRead, readFieldLog } from './index.ts';
@@ -79,6 +80,9 @@ test('every code has a bad line that earns it', () => {
   const seen = new Set(cases.flatMap(([, lines]) => readCorrie(lines).findings.map(({ code }) => code)));
   const wanted = Object.entries(CODES).flatMap(([code, isSeen]) => (isSeen ? [code] : []));
   expect([...seen].sort()).toEqual(wanted.sort());
+  recordCounts('bad-lines', import.meta.filename, {
+    counts: { cases: cases.length, 'findings earned': seen.size },
+  });
 });
 
 test.each(cases)('%s: a line is either understood or reported', (name, lines) => {

@@ -8,6 +8,7 @@ import {
   type LogObject,
   lineWith,
 } from '../../../tests/field-log/corrie-log.ts';
+import { recordCounts } from '../../../tests/verification/record.ts';
 import { canonicalJson, type Json, readDraft } from '../../book/index.ts';
 import { wordFinding } from '../../papers/index.ts';
 import { readFieldLog } from './index.ts';
@@ -15,7 +16,10 @@ import { readFieldLog } from './index.ts';
 const readCorrie = corrieReader(readFieldLog);
 const opening = lineWith('E0001');
 
+let judged = 0;
+
 function holds(lines: readonly (string | LogObject)[]): number {
+  judged += 1;
   const read = readCorrie(lines);
   for (const draft of read.drafts) {
     const judged = readDraft(JSON.parse(canonicalJson(draft as unknown as Json)));
@@ -157,4 +161,5 @@ test('any lines at all', () => {
 test('nesting without end is no line', () => {
   const deep = `${'{"a":'.repeat(100_000)}1${'}'.repeat(100_000)}`;
   expect(holds([opening, deep, `{"id":"E2","note":${'['.repeat(100_000)}${']'.repeat(100_000)}}`])).toBe(1);
+  recordCounts('field-logs-with-slips', import.meta.filename, { counts: { logs: judged } });
 });
