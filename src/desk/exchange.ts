@@ -33,16 +33,20 @@ export interface ImportRequest {
   readonly sure?: boolean;
 }
 
-/** Whose book an export was made of; null when the lines are no export. */
-export function exportHeader(lines: readonly string[]): Pick<ExportHeader, 'site' | 'purpose'> | null {
+export type HeaderRead = { readonly ok: true; readonly value: Pick<ExportHeader, 'site' | 'purpose'> } | { readonly ok: false; readonly finding: Finding };
+
+/** Whose book an export was made of; null when the lines are no export, a finding when it is one of a newer program. */
+export function exportHeader(lines: readonly string[]): HeaderRead | null {
   const read = readHeader(lines.find((line) => line.trim() !== '') ?? '');
-  return read.ok ? { site: read.header.site, purpose: read.header.purpose } : null;
+  if (read.ok) return { ok: true, value: { site: read.header.site, purpose: read.header.purpose } };
+  return read.finding.code === 'shape-newer' ? { ok: false, finding: read.finding } : null;
 }
 
 /** Takes a file whose format shows in its first line. */
 export async function importLines(desk: Desk, moment: Moment, request: ImportRequest): Promise<Answer<ImportResult>> {
   const first = request.lines.find((line) => line.trim() !== '') ?? '';
-  if (readHeader(first).ok) return importExport(desk, moment, request);
+  const header = exportHeader(request.lines);
+  if (header !== null) return header.ok ? importExport(desk, moment, request) : no('bad input', header.finding);
   if (first.trimStart().startsWith('{') || first.trimStart().startsWith('\ufeff{')) return importFieldLog(desk, moment, request);
   return no('bad input', deskFinding('format-unknown', { file: request.file, formats: ['field log', 'waterwright book export'] }, { where: { file: request.file, line: 1 } }));
 }

@@ -38,9 +38,7 @@ export async function putOutpostFile(
 ): Promise<Answer<{ outpost: string }>> {
   const read = readOutpost(file.text, { file: file.name });
   if (!read.ok) return no('bad input', ...read.findings);
-  const practice = desk.info.purpose === 'practice';
-  const dayOne = parseInstantIso(`${read.outpost.outpost.dayOne}T00:00Z`);
-  const atMs = practice && dayOne.ok ? dayOne.instant.utcMs - PRACTICE_LEAD_MS : moment.nowUtcMs;
+  const atMs = (await desk.port.count()) === 0 ? firstMs(desk, moment, read.outpost.outpost.dayOne) : await enteringMs(desk, moment);
   const draft = readDraft({
     id: desk.newId(atMs),
     version: kindVersion('outpost'),
@@ -69,6 +67,16 @@ export async function outpostText(desk: Desk): Promise<Answer<string>> {
     }
   }
   return yes(text);
+}
+
+function firstMs(desk: Desk, moment: Moment, date: string): number {
+  const dayOne = parseInstantIso(`${date}T00:00Z`);
+  return desk.info.purpose === 'practice' && dayOne.ok ? dayOne.instant.utcMs - PRACTICE_LEAD_MS : moment.nowUtcMs;
+}
+
+async function enteringMs(desk: Desk, moment: Moment): Promise<number> {
+  const opened = await desk.account();
+  return opened.ok ? desk.enteringMs(opened.value.fold, moment) : moment.nowUtcMs;
 }
 
 /** The practice book's file lies a day before its Day 1, so that every instant of the log comes after it. */

@@ -137,7 +137,7 @@ describe('Today', () => {
 
   it('tells findings alike once, and at most eight', () => {
     expect(lines(normal).join(' ')).toContain('(2 like this)');
-    expect(todayText(held, screen)).toContain('and 2 more: waterwright book findings');
+    expect(todayText(held, screen)).toContain('and 2 more: waterwright book show --findings');
   });
 
   it('counts the rows that a first page has no room for', () => {

@@ -20,6 +20,11 @@ function bare(name: string): string {
   return name.toLowerCase().replace(/[^a-z0-9]/g, '');
 }
 
+/** Two names that nobody could tell apart when they are typed. */
+export function isSameName(a: string, b: string): boolean {
+  return a === b || (bare(a) === bare(b) && bare(a) !== '');
+}
+
 /** The name that is meant among some, or a finding with the nearest ones. */
 export function findName(what: string, typed: string, names: readonly string[]): Answer<string> {
   if (names.includes(typed)) return yes(typed);

@@ -3,6 +3,7 @@ import { type Fold, type RuleBreak, ruleBreaks, type Side } from '../../account/
 import type { AnyDraft, Draft } from '../../book/index.ts';
 import { dayOf, type Finding } from '../../ground/units/index.ts';
 import { deskFinding } from '../desk-finding.ts';
+import { isSameName } from './context.ts';
 
 /** What speaks against a draft. Empty: nothing in the book speaks against it. */
 export function objections(fold: Fold, draft: AnyDraft): readonly Finding[] {
@@ -27,10 +28,15 @@ function rulesAgainst(fold: Fold, draft: AnyDraft): readonly Finding[] {
     case 'opening':
       return fold.openingMs === null ? [] : [deskFinding('opening-kept', { openingMs: fold.openingMs })];
     case 'store-added':
-      return fold.stores.has(draft.body.store) ? [deskFinding('name-taken', { what: 'store', name: draft.body.store }, { where: { field: 'store' } })] : [];
+      return nameRules(fold, draft.body.store);
     default:
       return [];
   }
+}
+
+function nameRules(fold: Fold, name: string): Finding[] {
+  const taken = [...fold.stores.keys()].find((other) => isSameName(other, name));
+  return taken === undefined ? [] : [deskFinding('name-taken', { what: 'store', name: taken }, { where: { field: 'store' } })];
 }
 
 const ruleNames: Record<RuleBreak['code'], string> = {

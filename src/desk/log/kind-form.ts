@@ -70,6 +70,7 @@ const unitOfEnding: readonly (readonly [ending: string, unit: string])[] = [
   ['KPa', 'kPa'],
   ['Minutes', 'min'],
   ['UL', 'L'],
+  ['Day', ''],
   ['Ms', ''],
   ['Mg', ''],
   ['L', 'L'],
@@ -99,9 +100,18 @@ export function shapeOf(kind: Kind): Readonly<Record<string, z.ZodType>> {
 
 /** `capacityL` is `capacity`; where two keys would have one name, both keep their endings. */
 export function fieldName(key: string, keys: readonly string[]): string {
+  return dashed(shortKey(key, keys));
+}
+
+/** What a key may be called: `tankVolumeL`, `tankVolume`, `tank-volume`. */
+export function namesOfKey(key: string, keys: readonly string[]): readonly string[] {
+  return [key, shortKey(key, keys), fieldName(key, keys)];
+}
+
+function shortKey(key: string, keys: readonly string[]): string {
   const short = withoutUnit(key);
   const isAlone = keys.filter((other) => withoutUnit(other) === short).length === 1;
-  return dashed(isAlone ? short : key);
+  return isAlone ? short : key;
 }
 
 function withoutUnit(key: string): string {
@@ -166,7 +176,9 @@ function saidTaken(key: string, value: Taken): string {
         ? `one of ${value.words.slice(0, 6).join(', ')}, ...`
         : value.words.join(' or ');
     case 'list':
-      return named === 'store' ? 'stores, with commas between' : saidList(value.of);
+      return named === 'store' && value.of instanceof z.ZodString
+        ? 'stores, with commas between'
+        : saidList(value.of);
     case 'object':
       return 'an object, in a file only';
     case 'text':

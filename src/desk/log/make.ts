@@ -1,5 +1,6 @@
 // From any request to a draft: kind, body, and the circumstances of the moment.
 import { type AnyDraft, type AnyEntry, amendmentsOf, entryOf, isAmendmentKind, kindVersion, readDraft } from '../../book/index.ts';
+import type { Finding } from '../../ground/units/index.ts';
 import { type Answer, no, yes } from '../answer.ts';
 import { deskFinding } from '../desk-finding.ts';
 import { drinkBody, emptyBody, fillBody, fullBody, hookupBody, type Made, makeBody, moveBody, readingBody, relabelBody, useBody } from './bodies.ts';
@@ -37,7 +38,19 @@ export async function makeDraft(context: Context, request: LogRequest, more: Req
     ...(more.late !== undefined && { late: more.late }),
   };
   const read = readDraft(draft);
-  return read.ok ? yes(read.draft) : no('bad input', ...read.findings);
+  return read.ok ? yes(read.draft) : no('bad input', ...read.findings.map(withoutBody));
+}
+
+/** Who enters an entry knows its fields, and not in which part of it they are kept. */
+function withoutBody(finding: Finding): Finding {
+  const bare = (field: string) => field.replace(/^body\./, '');
+  const { where, data } = finding;
+  const field = data['field'];
+  return {
+    ...finding,
+    where: where.field === undefined ? where : { ...where, field: bare(where.field) },
+    data: typeof field === 'string' ? { ...data, field: bare(field) } : data,
+  };
 }
 
 async function bodyOf(context: Context, request: LogRequest, happenedAtMs: number): Promise<Answer<Made>> {

@@ -6,7 +6,7 @@ import { type Answer, no, yes } from '../answer.ts';
 import { deskFinding } from '../desk-finding.ts';
 import type { Made } from './bodies.ts';
 import { type Context, readAmount } from './context.ts';
-import { fieldName, pairOf, shapeOf, type Taken, taken, unwrapped } from './kind-form.ts';
+import { fieldName, namesOfKey, pairOf, shapeOf, type Taken, taken, unwrapped } from './kind-form.ts';
 import { nameFor, type Place } from './told-names.ts';
 
 export type Told = Readonly<Record<string, unknown>>;
@@ -37,7 +37,7 @@ export function toldBody(context: Context, kind: string, told: Told): Answer<Mad
 }
 
 function isTold(told: Told, key: string, keys: readonly string[]): boolean {
-  return Object.hasOwn(told, key) || Object.hasOwn(told, fieldName(key, keys));
+  return namesOfKey(key, keys).some((name) => Object.hasOwn(told, name));
 }
 
 /** A field that the shape does not know goes through as it is: the check of the whole entry names it. */
@@ -48,7 +48,7 @@ function readFields(
   place: Place,
 ): Answer<Record<string, unknown>> {
   const keys = Object.keys(shape);
-  const byName = new Map(keys.flatMap((key) => [[fieldName(key, keys), key] as const, [key, key] as const]));
+  const byName = new Map(keys.flatMap((key) => namesOfKey(key, keys).map((name) => [name, key] as const)));
   const body: Record<string, unknown> = {};
   for (const [key, each] of Object.entries(shape)) {
     if (each.def.type === 'array' && !unwrapped(each).needed) body[key] = [];

@@ -3,7 +3,6 @@ import { existsSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { isAbsolute, join, resolve } from 'node:path';
 import type { Call } from './call.ts';
-import { packageRoot } from './package-root.ts';
 import { wrongUse } from './problem.ts';
 
 /** The name of a book where nobody gave another. */
@@ -34,8 +33,8 @@ export function ownPath(call: Call): string {
   return join(data, 'waterwright', BOOK_NAME);
 }
 
-export function practicePath(): string {
-  return join(packageRoot(), PRACTICE_NAME);
+export function practicePath({ terminal }: Call): string {
+  return join(terminal.practiceFolder(), PRACTICE_NAME);
 }
 
 /** The book to work on; null where none is named and none is found. */
@@ -45,13 +44,13 @@ export function findBook(call: Call): BookPlace | null {
   const here = join(call.terminal.cwd, BOOK_NAME);
   const found = [here, ownPath(call)].find((path) => existsSync(path));
   if (found !== undefined) return { path: found, named: false, fallback: false };
-  const practice = practicePath();
+  const practice = practicePath(call);
   return existsSync(practice) ? { path: practice, named: false, fallback: true } : null;
 }
 
 export function needBook(call: Call): BookPlace {
   const place = findBook(call);
   if (place !== null) return place;
-  const places = [join(call.terminal.cwd, BOOK_NAME), ownPath(call), practicePath()];
+  const places = [join(call.terminal.cwd, BOOK_NAME), ownPath(call), practicePath(call)];
   throw wrongUse('no-book-found', { places });
 }

@@ -63,9 +63,9 @@ async function holdBefore(call: Call): Promise<void> {
 
 async function print(call: Call, outcome: Outcome): Promise<ExitCode> {
   if ('raw' in outcome) await writeData(call, outcome.raw);
-  else await writeData(call, [await sheetText(call, outcome)]);
+  if ('schema' in outcome) await writeData(call, [await sheetText(call, outcome)]);
   if (!call.has('json')) await talk(call, outcome);
-  return 'raw' in outcome ? EXIT.done : codeOf(call, outcome);
+  return 'schema' in outcome ? codeOf(call, outcome) : EXIT.done;
 }
 
 async function talk(call: Call, outcome: Outcome): Promise<void> {

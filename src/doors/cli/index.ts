@@ -1,6 +1,8 @@
-// The door of the command line: what the tests of the whole program use; the program itself starts at main.ts.
+// The door of the command line: what the tests and the papers about it may use.
 export type { Command } from './command.ts';
 export { COMMANDS } from './commands.ts';
+export { EXIT, type ExitCode } from './exit-code.ts';
 export { flagsOf } from './find-command.ts';
+export { ALL_FLAGS, type Flag, GLOBAL_FLAGS } from './flags.ts';
 export { runCommandLine } from './frame.ts';
-export type { OutStream, Terminal } from './terminal.ts';
+export type { OutStream, Reply, Terminal } from './terminal.ts';

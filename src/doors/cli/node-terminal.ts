@@ -1,11 +1,13 @@
 // The terminal of this process.
 import { randomBytes } from 'node:crypto';
+import { packageRoot } from './package-root.ts';
 import type { OutStream, Reply, Terminal } from './terminal.ts';
 
 export function nodeTerminal(): Terminal {
   return {
     env: process.env,
     cwd: process.cwd(),
+    practiceFolder: packageRoot,
     stdinIsTty: process.stdin.isTTY === true,
     stdout: outStream(process.stdout),
     stderr: outStream(process.stderr),
@@ -36,15 +38,22 @@ function outStream(stream: NodeJS.WriteStream): OutStream {
 /** One question at a time: between two questions the terminal belongs to the system again, and Ctrl-C ends the program. */
 async function ask(prompt: string): Promise<Reply> {
   const { createInterface } = await import('node:readline');
-  const lines = createInterface({ input: process.stdin, output: process.stderr, terminal: true });
+  // A dumb terminal gets no escape bytes, so it edits the line by itself.
+  const terminal = process.env['TERM'] !== 'dumb';
+  const lines = createInterface({ input: process.stdin, output: process.stderr, terminal });
   return new Promise((done) => {
-    const end = (reply: Reply): void => {
-      lines.removeAllListeners();
+    let reply: Reply = 'end of input';
+    const end = (last: Reply): void => {
+      reply = last;
       lines.close();
-      done(reply);
     };
-    lines.on('SIGINT', () => end('stopped'));
-    lines.on('close', () => end('end of input'));
+    const stop = (): void => end('stopped');
+    lines.once('SIGINT', stop);
+    process.once('SIGINT', stop);
+    lines.once('close', () => {
+      process.removeListener('SIGINT', stop);
+      done(reply);
+    });
     lines.question(prompt, (said) => end({ said }));
   });
 }

@@ -8,6 +8,7 @@ import type { Call } from './call.ts';
 import { keepNames } from './complete/names.ts';
 import { lineOf } from './find-command.ts';
 import { CliProblem } from './problem.ts';
+import { shownPath } from './shown-path.ts';
 
 export interface OpenBook {
   readonly place: BookPlace;
@@ -34,18 +35,24 @@ export async function withBook<T>(
   work: (open: OpenBook) => Promise<T>,
 ): Promise<T> {
   const open = await openForCall(call, how.place ?? needBook(call), how);
-  if (open.place.fallback) call.notes.push(`Practice book: ${open.place.path}`);
-  if (call.has('verbose')) call.notes.push(`Book: ${open.place.path}`);
+  note(call, open.place);
   try {
     const done = await work(open);
     if (how.write) await keepNames(call.terminal, open.place.path, open.desk);
     return done;
   } catch (error) {
-    if (error instanceof CliProblem) error.context = await wordsContext(open.desk);
+    if (error instanceof CliProblem) error.context = await wordsContext(open.desk).catch(() => ({}));
     throw error;
   } finally {
     open.book.close();
   }
+}
+
+/** Nobody named the practice book, so it is said that it was taken. */
+function note(call: Call, place: BookPlace): void {
+  if (!place.fallback && !call.has('verbose')) return;
+  const line = `${place.fallback ? 'Practice book' : 'Book'}: ${shownPath(call.terminal.cwd, place.path)}`;
+  if (!call.notes.includes(line)) call.notes.push(line);
 }
 
 /** How this outpost counts its days and its litres, for the sentences of a finding. */

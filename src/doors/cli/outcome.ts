@@ -23,4 +23,10 @@ export interface Raw {
   readonly talk?: readonly string[];
 }
 
-export type Outcome = Sheet | Raw;
+/** Everything was written while the command ran. */
+export interface Written {
+  readonly written: true;
+  readonly talk?: readonly string[];
+}
+
+export type Outcome = Sheet | Raw | Written;

@@ -5,6 +5,7 @@ import { DiskProblem } from '../disk/index.ts';
 import { Call } from './call.ts';
 import { EXIT, type ExitCode, exitOfDisk } from './exit-code.ts';
 import { CliProblem, cliFinding, Stopped } from './problem.ts';
+import { withShownPaths } from './shown-path.ts';
 import type { Terminal } from './terminal.ts';
 import { textOptions } from './text-options.ts';
 import type { Typed } from './typed.ts';
@@ -23,7 +24,7 @@ export function reportProblem(error: unknown, about: Reported): ExitCode {
     return EXIT.stopped;
   }
   const { exitCode, findings, after, context } = problemOf(error);
-  const worded = findings.map((finding) => wordFinding(finding, context));
+  const worded = findings.map((finding) => wordFinding(withShownPaths(terminal.cwd, finding), context));
   if (typed.flags.has('json')) {
     terminal.stderr.write(`${JSON.stringify({ schema: 'error', version: 1, data: worded })}\n`);
   } else {

@@ -13,11 +13,13 @@ export type Reply = { readonly said: string } | 'end of input' | 'stopped';
 export interface Terminal {
   readonly env: Readonly<Record<string, string | undefined>>;
   readonly cwd: string;
+  /** Where the practice book lies when nobody names another place. */
+  practiceFolder(): string;
   readonly stdinIsTty: boolean;
   readonly stdout: OutStream;
   readonly stderr: OutStream;
   /** Pieces of standard input as they come. */
-  readStdin(): AsyncIterable<Uint8Array>;
+  readStdin(): AsyncIterable<Uint8Array> | Iterable<Uint8Array>;
   /** Asks on standard error; only where a person sits in front of it. */
   ask(prompt: string): Promise<Reply>;
   /** UTC milliseconds. */

@@ -82,24 +82,29 @@ export function checkedText(sheet: CheckedSheet, options: TextOptions): string {
       options,
     );
   }
-  const { checkLabels } = words;
-  const closes =
-    closureMg === null
-      ? checkLabels.noAccount
-      : closureMg === 0
-        ? checkLabels.closes
-        : checkLabels.closesNot(closureMg);
-  const whole = findings.length === 0 && sheet.isReadToEnd ? [checkLabels.whole(entries)] : [];
+  const isWhole = findings.length === 0 && sheet.isReadToEnd;
+  // Of a book that is not whole no account is made, so nothing is said about it.
+  const sentences = isWhole ? [words.checkLabels.whole(entries), saidAccount(closureMg)] : [];
   const chains = heads.map(({ site, number, seal }) => `${site} ${number}  ${seal}`);
   return page(
     [
       ...findingLines(findings, options),
-      ...prose([...whole, closes], options),
+      ...prose(sentences, options),
       ...chains,
-      `${checkLabels.digest}  ${digest}`,
+      `${words.checkLabels.digest}  ${digest}`,
     ],
     options,
   );
+}
+
+function saidAccount(closureMg: number | null): string {
+  const { checkLabels } = words;
+  if (closureMg === null) return checkLabels.noAccount;
+  return closureMg === 0 ? checkLabels.closes : checkLabels.closesNot(closureMg);
+}
+
+export function exportedText(file: string, entries: number, options: TextOptions): string {
+  return page(prose([words.exported(file, entries)], options), options);
 }
 
 export function copiedText(sheet: CopiedSheet, options: TextOptions): string {

@@ -43,8 +43,10 @@ function errorLines(finding: WordedFinding, options: TextOptions): string[] {
   ];
 }
 
-/** `corrie.yaml:12:5 stores[3].capacityL`: what an editor can jump to. */
-function placeOf({ where }: WordedFinding): string {
+/** `corrie.yaml:12:5 stores[3].capacityL`: what an editor can jump to. A place that the sentence names is not said twice. */
+function placeOf({ where, text }: WordedFinding): string {
+  const names = [where.file, where.field].filter((name) => name !== undefined);
+  if (where.line === undefined && names.every((name) => text.includes(name))) return '';
   const spot = [where.file, where.line, where.column].filter((part) => part !== undefined).join(':');
   const line = where.file === undefined && where.line !== undefined ? words.errorLabels.line(spot) : spot;
   return [line, where.field].filter((part) => part !== undefined && part !== '').join(' ');

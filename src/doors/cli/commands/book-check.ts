@@ -6,6 +6,7 @@ import { checkBookFile } from '../../disk/index.ts';
 import type { Call } from '../call.ts';
 import { type OpenBook, withBook, wordsContext } from '../open-book.ts';
 import type { Outcome } from '../outcome.ts';
+import { shownPath, withShownPaths } from '../shown-path.ts';
 
 export function run(call: Call): Promise<Outcome> {
   return withBook(call, { write: false }, async (open) => {
@@ -15,13 +16,15 @@ export function run(call: Call): Promise<Outcome> {
     const closureMg = isWhole ? await rebuild(open) : null;
     const context = isWhole ? await wordsContext(open.desk) : {};
     const data: CheckedSheet = {
-      book: open.book.path,
+      book: shownPath(call.terminal.cwd, open.book.path),
       entries: check.entries,
       heads: check.heads,
       digest: check.digest,
       closureMg,
       isReadToEnd: check.isReadToEnd,
-      findings: check.findings.map((finding: Finding) => wordFinding(finding, context)),
+      findings: check.findings.map((finding: Finding) =>
+        wordFinding(withShownPaths(call.terminal.cwd, finding), context),
+      ),
     };
     return {
       schema: 'checked',

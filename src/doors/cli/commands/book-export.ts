@@ -1,21 +1,34 @@
 // `book export`: the book as JSON Lines, whole or from where the reader's own book stands.
 import { exportBook } from '../../../desk/index.ts';
+import { exportedText } from '../../../papers/index.ts';
 import type { Call } from '../call.ts';
 import { withBook } from '../open-book.ts';
 import type { Outcome } from '../outcome.ts';
 import { writeData } from '../output.ts';
 import { wrongUse } from '../problem.ts';
+import { textOptions } from '../text-options.ts';
 import { readWholeNumber } from '../whole-number.ts';
 
-export async function run(call: Call): Promise<Outcome> {
+export function run(call: Call): Promise<Outcome> {
   const since = call.texts('since').map(readSince);
   // Written while the book is open: a book of any length is never held whole.
-  await withBook(call, { write: false }, ({ desk }) => writeData(call, lineByLine(exportBook(desk, since))));
-  return { raw: [] };
+  return withBook(call, { write: false }, async ({ desk }) => {
+    const count = { lines: 0 };
+    await writeData(call, lineByLine(exportBook(desk, since), count));
+    const file = call.text('output');
+    return { written: true, talk: file === undefined ? [] : [told(call, file, count.lines)] };
+  });
 }
 
-async function* lineByLine(lines: AsyncIterable<string>): AsyncIterable<string> {
-  for await (const line of lines) yield `${line}\n`;
+function told(call: Call, file: string, lines: number): string {
+  return exportedText(file, lines - 1, textOptions(call, 'stderr')).trimEnd();
+}
+
+async function* lineByLine(lines: AsyncIterable<string>, count: { lines: number }): AsyncIterable<string> {
+  for await (const line of lines) {
+    count.lines += 1;
+    yield `${line}\n`;
+  }
 }
 
 /** `corrie:240`: what that site's entries up to 240 are known already. */

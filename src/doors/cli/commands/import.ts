@@ -11,11 +11,14 @@ import { type OpenBook, withBook, wordsContext } from '../open-book.ts';
 import type { Sheet } from '../outcome.ts';
 import { CliProblem, orStop, wrongUse } from '../problem.ts';
 import { saysYes } from '../says-yes.ts';
+import { shownPath } from '../shown-path.ts';
 import { readDay } from '../whole-number.ts';
+
+const NOTHING = 'Nothing was written.';
 
 interface NewBook {
   readonly path: string;
-  readonly header: NonNullable<ReturnType<typeof exportHeader>>;
+  readonly header: { readonly site: string; readonly purpose: 'book' | 'practice' };
 }
 
 export async function run(call: Call): Promise<Sheet> {
@@ -66,20 +69,21 @@ type Request = Parameters<typeof importLines>[2] & { readonly dryRun: boolean };
 async function importAsked(open: OpenBook, request: Request): Promise<ImportResult> {
   const answer = await importLines(open.desk, open.moment, request);
   if (answer.ok || answer.problem !== 'ask first' || !open.call.mayAsk()) return orStop(answer);
-  if (!(await saysYes(open.call, answer.findings))) return orStop(answer);
+  if (!(await saysYes(open.call, answer.findings))) throw new CliProblem(EXIT.wrongUse, [], [NOTHING]);
   return orStop(await importLines(open.desk, open.moment, { ...request, sure: true }));
 }
 
 /** The book that an export is to make: only where a path was named and nothing is there. */
 function newBookFor(call: Call, lines: readonly string[]): NewBook | null {
-  const header = exportHeader(lines);
+  const read = exportHeader(lines);
+  if (read !== null && !read.ok) throw new CliProblem(EXIT.badInput, [read.finding]);
   const path = namedPath(call);
-  if (header === null || path === undefined || existsSync(path)) {
+  if (read === null || path === undefined || existsSync(path)) {
     if (call.has('site'))
-      throw wrongUse('flag-needed', { flag: '--book NEW', command: 'import --site', because: SITE_WANTS });
+      throw wrongUse('flag-needed', { flag: '--book NEW', command: 'import', because: SITE_WANTS });
     return null;
   }
-  return { path, header: { ...header, site: call.text('site') ?? header.site } };
+  return { path, header: { ...read.value, site: call.text('site') ?? read.value.site } };
 }
 
 const SITE_WANTS =
@@ -88,7 +92,8 @@ const SITE_WANTS =
 async function sheetOf(open: OpenBook, result: ImportResult, made: string | null): Promise<Sheet> {
   const context = await wordsContext(open.desk);
   const notTaken = result.notTaken.map((finding) => wordFinding(finding, context));
-  const data: ImportedSheet = { ...result, notTaken, made };
+  const shown = made === null ? null : shownPath(open.call.terminal.cwd, made);
+  const data: ImportedSheet = { ...result, notTaken, made: shown };
   return {
     schema: 'imported',
     data,

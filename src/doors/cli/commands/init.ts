@@ -10,6 +10,7 @@ import { createFor, exampleText, makePractice } from '../new-book.ts';
 import { withBook } from '../open-book.ts';
 import type { Outcome, Sheet } from '../outcome.ts';
 import { orStop, wrongUse } from '../problem.ts';
+import { shownPath } from '../shown-path.ts';
 import { readDay } from '../whole-number.ts';
 
 const TEMPLATES = ['corrie', 'polar', 'lunar'] as const;
@@ -33,11 +34,17 @@ function templateOf(name: string): Outcome {
 }
 
 async function practice(call: Call): Promise<Sheet> {
-  const path = namedPath(call) ?? practicePath();
+  const path = namedPath(call) ?? practicePath(call);
   const until = call.text('until');
   const untilDay = until === undefined ? {} : { untilDay: readDay(until, '--until') };
   const made = await makePractice(call, path, { isNew: true, ...untilDay });
-  return sheetOf({ outpost: 'Corrie', book: path, site: 'corrie', practice: true, entries: made.added + 1 });
+  return sheetOf({
+    outpost: 'Corrie',
+    book: shownPath(call.terminal.cwd, path),
+    site: 'corrie',
+    practice: true,
+    entries: made.added + 1,
+  });
 }
 
 async function begin(call: Call): Promise<Sheet> {
@@ -57,7 +64,13 @@ async function begin(call: Call): Promise<Sheet> {
     { write: true, place: { path, named: true, fallback: false } },
     async ({ desk, moment }) => orStop(await startBook(desk, moment, file)),
   );
-  return sheetOf({ outpost: read.outpost, book: path, site, practice: false, entries: 1 });
+  return sheetOf({
+    outpost: read.outpost,
+    book: shownPath(call.terminal.cwd, path),
+    site,
+    practice: false,
+    entries: 1,
+  });
 }
 
 function sheetOf(sheet: Parameters<typeof begunText>[0]): Sheet {

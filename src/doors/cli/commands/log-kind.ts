@@ -51,10 +51,25 @@ async function fieldsOf(call: Call, kind: string): Promise<Readonly<Record<strin
   const typed = Object.fromEntries(call.fields);
   const flag = formOf(kind)?.some(({ name }) => name === 'from') === true ? 'from-file' : 'from';
   const { [flag]: file, ...rest } = typed;
-  if (file === undefined) return rest;
+  if (file === undefined) {
+    holdFields(kind, Object.keys(rest));
+    return rest;
+  }
   const [other] = Object.keys(rest);
   if (other !== undefined) throw wrongUse('flags-clash', { first: `--${flag}`, second: `--${other}` });
   return readObject(await readInput(call, file));
+}
+
+function holdFields(kind: string, typed: readonly string[]): void {
+  const names = (formOf(kind) ?? []).map(({ name }) => name);
+  const unknown = typed.find((name) => !names.includes(name));
+  if (unknown === undefined) return;
+  const near = nearest(unknown, names).map((name) => `--${name}`);
+  throw wrongUse('flag-unknown', {
+    flag: `--${unknown.slice(0, 60)}`,
+    command: `log ${kind}`,
+    nearest: near,
+  });
 }
 
 function readObject({

@@ -12,7 +12,7 @@ import { programName } from '../program-name.ts';
 import { sightOf } from '../sight.ts';
 
 export async function run(call: Call): Promise<Outcome> {
-  const place = findBook(call) ?? { path: practicePath(), named: false, fallback: true };
+  const place = findBook(call) ?? { path: practicePath(call), named: false, fallback: true };
   const isNew = !existsSync(place.path);
   if (isNew || (await isOnlyBegun(call, place))) await makePractice(call, place.path, { isNew });
   return withBook(call, { write: false, place }, async ({ desk, moment }) => {

@@ -53,6 +53,8 @@ export const checkLabels = {
   digest: 'digest',
 } as const;
 
+export const exported = (file: string, count: number): string => `Exported to ${file}: ${entries(count)}.`;
+
 export const copied = (sheet: { readonly path: string; readonly entries: number }): string =>
   `The copy at ${sheet.path} was read back and is whole: ${entries(sheet.entries)}.`;
 

@@ -90,7 +90,7 @@ export const gradeUnknown = 'grade not known';
 export const emptied = 'Emptied, or never used:';
 export const andMore = (count: number): string => `and ${count} more`;
 export const moreStores = 'waterwright store list';
-export const moreFindings = 'waterwright book findings';
+export const moreFindings = 'waterwright book show --findings';
 export const alike = (count: number): string => `(${count} like this)`;
 export const dropped = (heads: readonly string[]): string =>
   `Not shown, for want of room: ${heads.join(', ').toLowerCase()}. A wider terminal or --plain shows ${heads.length === 1 ? 'it' : 'them'}.`;
@@ -118,7 +118,7 @@ export const errorLabels = {
 } as const;
 
 export const bookLabels = {
-  more: 'There are older entries. More of them: waterwright book show --all, or --day D13 for one day.',
+  more: 'There are older entries. More of them: waterwright book show --most 500; one day: --day D13.',
   none: 'No entry fits. The whole book: waterwright book show.',
   undoneBy: (ref: string): string => `undone by ${ref}`,
   correctedBy: (ref: string): string => `corrected by ${ref}`,

@@ -1,0 +1,149 @@
+// Golden console records: every command on the practice book, as a keeper would type it.
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { expectGolden } from '../record.ts';
+import { Console, record } from './console.ts';
+
+let console: Console;
+beforeEach(async () => {
+  console = await new Console().withPractice();
+});
+afterEach(() => console.end());
+
+async function recordOf(...lines: readonly string[]): Promise<string> {
+  const parts: string[] = [];
+  for (const line of lines) parts.push(record(line, await console.run(line)));
+  return parts.join('\n');
+}
+
+/** One record a name: the lines are run one after the other on one book. */
+const sessions: Readonly<Record<string, readonly string[]>> = {
+  today: ['waterwright today', 'waterwright today --units kg --width 60', 'waterwright today --plain'],
+  'today-at': [
+    'waterwright today --at D13',
+    'waterwright today --at D15',
+    'waterwright today --as-of D13',
+    'waterwright today --at D15 --fail-on act-now -q',
+  ],
+  'log-drink': [
+    'waterwright log drink 8',
+    'waterwright log drink 200mL --person second --by second',
+    'waterwright log drink 12 --at D45T09:30 --note "forgotten yesterday"',
+    'waterwright log drink 8 --dry-run',
+    'waterwright log drink 8 --plain',
+  ],
+  'log-undo': [
+    'waterwright log drink 80',
+    'waterwright log undo',
+    'waterwright log undo --reason "undo of nothing"',
+    'waterwright log undo 200 --reason "not ours"',
+    'waterwright book show --most 3',
+  ],
+  'log-movements': [
+    'waterwright log fill c11 20.5L+-0.4 --from R1',
+    'waterwright log fill c12 --from R1 --dry-run',
+    'waterwright log move 2L --from c17 --to c02',
+    'waterwright log move 2L --from c17 --to c11',
+    'waterwright log use 1.5L --for hygiene',
+    'waterwright log make 3L --to KB',
+  ],
+  'log-readings': [
+    'waterwright log weigh c02 20.4kg+-0.1',
+    'waterwright log weigh c02 -',
+    'waterwright log gauge R1 168L+-4',
+    'waterwright log empty c07 --flow-stopped --counter flushes=9',
+    'waterwright log full W-02',
+  ],
+  'log-hookup': [
+    'waterwright log hookup c02 "dispenser feed"',
+    'waterwright log relabel c19 technical --second second',
+    'waterwright store show c19',
+  ],
+  'log-correct': [
+    'waterwright log drink 80',
+    'waterwright log correct 204 --value 8 --reason miscounted',
+    'waterwright book show --most 2',
+  ],
+  'log-decide': ['waterwright log decide 35 36 merge', 'waterwright log decide corrie:35 corrie:36 both'],
+  'log-day': [
+    'waterwright log day --set strokes=430 --set product=6.7 --set condensate=156.2',
+    'waterwright log day --set strokes=430 --at D47T21:30',
+    'waterwright log undo',
+    'waterwright log day --set strokes=430L',
+    'waterwright log day --set strokes=-',
+  ],
+  'log-kind': [
+    'waterwright log note --text "gurgles at the galley"',
+    'waterwright log sample --store R2 --sample S-20 --volume 200mL --tests silver,TOC',
+    'waterwright log result --sample S-20 --values silver=0.19mg/L,TOC=<0.2mg/L',
+    'waterwright log hold --hold H-1 --stores c02,c19 --reason smell',
+    'waterwright log release --hold H-1 --stores c02,c19 --until D60',
+    'waterwright log roster --change arrive --people 2',
+    'waterwright log meter --readings strokes=120,product=-',
+    'waterwright log sample --store R2',
+  ],
+  store: [
+    'waterwright store list',
+    'waterwright store list --plain --units kg',
+    'waterwright store show R2',
+    'waterwright store add C-20 --kind container --capacity 22L --remainder 0.6L',
+    'waterwright store show c20',
+  ],
+  'book-show': [
+    'waterwright book show --most 5',
+    'waterwright book show --day D9 --width 100',
+    'waterwright book show --store c16 --most 4 --plain',
+    'waterwright book show --findings',
+  ],
+  'book-check': ['waterwright book check', 'waterwright book check --plain', 'waterwright book check --json'],
+  'book-close': [
+    'waterwright book close --dry-run',
+    'waterwright book close',
+    'waterwright log drink 2 --at D46T20:00',
+    'waterwright log drink 2 --at D46T20:00 --late "copied from the galley sheet"',
+    'waterwright book show --most 2',
+  ],
+  'book-copies': [
+    'waterwright book backup copy.book',
+    'waterwright book backup copy.book',
+    'waterwright book export -o whole.jsonl',
+    'waterwright import whole.jsonl --book second.book',
+    'waterwright import whole.jsonl --book second.book',
+    'waterwright book check --book second.book --plain',
+    'waterwright book check --plain',
+    'waterwright book export --since corrie:202 --book second.book -o last.jsonl',
+    'waterwright import last.jsonl',
+    'waterwright book outpost -o outpost.yaml',
+    'waterwright book outpost outpost.yaml --reason "a second look"',
+  ],
+  completion: [
+    'waterwright completion bash',
+    'waterwright completion zsh',
+    'waterwright completion fish',
+    'waterwright completion tcsh',
+  ],
+  help: [
+    'waterwright',
+    'waterwright help',
+    'waterwright --version',
+    'waterwright help flags',
+    'waterwright help log',
+    'waterwright log drink --help',
+    'waterwright help log sample',
+    'waterwright book -h',
+    'waterwright help tody',
+  ],
+};
+
+test.each(Object.entries(sessions))('%s', async (name, lines) => {
+  expectGolden(`cli/${name}.txt`, await recordOf(...lines));
+});
+
+test('every command stands in a record', async () => {
+  const { COMMANDS } = await import('../../../src/doors/cli/index.ts');
+  const typed = Object.values(sessions).flat().join('\n');
+  const elsewhere = ['start', 'init', 'log'];
+  const missing = COMMANDS.map(({ path }) => path.join(' ')).filter(
+    (path) => !elsewhere.includes(path) && !typed.includes(`waterwright ${path}`),
+  );
+  expect(missing).toEqual([]);
+});
