@@ -65,6 +65,7 @@ const saidNamed: Readonly<Record<Named, string>> = {
 
 /** Units that the names of keys end in, the longest first; the unit is left out of the name of the field. */
 const unitOfEnding: readonly (readonly [ending: string, unit: string])[] = [
+  ['MgPerDay', ''],
   ['MgPerL', 'mg/L'],
   ['KPaAbs', 'kPa'],
   ['KPa', 'kPa'],
@@ -114,9 +115,12 @@ function shortKey(key: string, keys: readonly string[]): string {
   return isAlone ? short : key;
 }
 
+/** `flow` and `hold` alone would say something else than minutes. */
+const TOLD_ENDING = 'Minutes';
+
 function withoutUnit(key: string): string {
   const ending = endingOf(key);
-  return ending === undefined ? key : key.slice(0, -ending.length);
+  return ending === undefined || ending === TOLD_ENDING ? key : key.slice(0, -ending.length);
 }
 
 function endingOf(key: string): string | undefined {
@@ -124,7 +128,10 @@ function endingOf(key: string): string | undefined {
 }
 
 function dashed(key: string): string {
-  return key.replace(/[A-Z]+(?=[A-Z][a-z]|$)|[A-Z]/g, (letters) => `-${letters}`).toLowerCase();
+  return key
+    .replace('KPa', 'Kpa')
+    .replace(/[A-Z]+(?=[A-Z][a-z]|$)|[A-Z]/g, (letters) => `-${letters}`)
+    .toLowerCase();
 }
 
 export function unwrapped(shape: z.ZodType): {
@@ -156,7 +163,7 @@ export function taken(key: string, shape: z.ZodType): Taken {
   if (!(shape instanceof z.ZodNumber)) return { what: 'text' };
   const ending = endingOf(key);
   if (ending === 'Ms') return { what: 'time' };
-  if (ending === 'Mg') return { what: 'mass' };
+  if (ending === 'Mg' || ending === 'MgPerDay') return { what: 'mass' };
   const unit = unitOfEnding.find(([each]) => each === ending)?.[1] ?? '';
   return { what: 'number', whole: shape instanceof z.ZodNumberFormat, unit };
 }

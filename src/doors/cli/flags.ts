@@ -55,7 +55,11 @@ export const CIRCUMSTANCE_FLAGS: readonly Flag[] = [
 const OWN_FLAGS: readonly Flag[] = [
   { name: 'from', value: 'PLACE', what: 'where the water comes from: a store, a port, a unit, outside' },
   { name: 'to', value: 'PLACE', what: 'where it goes: a store, a port, a unit, people, outside' },
-  { name: 'for', value: 'USE', what: 'what the water is used for' },
+  {
+    name: 'for',
+    value: 'USE',
+    what: 'drink, food, hygiene, flush, electrolyser, sample, sample-flush, suit, plants, animals, medical, spill-air, spill-lost or vent',
+  },
   { name: 'person', value: 'OFFICE', what: 'who drank or used it' },
   { name: 'hose', value: 'HOSE', what: 'the hose that it went through' },
   { name: 'method', value: 'WORD', what: 'how it was moved' },

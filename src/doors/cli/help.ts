@@ -18,7 +18,7 @@ export function helpFor(words: readonly string[]): string | Promise<string> {
     .sort((a, b) => b.path.length - a.path.length)[0];
   if (command?.open === true && second !== undefined) return kindPage(second);
   const group = COMMANDS.filter(({ path }) => path[0] === first && path.length > 1);
-  if (group.length > 0 && second === undefined) return page(groupPage(first, group));
+  if (group.length > 0 && second === undefined) return groupPage(first, group);
   if (command !== undefined) return page(commandPage(command));
   const names = [...new Set(COMMANDS.flatMap(({ path }) => [path[0] ?? '', path.join(' ')]))];
   const name = words.join(' ').slice(0, 60);
@@ -54,18 +54,25 @@ function row(head: string, text: string): readonly string[] {
   return hung(head, text, 8);
 }
 
-function groupPage(name: string, group: readonly Command[]): readonly string[] {
+async function groupPage(name: string, group: readonly Command[]): Promise<string> {
   const open = COMMANDS.find(({ path, open: isOpen }) => path[0] === name && isOpen === true);
   const all = open === undefined ? group : [...group, open];
   const calls = all.map((command) => [callOf(command), command.does] as const);
   const indent = Math.min(40, Math.max(...calls.map(([call]) => call.length)) + 4);
-  return [
+  return page([
     ...examplesOf(all.flatMap(({ examples }) => examples.slice(0, 1)).slice(0, 3)),
     '',
     ...calls.flatMap(([call, does]) => hung(`  ${call}`, does, indent)),
     '',
+    ...(open === undefined ? [] : await kindLines()),
     `One of them: waterwright help ${name} ${group[0]?.path[1] ?? ''}`,
-  ];
+  ]);
+}
+
+/** Only the desk knows the kinds, and it is loaded only for this page. */
+async function kindLines(): Promise<readonly string[]> {
+  const { formKinds } = await import('../../desk/index.ts');
+  return [...hung('KIND', formKinds.join(', '), 6), ''];
 }
 
 function callOf({ path, args }: Command): string {

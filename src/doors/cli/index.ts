@@ -3,6 +3,6 @@ export type { Command } from './command.ts';
 export { COMMANDS } from './commands.ts';
 export { EXIT, type ExitCode } from './exit-code.ts';
 export { flagsOf } from './find-command.ts';
-export { ALL_FLAGS, type Flag, GLOBAL_FLAGS } from './flags.ts';
+export { ALL_FLAGS, CIRCUMSTANCE_FLAGS, type Flag, GLOBAL_FLAGS } from './flags.ts';
 export { runCommandLine } from './frame.ts';
 export type { OutStream, Reply, Terminal } from './terminal.ts';

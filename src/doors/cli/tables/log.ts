@@ -38,7 +38,7 @@ export const LOG_COMMANDS: readonly Command[] = [
     flags: [from, 'person', ...WITH],
     examples: [
       ['waterwright log drink 8', '8 strokes of the dispenser'],
-      ['waterwright log drink 200mL --person second', 'by whom; shown to the medic only'],
+      ['waterwright log drink 200mL --person second', 'by whom; no page shows it'],
     ],
   },
   {
@@ -102,7 +102,7 @@ export const LOG_COMMANDS: readonly Command[] = [
     does: 'a store was put on a port',
     args: [store, { name: 'PORT', what: 'the port' }],
     flags: WITH,
-    examples: [['waterwright log hookup c10 TP', '']],
+    examples: [['waterwright log hookup c10 "electrolyser/flush feed"', '']],
   },
   {
     path: ['log', 'relabel'],
@@ -126,7 +126,7 @@ export const LOG_COMMANDS: readonly Command[] = [
     does: 'an entry counts with another amount from now on; the old one stays readable',
     args: [{ name: 'N', what: 'its number' }],
     flags: ['value', 'reason', ...WITH],
-    examples: [['waterwright log correct 240 --value 6L --reason miscounted', '']],
+    examples: [['waterwright log correct 250 --value 6 --reason miscounted', '']],
   },
   {
     path: ['log', 'decide'],

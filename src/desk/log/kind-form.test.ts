@@ -1,0 +1,41 @@
+// The form of a kind: names without units, what each field takes, which are needed; and what is told is read by it.
+import { expect, test } from 'vitest';
+import { type Kind, kindNames } from '../../book/index.ts';
+import { COMMAND_OF_KIND, formKinds, formOf, kindForm, namesOfKey, shapeOf } from './kind-form.ts';
+
+test('a field is named without the unit that its key ends in, unless two would have one name', () => {
+  const names = (kind: Kind) => kindForm(kind).map(({ name }) => name);
+  expect(names('cabin-window')).toEqual(['before', 'during', 'until']);
+  expect(names('sample')).toEqual(['store', 'sample', 'tests', 'volume', 'drawn-from']);
+  expect(names('pvt')).toContain('bottle-before-kpa-abs');
+  expect(names('pvt')).toContain('bottle-before-c');
+  expect(names('check')).toContain('hold-minutes');
+  expect(namesOfKey('untilDay', ['untilDay'])).toEqual(['untilDay', 'until', 'until']);
+});
+
+test('no two fields of a kind have one name', () => {
+  for (const kind of kindNames) {
+    const names = kindForm(kind).map(({ name }) => name);
+    expect({ kind, names: new Set(names).size }).toEqual({ kind, names: names.length });
+  }
+});
+
+test('what is needed and what a field takes is read off the shape', () => {
+  const takes = Object.fromEntries(
+    kindForm('release').map(({ name, takes, needed }) => [name, [takes, needed]]),
+  );
+  expect(takes).toEqual({
+    hold: ['text', false],
+    stores: ['stores, with commas between', true],
+    values: ['NAME=VALUE with commas between', false],
+    until: ['a whole number', false],
+  });
+  expect(kindForm('movement').find(({ name }) => name === 'amount')?.takes).toBe('an amount with its unit');
+  expect(kindForm('check').find(({ name }) => name === 'what')?.takes).toBe('labels or leak');
+});
+
+test('every kind has a form or a command, and unknown ones have neither', () => {
+  expect([...formKinds, ...Object.keys(COMMAND_OF_KIND)].sort()).toEqual([...kindNames].sort());
+  expect(formOf('smple')).toBeNull();
+  for (const kind of formKinds) expect(Object.keys(shapeOf(kind)).length).toBe(formOf(kind)?.length);
+});
