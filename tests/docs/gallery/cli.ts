@@ -1,19 +1,18 @@
 // Table of command lines that cannot be carried out as they were typed.
 import type { CliFindingCode } from '../../../src/papers/index.ts';
 import { failure, type Sample, type Samples, sample, writtenOut } from './sample.ts';
-import { type TypedFile, typedFailure } from './typed-lines.ts';
+import { type TypedFile, typedFailure, typedWithoutBook, typedWithoutClock } from './typed-lines.ts';
 
-type Line = readonly [words: string, file?: TypedFile];
+type Line = readonly [line: string, file?: TypedFile];
 
-/** Words are parted at spaces: no sample needs one inside a word. */
 function typed(code: CliFindingCode, when: string, ...lines: readonly [Line, ...Line[]]): Sample {
-  const [first, ...others] = lines.map(
-    ([words, file]) =>
+  const [[line, file], ...others] = lines;
+  const more = others.map(
+    ([other, itsFile]) =>
       () =>
-        typedFailure(code, words.split(' '), file),
+        typedFailure(code, other, itsFile),
   );
-  if (first === undefined) throw new Error(`${code} has no line`);
-  return sample(when, first, ...others);
+  return sample(when, () => typedFailure(code, line, file), ...more);
 }
 
 const words = {
@@ -57,25 +56,15 @@ const words = {
 const sheet = (content: string): TypedFile => ({ name: 'evening.txt', content });
 
 const files = {
-  'no-book-found': writtenOut(
-    'No book was named, and none is at the usual places.',
-    'a clone that was started once has its practice book.',
-    failure(['waterwright today'], {
-      code: 'no-book-found',
-      severity: 'error',
-      where: {},
-      data: {
-        places: ['./waterwright.book', '~/.local/share/waterwright/waterwright.book', 'practice.waterwright'],
-      },
-      entries: [],
-    }),
+  'no-book-found': sample('No book was named, and none is at the usual places.', () =>
+    typedWithoutBook('no-book-found', 'today'),
   ),
   'file-not-read': typed('file-not-read', 'A file that was named cannot be read.', ['import none.jsonl']),
   'file-not-written': typed('file-not-written', 'The file for the data cannot be written.', [
     'today -o none/today.txt',
   ]),
   'output-is-book': typed('output-is-book', 'The data would be written over a book or its receipt.', [
-    'today -o practice.book',
+    'today -o waterwright.book',
   ]),
   'input-file-too-large': typed('input-file-too-large', 'A file is larger than any that is read.', [
     'import log.jsonl',
@@ -118,9 +107,7 @@ const files = {
     }),
   ),
   'program-failed': sample('The program itself failed; here its clock was taken away.', () =>
-    typedFailure('program-failed', ['today'], undefined, () => {
-      throw new Error('no clock');
-    }),
+    typedWithoutClock('program-failed', 'today'),
   ),
 } satisfies Partial<Samples<CliFindingCode>>;
 

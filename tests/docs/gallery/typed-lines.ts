@@ -1,30 +1,9 @@
 // Command lines typed into the program itself, on a practice book in a folder of its own, until a finding comes of it.
-import { mkdtempSync, realpathSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { truncateSync } from 'node:fs';
 import { join } from 'node:path';
-import { runCommandLine, type Terminal } from '../../../src/doors/cli/index.ts';
 import type { CliFindingCode, WordedFinding } from '../../../src/papers/index.ts';
+import { Console } from '../../golden/cli/console.ts';
 import type { Failure } from './sample.ts';
-
-const BOOK = 'practice.book';
-
-/** A terminal of which only what is written to standard error is kept. */
-function terminalIn(folder: string, heard: string[], now: () => number): Terminal {
-  let chance = 0;
-  const stream = (write: (text: string) => void) => ({ isTty: false, columns: undefined, write });
-  return {
-    env: { HOME: folder, WATERWRIGHT_BOOK: join(folder, BOOK) },
-    cwd: folder,
-    stdinIsTty: false,
-    stdout: stream(() => undefined),
-    stderr: stream((text) => heard.push(text)),
-    async *readStdin() {},
-    ask: () => Promise.resolve('end of input' as const),
-    now,
-    offsetMin: () => 0,
-    chance: (bytes) => Uint8Array.from({ length: bytes }, () => ++chance % 256),
-  };
-}
 
 export interface TypedFile {
   readonly name: string;
@@ -33,56 +12,76 @@ export interface TypedFile {
   readonly bytes?: number;
 }
 
-const lastMoment = () => Date.UTC(2147, 2, 4, 12);
-let made: Promise<string> | null = null;
+let made: Promise<Console> | null = null;
 
-/** The folder with the practice book, up to the end of Day 3; the samples change nothing in it. */
-function practiceFolder(): Promise<string> {
+/** A console with the practice book up to the end of Day 3; the samples change nothing in it. */
+function practiceConsole(): Promise<Console> {
   made ??= makePractice();
   return made;
 }
 
 /** Takes the folder away again; the next line typed makes another. */
 export async function forgetPractice(): Promise<void> {
-  const folder = await made;
+  const console = await made;
   made = null;
-  if (folder !== null) rmSync(folder, { recursive: true, force: true });
+  console?.end();
 }
 
-async function makePractice(): Promise<string> {
-  const folder = realpathSync(mkdtempSync(join(tmpdir(), 'waterwright-typed-')));
-  const heard: string[] = [];
-  const code = await runCommandLine(
-    ['init', '--practice', '--until', 'D3'],
-    terminalIn(folder, heard, lastMoment),
-  );
-  if (code !== 0) throw new Error(`the practice book was not made: ${heard.join('')}`);
-  return folder;
+async function makePractice(): Promise<Console> {
+  const console = new Console('gallery');
+  const { code, err } = await console.run('init --practice --until D3 --book waterwright.book');
+  if (code !== 0) throw new Error(`the practice book was not made: ${err}`);
+  return console;
 }
 
-/** Types a line. Its words are given one by one, so that nothing depends on the quotes of a shell. */
-export async function typedFailure(
+/** Types a line where the practice book is. */
+export async function typedFailure(code: CliFindingCode, line: string, file?: TypedFile): Promise<Failure> {
+  return await typedInto(await practiceConsole(), code, line, file);
+}
+
+/** Types a line where no book is. */
+export async function typedWithoutBook(code: CliFindingCode, line: string): Promise<Failure> {
+  const console = new Console('nowhere');
+  try {
+    return await typedInto(console, code, line);
+  } finally {
+    console.end();
+  }
+}
+
+/** Types a line on a machine whose clock has failed. */
+export async function typedWithoutClock(code: CliFindingCode, line: string): Promise<Failure> {
+  const console = await practiceConsole();
+  const { nowMs } = console;
+  const clock = {
+    get: () => {
+      throw new Error('no clock');
+    },
+    configurable: true,
+  };
+  Object.defineProperty(console, 'nowMs', clock);
+  try {
+    return await typedInto(console, code, line);
+  } finally {
+    Object.defineProperty(console, 'nowMs', { value: nowMs, writable: true, configurable: true });
+  }
+}
+
+async function typedInto(
+  console: Console,
   code: CliFindingCode,
-  words: readonly string[],
+  line: string,
   file?: TypedFile,
-  now = lastMoment,
 ): Promise<Failure> {
-  const folder = await practiceFolder();
-  if (file !== undefined) writeFile(folder, file);
-  const heard: string[] = [];
-  await runCommandLine(['--json', ...words], terminalIn(folder, heard, now));
-  const bare = heard.join('').replaceAll(`${folder}/`, '');
-  const findings = bare === '' ? [] : (JSON.parse(bare) as { data: readonly WordedFinding[] }).data;
+  if (file !== undefined) {
+    console.write(file.name, file.content);
+    if (file.bytes !== undefined) truncateSync(join(console.folder, file.name), file.bytes);
+  }
+  const { err } = await console.run(`--json ${line}`);
+  const findings = err === '' ? [] : (JSON.parse(err) as { data: readonly WordedFinding[] }).data;
   const finding = findings.find((each) => each.code === code);
-  const line = `waterwright ${words.map(quoted).join(' ')}`;
-  if (finding === undefined) throw new Error(`${code} is not what came of ${line}: ${bare}`);
-  return { given: [line, ...(file === undefined ? [] : contentOf(file))], finding };
-}
-
-function writeFile(folder: string, { name, content, bytes }: TypedFile): void {
-  const path = join(folder, name);
-  writeFileSync(path, content);
-  if (bytes !== undefined) truncateSync(path, bytes);
+  if (finding === undefined) throw new Error(`${code} is not what came of ${line}: ${err}`);
+  return { given: [`waterwright ${line}`, ...(file === undefined ? [] : contentOf(file))], finding };
 }
 
 function contentOf({ name, content, bytes }: TypedFile): readonly string[] {
@@ -90,8 +89,4 @@ function contentOf({ name, content, bytes }: TypedFile): readonly string[] {
   const text = typeof content === 'string' ? content : Buffer.from(content).toString('latin1');
   if (text.length > 200) return [`(${name} has one line of ${text.length} signs)`];
   return [`(${name}:)`, ...text.trimEnd().split('\n')];
-}
-
-function quoted(word: string): string {
-  return /^[\w.:/+,=<>-]+$/.test(word) ? word : `"${word}"`;
 }
