@@ -58,7 +58,7 @@ export async function makeBundle(root) {
   if (!existsSync(join(root, ENTRY))) throw new SetupError(`The source is not whole: ${ENTRY} is missing.`);
   const startedMs = Date.now();
   const digest = sourceDigest(root);
-  const files = await bundle(root);
+  const files = await bundle(root, digest);
   for (const { path, bytes } of files) place(path, bytes);
   sweep(join(root, 'dist'), new Set(files.map((file) => file.path)));
   stamp(root, digest, startedMs);
@@ -67,9 +67,10 @@ export async function makeBundle(root) {
 
 /**
  * @param {string} root
+ * @param {string} digest tells the program which sources it is made of
  * @returns {Promise<readonly { path: string, bytes: Uint8Array }[]>} the program itself last
  */
-async function bundle(root) {
+async function bundle(root, digest) {
   const { build } = createRequire(join(root, 'package.json'))('esbuild');
   try {
     const result = await build({
@@ -87,6 +88,7 @@ async function bundle(root) {
       // Names stay, so that a stack trace can be read; only the bytes between them go.
       minifySyntax: true,
       minifyWhitespace: true,
+      define: { WATERWRIGHT_BUILD: JSON.stringify(digest) },
       charset: 'utf8',
       legalComments: 'eof',
       logLevel: 'silent',

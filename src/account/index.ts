@@ -5,6 +5,7 @@ export type { AccountFindingCode } from './finding-codes.ts';
 export { type AccountFinding, Fold, type VisitState } from './fold.ts';
 export { isPool, pools } from './ends.ts';
 export { UNACCOUNTED } from './ledger.ts';
+export type { OutpostReader } from './outpost-of-book.ts';
 export { type Position, positionOf, type StockSum } from './position.ts';
 export { Account, type OpenOutcome } from './reckon.ts';
 export { biocidesIn, gradeAfter, type RuleBreak, ruleBreaks, type Side } from './rules.ts';

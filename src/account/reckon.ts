@@ -5,7 +5,7 @@ import {
 import type { Outpost, OutpostFinding, OutpostIndex } from '../outpost/index.ts';
 import { applyEntry } from './apply.ts';
 import { Fold } from './fold.ts';
-import { outpostOfBook } from './outpost-of-book.ts';
+import { type OutpostReader, outpostOfBook } from './outpost-of-book.ts';
 
 /** A fold is kept every so many entries, so that a late entry need not start from the first one. */
 const CHECKPOINT_EVERY = 500;
@@ -45,10 +45,10 @@ export class Account {
   }
 
   /** Reads the whole book once. `findings: null` says that the book has no outpost file yet. */
-  static async open(port: BookPort, options: { readonly view?: View; readonly estimating?: boolean } = {}): Promise<OpenOutcome> {
+  static async open(port: BookPort, options: { readonly view?: View; readonly estimating?: boolean; readonly readOutpost?: OutpostReader } = {}): Promise<OpenOutcome> {
     const view = options.view ?? {};
     const amendments = await amendmentsOf(port, view);
-    const read = await outpostOfBook(port, view, amendments);
+    const read = await outpostOfBook(port, view, amendments, options.readOutpost);
     if (!read.ok) return read;
     const account = new Account(port, read.index, { view, estimating: options.estimating ?? true, amendments });
     await account.#replay(null);

@@ -1,5 +1,5 @@
 // The desk of one book: its account kept up to date, and what every request needs to know of its moment.
-import { Account, type Fold, type Position, positionOf } from '../account/index.ts';
+import { Account, type Fold, type OutpostReader, type Position, positionOf } from '../account/index.ts';
 import type { AnyDraft, AnyEntry, BookInfo, BookPort, Hash, SecondPerson, View } from '../book/index.ts';
 import { entryId, keepDrafts, plainHash } from '../book/index.ts';
 import { type DayRule, dayOf, dayStartUtcMs } from '../ground/units/index.ts';
@@ -18,6 +18,8 @@ export interface DeskTools {
   readonly hash?: Hash;
   /** Ten bytes of chance for a new id. */
   readonly chance: () => Uint8Array;
+  /** How the outpost file of the book is read; absent: by its own room. */
+  readonly readOutpost?: OutpostReader;
 }
 
 export class Desk {
@@ -25,6 +27,7 @@ export class Desk {
   readonly info: BookInfo;
   readonly hash: Hash;
   readonly #chance: () => Uint8Array;
+  readonly #readOutpost: { readonly readOutpost?: OutpostReader };
   #account: Account | null = null;
 
   private constructor(port: BookPort, info: BookInfo, tools: DeskTools) {
@@ -32,6 +35,7 @@ export class Desk {
     this.info = info;
     this.hash = tools.hash ?? plainHash;
     this.#chance = tools.chance;
+    this.#readOutpost = tools.readOutpost === undefined ? {} : { readOutpost: tools.readOutpost };
   }
 
   static async open(port: BookPort, tools: DeskTools): Promise<Desk> {
@@ -42,7 +46,7 @@ export class Desk {
   async account(view: View = {}): Promise<Answer<Account>> {
     const whole = view.knownAtMs === undefined && view.asOfMs === undefined;
     if (whole && this.#account !== null) return yes(this.#account);
-    const opened = await Account.open(this.port, { view });
+    const opened = await Account.open(this.port, { view, ...this.#readOutpost });
     if (!opened.ok) return opened.findings === null ? no('wrong use', deskFinding('book-not-begun', { what: 'outpost file' })) : no('bad input', ...opened.findings);
     if (whole) this.#account = opened.account;
     return yes(opened.account);

@@ -24,8 +24,12 @@ export type Taken =
 export const COMMAND_OF_KIND: Partial<Record<Kind, string>> = {
   outpost: 'book outpost',
   'day-line': 'log day',
+  hookup: 'log hookup',
+  weigh: 'log weigh',
+  gauge: 'log gauge',
   'declared-empty': 'log empty',
   'declared-full': 'log full',
+  relabel: 'log relabel',
   'store-added': 'store add',
   undo: 'log undo',
   correction: 'log correct',

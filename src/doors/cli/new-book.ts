@@ -2,12 +2,12 @@
 import { mkdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { Desk, type ImportResult, startPractice } from '../../desk/index.ts';
-import { createBook, nodeHash, openBook } from '../disk/index.ts';
+import { createBook, openBook } from '../disk/index.ts';
 import { ownPath } from './book-path.ts';
 import type { Call } from './call.ts';
 import { lineOf } from './find-command.ts';
 import { linesOf } from './input-file.ts';
-import { momentOf } from './open-book.ts';
+import { deskTools, momentOf } from './open-book.ts';
 import { packageRoot } from './package-root.ts';
 import { orStop, wrongUse } from './problem.ts';
 
@@ -47,7 +47,7 @@ export async function makePractice(
   if (made.isNew) createFor(call, path, { site: 'corrie', purpose: 'practice' });
   const book = await openBook(path, { owner: lineOf(call.command) });
   try {
-    const desk = await Desk.open(book, { hash: nodeHash, chance: () => call.terminal.chance(10) });
+    const desk = await Desk.open(book, deskTools(call));
     const untilDay = made.untilDay === undefined ? {} : { untilDay: made.untilDay };
     return orStop(await startPractice(desk, momentOf(call), { outpost, log, ...untilDay }));
   } finally {

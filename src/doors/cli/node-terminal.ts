@@ -3,8 +3,12 @@ import { randomBytes } from 'node:crypto';
 import { packageRoot } from './package-root.ts';
 import type { OutStream, Reply, Terminal } from './terminal.ts';
 
+/** Put in by the bundler. */
+declare const WATERWRIGHT_BUILD: string | undefined;
+
 export function nodeTerminal(): Terminal {
   return {
+    build: typeof WATERWRIGHT_BUILD === 'string' ? WATERWRIGHT_BUILD : null,
     env: process.env,
     cwd: process.cwd(),
     practiceFolder: packageRoot,

@@ -1,5 +1,5 @@
 // A book opened for one command: the desk over it, who asks and when, and the words that findings need.
-import { Desk, type Moment } from '../../desk/index.ts';
+import { Desk, type DeskTools, type Moment } from '../../desk/index.ts';
 
 import type { WordsContext } from '../../papers/index.ts';
 import { type DiskBook, nodeHash, openBook } from '../disk/index.ts';
@@ -8,6 +8,7 @@ import type { Call } from './call.ts';
 import { keepNames } from './complete/names.ts';
 import { lineOf } from './find-command.ts';
 import { CliProblem } from './problem.ts';
+import { rememberingReader } from './remembered-outpost.ts';
 import { shownPath } from './shown-path.ts';
 
 export interface OpenBook {
@@ -24,8 +25,12 @@ export async function openForCall(
   how: { readonly write: boolean },
 ): Promise<OpenBook> {
   const book = await openBook(place.path, { owner: lineOf(call.command), readOnly: !how.write });
-  const desk = await Desk.open(book, { hash: nodeHash, chance: () => call.terminal.chance(10) });
+  const desk = await Desk.open(book, deskTools(call));
   return { place, book, desk, moment: momentOf(call), call };
+}
+
+export function deskTools({ terminal }: Call): DeskTools {
+  return { hash: nodeHash, chance: () => terminal.chance(10), readOutpost: rememberingReader(terminal) };
 }
 
 /** Opens the book of a call, does the work, and closes it whatever happens. */

@@ -13,6 +13,8 @@ export type Reply = { readonly said: string } | 'end of input' | 'stopped';
 export interface Terminal {
   readonly env: Readonly<Record<string, string | undefined>>;
   readonly cwd: string;
+  /** Digest of the sources that this program is made of; null where it runs from the sources themselves. */
+  readonly build: string | null;
   /** Where the practice book lies when nobody names another place. */
   practiceFolder(): string;
   readonly stdinIsTty: boolean;

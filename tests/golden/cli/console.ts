@@ -26,6 +26,7 @@ export interface RunOptions {
 export class Console {
   readonly folder: string;
   nowMs = NOW_MS;
+  build: string | null = null;
   readonly #seed: string;
   #chance = 0;
 
@@ -55,6 +56,7 @@ export class Console {
         ...options.env,
       },
       cwd: this.folder,
+      build: this.build,
       practiceFolder: () => this.folder,
       stdinIsTty: isTty,
       stdout: stream((text) => {

@@ -1,9 +1,7 @@
 // Names of a book for completion: read from it when something was entered, and kept where a shell finds them at once.
-import { createHash } from 'node:crypto';
-import { mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
-import { homedir } from 'node:os';
-import { dirname, isAbsolute, join } from 'node:path';
+import { hash } from 'node:crypto';
 import type { Desk } from '../../../desk/index.ts';
+import { cachePath, readCached, writeCached } from '../cache-folder.ts';
 import type { Terminal } from '../terminal.ts';
 
 export interface BookNames {
@@ -16,20 +14,14 @@ export interface BookNames {
   readonly offices: readonly string[];
 }
 
-/** In the cache folder of the person, under a name made of the path of the book. */
-function cachePath({ env }: Terminal, bookPath: string): string {
-  const told = env['XDG_CACHE_HOME'] ?? '';
-  const cache = isAbsolute(told) ? told : join(env['HOME'] || homedir(), '.cache');
-  return join(
-    cache,
-    'waterwright',
-    `${createHash('sha256').update(bookPath).digest('hex').slice(0, 24)}.json`,
-  );
+/** Under a name made of the path of the book. */
+function namesPath(terminal: Terminal, bookPath: string): string {
+  return cachePath(terminal, `names-${hash('sha256', bookPath).slice(0, 32)}.json`);
 }
 
 export function readNames(terminal: Terminal, bookPath: string): BookNames | null {
   try {
-    return JSON.parse(readFileSync(cachePath(terminal, bookPath), 'utf8')) as BookNames;
+    return JSON.parse(readCached(namesPath(terminal, bookPath)) ?? 'null') as BookNames | null;
   } catch {
     return null;
   }
@@ -39,24 +31,8 @@ export function readNames(terminal: Terminal, bookPath: string): BookNames | nul
 export async function keepNames(terminal: Terminal, bookPath: string, desk: Desk): Promise<BookNames | null> {
   try {
     const names = await namesOf(desk);
-    if (names !== null) writeIfNew(cachePath(terminal, bookPath), JSON.stringify(names));
+    if (names !== null) writeCached(namesPath(terminal, bookPath), JSON.stringify(names));
     return names;
-  } catch {
-    return null;
-  }
-}
-
-function writeIfNew(path: string, text: string): void {
-  if (readIfThere(path) === text) return;
-  mkdirSync(dirname(path), { recursive: true });
-  const fresh = `${path}.${process.pid}`;
-  writeFileSync(fresh, text);
-  renameSync(fresh, path);
-}
-
-function readIfThere(path: string): string | null {
-  try {
-    return readFileSync(path, 'utf8');
   } catch {
     return null;
   }
