@@ -103,6 +103,11 @@ const durability: readonly PromiseRow[] = [
         file: 'src/doors/disk/open.test.ts',
         holds: 'what is no book, or none that can be opened, is named and left alone',
       },
+      {
+        file: 'tests/golden/cli/files.test.ts',
+        holds:
+          'the exit codes and sentences of the command line for files that are no book, or held by another',
+      },
     ],
   },
   {
@@ -129,6 +134,10 @@ const durability: readonly PromiseRow[] = [
       {
         file: 'src/book/keep-and-check.test.ts',
         holds: 'chains that were shortened or written anew, against a receipt',
+      },
+      {
+        file: 'tests/golden/cli/files.test.ts',
+        holds: 'the same as a keeper sees it at the command line',
       },
     ],
   },
@@ -289,6 +298,11 @@ const exchangeAndAbuse: readonly PromiseRow[] = [
         records: ['field-logs-with-slips'],
       },
       { file: 'src/desk/field-log/nothing-lost.test.ts', holds: 'no value of a line can change unseen' },
+      {
+        file: 'tests/golden/cli/files.test.ts',
+        holds:
+          'logs, exports and outpost files that are torn, foreign, newer or too large, at the command line',
+      },
     ],
     open: 'Readers run in the program itself; one that would not end is not stopped from outside.',
   },
@@ -301,7 +315,18 @@ const exchangeAndAbuse: readonly PromiseRow[] = [
   {
     id: 'P24',
     promise: 'However a command ends, the book is in a known state and the exit code says which.',
-    tests: [],
+    tests: [
+      {
+        file: 'tests/golden/cli/refused.test.ts',
+        holds: 'each refusal ends with its exit code, and every file is as it was',
+      },
+      {
+        file: 'tests/golden/cli/streams.test.ts',
+        holds: 'a reader that goes away ends it quietly; exit codes reach the system',
+      },
+      { file: 'tests/faults/kill.test.ts', holds: 'the book after a kill' },
+    ],
+    open: 'A lack of memory, a closed terminal and signals other than a kill are not injected yet.',
   },
 ];
 
