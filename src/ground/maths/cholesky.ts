@@ -6,6 +6,8 @@ export interface SquareMatrix {
   readonly values: Float64Array;
 }
 
+const epsilon = 2.220446049250313e-16;
+
 /**
  * The lower triangle L with L Lᵀ = A; the part above the diagonal is 0. Only the lower triangle of A is read.
  * @throws RangeError if A is not positive definite to working precision, or holds a NaN, or its size is not order².
@@ -23,8 +25,9 @@ export function choleskyFactor(matrix: SquareMatrix): SquareMatrix {
         factor[row * order + column] = left / at(factor, column * order + column);
         continue;
       }
-      // Not (left > 0) also catches NaN.
-      if (!(left > 0) || left === Number.POSITIVE_INFINITY)
+      // What rounding leaves of a difference is no pivot. Not (left > least) also catches NaN.
+      const least = order * epsilon * at(values, row * order + row);
+      if (!(left > least) || left === Number.POSITIVE_INFINITY)
         throw new RangeError(`the matrix is not positive definite (row ${row})`);
       factor[row * order + row] = Math.sqrt(left);
     }

@@ -1,13 +1,22 @@
 // The door of ground/maths: what other rooms may use.
 export type { Chance } from './chance.ts';
 export { chanceFromState, seededChance, splitmix64 } from './chance.ts';
+export { chiSquareCdf, chiSquareQuantile, chiSquareUpper } from './chi-square.ts';
 export type { SquareMatrix } from './cholesky.ts';
 export { choleskyFactor, choleskySolve } from './cholesky.ts';
 export { cos, sin } from './circle.ts';
 export { erf, erfc } from './error-function.ts';
 export { exp, expm1 } from './exponential.ts';
 export { tanh } from './hyperbolic.ts';
+export type { LeastSquares } from './least-squares.ts';
+export { leastSquares } from './least-squares.ts';
 export { log, log1p, log10 } from './logarithm.ts';
+export type { Matrix } from './matrix.ts';
+export { matrixOf } from './matrix.ts';
 export { normalCdf, normalQuantile } from './normal-distribution.ts';
+export { nullSpace, transposed } from './null-space.ts';
 export { cbrt, pow } from './power.ts';
+export type { QrFactor } from './qr.ts';
+export { qrFactor, turned, turnedBack } from './qr.ts';
+export { studentCdf, studentQuantile } from './student.ts';
 export { compensatedSum } from './sum.ts';

@@ -79,6 +79,7 @@ describe('Cholesky', () => {
 
   it.each<[string, number, number[]]>([
     ['not positive definite', 2, [1, 2, 2, 1]],
+    ['positive definite by rounding alone', 2, [2, 2, 2, 2]],
     ['zero', 1, [0]],
     ['NaN', 2, [1, 0, Number.NaN, 1]],
     ['infinite', 1, [Number.POSITIVE_INFINITY]],
