@@ -20,9 +20,8 @@ import {
 } from '../../src/ground/maths/index.ts';
 import { waterDensityKgPerM3 } from '../../src/ground/physics/index.ts';
 import { convert, roundFigure } from '../../src/ground/units/index.ts';
-
-/** Takes the inputs of a row, as texts, and gives what is to be compared with its last column. */
-export type Subject = (...inputs: readonly string[]) => number | string;
+import { STATISTICS } from './statistics.ts';
+import type { Subject } from './subject.ts';
 
 function ofOne(run: (x: number) => number): Subject {
   return (x = '') => run(Number(x));
@@ -47,6 +46,7 @@ const xoshiro: Subject = (...inputs) => {
 };
 
 export const SUBJECTS: Readonly<Record<string, Subject>> = {
+  ...STATISTICS,
   cbrt: ofOne(cbrt),
   convert: (value = '', from = '', to = '') => convert(Number(value), from, to),
   cos: ofOne(cos),
