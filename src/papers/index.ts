@@ -6,7 +6,7 @@ export type { WordedFinding } from './sheets/finding.ts';
 export type { SinceSheet } from './sheets/since.ts';
 export type { StoreEvent, StoreSheet, StoresSheet } from './sheets/store.ts';
 export type { CoverFigure, SheetHead, StoreLine, StoreMark, SumLine, TodaySheet } from './sheets/today.ts';
-export { begunText, checkedText, copiedText, exportedText, importedText, outpostPutText, startText } from './text/acts.ts';
+export { begunText, checkedText, copiedText, exportedText, importedText, leftOutText, outpostPutText, startText } from './text/acts.ts';
 export { bookText } from './text/book.ts';
 export { findingsText } from './text/findings.ts';
 export { keptText } from './text/kept.ts';

@@ -15,28 +15,32 @@ export function rememberingReader(terminal: Terminal): OutpostReader {
   const { build } = terminal;
   if (build === null) return readAnew;
   return (text) => {
-    const path = cachePath(terminal, `outpost-${hash('sha256', `${build}\n${text}`).slice(0, 32)}.json`);
-    const known = recall(path);
+    const path = cachePath(terminal, `outpost-${hash('sha256', text).slice(0, 32)}.json`);
+    const known = recall(path, build);
     if (known !== null) return { ok: true, outpost: known, findings: [] };
     const read = readAnew(text);
-    if (read.ok) remember(path, read.outpost);
+    if (read.ok) remember(path, build, read.outpost);
     return read;
   };
 }
 
 const readAnew: OutpostReader = (text) => readOutpost(text, { file: 'outpost file in the book' });
 
-/** The digest in front of the text says that the file is whole. */
-function recall(path: string): Outpost | null {
-  const [digest, json] = readCached(path)?.split('\n', 2) ?? [];
-  if (digest === undefined || json === undefined || hash('sha256', json) !== digest) return null;
+/** The first line says which program wrote it, and that the second one is whole. */
+function recall(path: string, build: string): Outpost | null {
+  const [head, json] = readCached(path)?.split('\n', 2) ?? [];
+  if (json === undefined || head !== headOf(build, json)) return null;
   return frozen(JSON.parse(json)) as Outpost;
 }
 
 /** Only what comes back from JSON as it went in is remembered. */
-function remember(path: string, outpost: Outpost): void {
+function remember(path: string, build: string, outpost: Outpost): void {
   const json = JSON.stringify(outpost);
-  if (isDeepStrictEqual(JSON.parse(json), outpost)) writeCached(path, `${hash('sha256', json)}\n${json}`);
+  if (isDeepStrictEqual(JSON.parse(json), outpost)) writeCached(path, `${headOf(build, json)}\n${json}`);
+}
+
+function headOf(build: string, json: string): string {
+  return `${build} ${hash('sha256', json)}`;
 }
 
 function frozen(value: unknown): unknown {

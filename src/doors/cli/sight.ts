@@ -16,6 +16,12 @@ export async function sightOf(call: Call, desk: Desk, moment: Moment): Promise<S
   return { kind: 'now' };
 }
 
+function beforeBook(ms: number, openingMs: number): CliProblem {
+  const data = { happenedAtMs: ms, openingMs };
+  const finding = { code: 'before-book', severity: 'error', where: {}, data, entries: [] } as const;
+  return new CliProblem(EXIT.badInput, [finding]);
+}
+
 async function readTime(
   desk: Desk,
   moment: Moment,
@@ -28,6 +34,8 @@ async function readTime(
     rule: fold.dayRule,
     where: { field: `--${typed.flag}` },
   });
-  if (read.ok) return read.instant.utcMs;
-  throw new CliProblem(EXIT.badInput, [read.finding]);
+  if (!read.ok) throw new CliProblem(EXIT.badInput, [read.finding]);
+  const { utcMs } = read.instant;
+  if (fold.openingMs !== null && utcMs < fold.openingMs) throw beforeBook(utcMs, fold.openingMs);
+  return utcMs;
 }

@@ -71,6 +71,12 @@ export function importedText(sheet: ImportedSheet, options: TextOptions): string
   return page([...prose(sentences, options), ...findingLines(findings, options)], options);
 }
 
+/** How many lines of a file were not taken, by the findings that say why. */
+export function leftOutText(notTaken: ImportedSheet['notTaken'], options: TextOptions): string {
+  const lines = new Set(notTaken.map(({ where }) => where.line));
+  return page(prose([words.leftOut(lines.size)], options), options);
+}
+
 export function checkedText(sheet: CheckedSheet, options: TextOptions): string {
   const { heads, digest, findings, closureMg, entries } = sheet;
   if (options.style === 'plain') {

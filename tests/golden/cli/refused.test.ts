@@ -65,6 +65,7 @@ const groups: Readonly<Record<string, readonly Refusal[]>> = {
     'waterwright log drink 8 --at D0T10:00',
     'waterwright log drink 8 --at yesterday',
     'waterwright today --at 2147-13-01T00:00Z',
+    'waterwright today --at 2147-02-01T00:00Z',
     'waterwright today --as-of "half past nine"',
   ),
   rules: ends(
@@ -142,6 +143,7 @@ const groups: Readonly<Record<string, readonly Refusal[]>> = {
     'waterwright today --book nowhere.book',
     'waterwright today --book no-folder/a.book',
     'waterwright completion tcsh',
+    'waterwright book show --kind sampel',
   ),
 };
 

@@ -1,5 +1,5 @@
 // `book show`: the daybook, or every finding of the book.
-import { allFindings, type BookQuery, showBook } from '../../../desk/index.ts';
+import { allFindings, type BookQuery, COMMAND_OF_KIND, formKinds, showBook } from '../../../desk/index.ts';
 import { bookText, findingsText } from '../../../papers/index.ts';
 import type { Call } from '../call.ts';
 import { withBook } from '../open-book.ts';
@@ -29,7 +29,8 @@ export function run(call: Call): Promise<Outcome> {
 function queryOf(call: Call): BookQuery {
   const day = call.text('day');
   const most = call.wholeNumber('most', { least: 1, most: 100_000 });
-  const [kind, store] = [call.text('kind'), call.text('store')];
+  const store = call.text('store');
+  const kind = call.oneOf('kind', [...formKinds, ...Object.keys(COMMAND_OF_KIND)]);
   return {
     ...(day !== undefined && { day: readDay(day, '--day') }),
     ...(kind !== undefined && { kind }),

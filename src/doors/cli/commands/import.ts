@@ -1,7 +1,7 @@
 // `import`: a field log or an export of a book; an export makes a book where none is.
 import { existsSync, rmSync } from 'node:fs';
 import { exportHeader, type ImportResult, importLines } from '../../../desk/index.ts';
-import { type ImportedSheet, importedText, wordFinding } from '../../../papers/index.ts';
+import { type ImportedSheet, importedText, leftOutText, wordFinding } from '../../../papers/index.ts';
 import { namedPath } from '../book-path.ts';
 import type { Call } from '../call.ts';
 import { EXIT } from '../exit-code.ts';
@@ -12,6 +12,7 @@ import type { Sheet } from '../outcome.ts';
 import { CliProblem, orStop, wrongUse } from '../problem.ts';
 import { saysYes } from '../says-yes.ts';
 import { shownPath } from '../shown-path.ts';
+import { textOptions } from '../text-options.ts';
 import { readDay } from '../whole-number.ts';
 
 const NOTHING = 'Nothing was written.';
@@ -99,10 +100,7 @@ async function sheetOf(open: OpenBook, result: ImportResult, made: string | null
     data,
     text: (options) => importedText(data, options),
     beside: notTaken,
-    talk:
-      notTaken.length === 0
-        ? []
-        : [`Not taken: ${notTaken.length} findings, above. The other lines are in the book.`],
+    talk: notTaken.length === 0 ? [] : [leftOutText(notTaken, textOptions(open.call, 'stderr')).trimEnd()],
     findings: [...data.findings, ...notTaken],
   };
 }

@@ -40,7 +40,8 @@ export function imported(sheet: {
   return `${counted(understood, 'line')} of a ${format} understood: ${entries(added)} ${dryRun ? 'would be added' : 'added'}${kept}.`;
 }
 
-export const leftOut = (count: number): string => `${counted(count, 'line')} not taken.`;
+export const leftOut = (count: number): string =>
+  `${counted(count, 'line')} not taken; why is said above. Corrected and imported again, they are added.`;
 export const made = (path: string): string => `A new book was made: ${path}.`;
 export const nothing = 'Nothing was written.';
 export const findingsToSee = (count: number): string => `${counted(count, 'finding')} about these entries:`;

@@ -78,7 +78,9 @@ const commandLine: Words<
       `${textOf(data, 'flag')} does not take "${textOf(data, 'received')}". ${nothing}`,
       listed(listOf(data, 'wanted'), 'or'),
       `"${textOf(data, 'received')}"`,
-      meant(listOf(data, 'nearest'), `It takes ${listed(listOf(data, 'wanted'), 'or')}.`),
+      listOf(data, 'nearest').length === 0
+        ? `It takes ${listed(listOf(data, 'wanted'), 'or')}.`
+        : `Did you mean ${listed(listOf(data, 'nearest'), 'or')}?`,
     ),
   'flag-twice': (data) =>
     say(
