@@ -78,6 +78,17 @@ test('what a file has typed already is left, and lists that nobody tells are emp
   });
 });
 
+test('an opening stock without its ± is asked for it; nothing is known exactly', () => {
+  const stores = (amount: string) => ({
+    asOf: '2147-02-28T21:00Z',
+    peopleAboard: 4,
+    stores: [{ store: 'R1', amount, grade: 'drinking' }],
+  });
+  expect(codeOf('opening', stores('172 L'))).toBe('field-needed stores[0].amount');
+  expect(codeOf('opening', stores('172 L+-6'))).toBe('taken');
+  expect(codeOf('opening', stores('0 L'))).toBe('taken');
+});
+
 test('a slip is named with its field', () => {
   expect(codeOf('sample', { store: 'c99', sample: 'S' })).toBe('not-in-book store');
   expect(codeOf('sample', { store: 'c05', sample: 'S', volume: '200' })).toBe('unit-missing volume');

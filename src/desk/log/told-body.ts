@@ -1,7 +1,7 @@
 // From what a person tells of an entry, field by field or in a file, to the body of its kind.
 import type * as z from 'zod';
-import { isKind, readDraft } from '../../book/index.ts';
-import { parseNumber, parseQuantity, parseWhen } from '../../ground/units/index.ts';
+import { type Amount, isKind, readDraft } from '../../book/index.ts';
+import { type Finding, parseNumber, parseQuantity, parseWhen } from '../../ground/units/index.ts';
 import { type Answer, no, yes } from '../answer.ts';
 import { deskFinding } from '../desk-finding.ts';
 import type { Made } from './bodies.ts';
@@ -33,7 +33,23 @@ export function toldBody(context: Context, kind: string, told: Told): Answer<Mad
     return no('wrong use', ...findings);
   }
   const body = readFields(context, shape, told, { kind, key: '', field: '' });
-  return body.ok ? yes({ kind, body: body.value } as Made) : body;
+  if (!body.ok) return body;
+  const made = { kind, body: body.value } as Made;
+  const doubtful = withoutDoubt(made);
+  return doubtful.length === 0 ? yes(made) : no('bad input', ...doubtful);
+}
+
+/** A stock whose ± nobody tells would count as exact for ever; only nothing is known exactly. */
+function withoutDoubt(made: Made): readonly Finding[] {
+  const stores: unknown = made.kind === 'opening' ? made.body.stores : [];
+  if (!Array.isArray(stores)) return [];
+  return stores.flatMap(({ amount }: { amount?: Partial<Amount> }, k) => {
+    if (amount?.raw === undefined || amount.massMg === 0 || amount.uMg !== undefined) return [];
+    const received = `${amount.raw.value} ${amount.raw.unit}`;
+    const field = `stores[${k}].amount`;
+    const expected = `an amount with its ±, for example ${received}+-5`;
+    return [deskFinding('field-needed', { field, received, expected }, { where: { field } })];
+  });
 }
 
 function isTold(told: Told, key: string, keys: readonly string[]): boolean {

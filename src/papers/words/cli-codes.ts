@@ -41,9 +41,9 @@ export type CliFindingCode =
   | 'program-not-whole'
   /** The program itself failed. data: says */
   | 'program-failed'
-  /** A line of a day sheet. data: received, nearest */
+  /** A line of a day sheet. data: received, nearest, names (of the meters) */
   | 'day-sheet-line'
-  /** data: received */
+  /** data: received, names (of the meters) */
   | 'day-sheet-form'
   /** Bare values, more or fewer than there are meters. data: values, wanted */
   | 'day-sheet-count'

@@ -86,7 +86,7 @@ test('help names every use of water', () => {
 const OPENING = {
   asOf: '2147-02-28T21:00Z',
   peopleAboard: 4,
-  stores: [{ store: 'R1', amount: '172 L', grade: 'drinking' }],
+  stores: [{ store: 'R1', amount: '172 L+-6', grade: 'drinking' }],
 };
 
 /** What an example needs beside the practice book, and the code with which it ends where that is not 0. */

@@ -13,7 +13,8 @@ export function readSheet(
     const bare = line.replace(/\r$/, '').trim();
     return bare === '' || bare.startsWith('#') ? [] : [{ text: bare, line: k + 1 }];
   });
-  if (told.length === 0) throw badInput('day-sheet-form', { received: 'nothing' }, { file: name });
+  if (told.length === 0)
+    throw badInput('day-sheet-form', { received: 'nothing', names: namesOf(items) }, { file: name });
   if (told[0]?.text.startsWith('{')) return ofJson({ name, text }, items);
   if (told.every(({ text: each }) => isBareValue(each)))
     return inOrder(
@@ -105,5 +106,13 @@ function noReading(
     name,
     items.map(({ instrument }) => instrument),
   );
-  return badInput('day-sheet-line', { received: text.slice(0, 60), nearest: near }, where);
+  return badInput(
+    'day-sheet-line',
+    { received: text.slice(0, 60), nearest: near, names: namesOf(items) },
+    where,
+  );
+}
+
+function namesOf(items: readonly DayFormItem[]): readonly string[] {
+  return items.map(({ instrument }) => instrument);
 }

@@ -194,14 +194,17 @@ export const cliWords: Words<CliFindingCode> = {
       `Line ${where.line ?? ''} of ${file(where)} is no reading: "${textOf(data, 'received')}". ${nothing}`,
       'a name and a value, such as: strokes 455',
       `"${textOf(data, 'received')}"`,
-      meant(listOf(data, 'nearest'), 'A line is NAME VALUE, NAME: VALUE or NAME,VALUE; - is no reading.'),
+      meant(
+        listOf(data, 'nearest'),
+        `A line is NAME VALUE, NAME: VALUE or NAME,VALUE; - is no reading. The meters here: ${listed(listOf(data, 'names'))}.`,
+      ),
     ),
   'day-sheet-form': (data, where) =>
     say(
       `${file(where)} is no day sheet. ${nothing}`,
       'lines of NAME VALUE, or one JSON object of names and values',
       textOf(data, 'received'),
-      'See the names: waterwright help log day.',
+      `The meters here: ${listed(listOf(data, 'names'))}.`,
     ),
   'day-sheet-count': (data, where) =>
     say(
