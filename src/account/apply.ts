@@ -7,8 +7,19 @@ import { post } from './post/index.ts';
 
 /** Kinds that say how much water there is or was moved. */
 const tellsOfStocks: ReadonlySet<Kind> = new Set([
-  'day-line', 'meter', 'movement', 'push', 'run-pause', 'run-finish', 'source-change',
-  'weigh', 'gauge', 'pvt', 'declared-empty', 'declared-full', 'stock-count',
+  'day-line',
+  'meter',
+  'movement',
+  'push',
+  'run-pause',
+  'run-finish',
+  'source-change',
+  'weigh',
+  'gauge',
+  'pvt',
+  'declared-empty',
+  'declared-full',
+  'stock-count',
 ]);
 
 /** More of them than this are not named one by one. */
@@ -24,7 +35,8 @@ export function applyEntry(fold: Fold, entry: AnyEntry): void {
 
 function noteBeforeOpening(fold: Fold, entry: AnyEntry): void {
   const { openingMs, beforeOpening } = fold;
-  if (openingMs === null && beforeOpening.length < MOST_BEFORE_OPENING) fold.beforeOpening = [...beforeOpening, entry];
+  if (openingMs === null && beforeOpening.length < MOST_BEFORE_OPENING)
+    fold.beforeOpening = [...beforeOpening, entry];
   if (openingMs === null || entry.happenedAtMs >= openingMs) return;
   noteEntry(fold, entry, { code: 'before-opening', severity: 'act-today', data: { openingMs } });
 }

@@ -22,7 +22,12 @@ export interface CounterState {
   aheadMg: number;
   aheadUntilMs: number;
   /** Changes of source that were told inside the open interval: store and milligrams. */
-  claims: readonly { readonly store: string; readonly massMg: number; readonly uMg: number; readonly entry: string }[];
+  claims: readonly {
+    readonly store: string;
+    readonly massMg: number;
+    readonly uMg: number;
+    readonly entry: string;
+  }[];
 }
 
 export function openCounter(sinceMs: number): CounterState {
@@ -46,7 +51,9 @@ export function cloneCounter(state: CounterState): CounterState {
 }
 
 /** Why an amount could not be read off a counter. */
-export type CounterTrouble = { readonly kind: 'backwards'; readonly last: number } | { readonly kind: 'no baseline' };
+export type CounterTrouble =
+  | { readonly kind: 'backwards'; readonly last: number }
+  | { readonly kind: 'no baseline' };
 
 /**
  * Amount between the last reading and this one, in the counter's own unit.
@@ -68,7 +75,11 @@ export function countedSince(
 }
 
 /** Closes the interval at a reading; the day line sets amounts since the line back to nothing. */
-export function closeCounter(state: CounterState, value: number, at: { readonly ms: number; readonly running: boolean; readonly dayLine: boolean }): void {
+export function closeCounter(
+  state: CounterState,
+  value: number,
+  at: { readonly ms: number; readonly running: boolean; readonly dayLine: boolean },
+): void {
   state.last = !at.running && at.dayLine ? 0 : value;
   state.sinceMs = at.ms;
   state.missedBy = null;
@@ -82,7 +93,11 @@ export function closeCounter(state: CounterState, value: number, at: { readonly 
 export const MEAN_DAYS = 14;
 
 /** Adds a closed interval; at a day line the daily mean learns from all that was counted since the line before. */
-export function learnDaily(state: CounterState, massMg: number, at: { readonly ms: number; readonly dayLine: boolean }): void {
+export function learnDaily(
+  state: CounterState,
+  massMg: number,
+  at: { readonly ms: number; readonly dayLine: boolean },
+): void {
   state.sinceLineMg += massMg;
   if (!at.dayLine) return;
   const days = (at.ms - state.lineMs) / msPerDay;

@@ -17,7 +17,10 @@ describe('the amount between two readings', () => {
 
   test('without a modulus a lower reading went backwards', () => {
     const state = { ...openCounter(0), last: 990.5 };
-    expect(countedSince(state, 3, { running: true, rollsOverAt: null })).toEqual({ kind: 'backwards', last: 990.5 });
+    expect(countedSince(state, 3, { running: true, rollsOverAt: null })).toEqual({
+      kind: 'backwards',
+      last: 990.5,
+    });
   });
 
   test('a running total that nobody has read before has no amount', () => {
@@ -44,7 +47,12 @@ describe('the amount between two readings', () => {
   });
 });
 
-const whole = (day: number) => ({ condensate: (990 + 3 * day) % 1000, product: 3, strokes: 200, flushes: 12 });
+const whole = (day: number) => ({
+  condensate: (990 + 3 * day) % 1000,
+  product: 3,
+  strokes: 200,
+  flushes: 12,
+});
 
 describe('a reading that was left out', () => {
   test('is not zero: the next reading holds both days, and splits stay inside', () => {
@@ -140,7 +148,12 @@ describe('usage', () => {
   test('use less making, from line to line, by grade', () => {
     const told = holm();
     told.goTo(1, 21).tell('day-line', dayLine(1, whole(1)));
-    expect(told.fold.usage.days('drinking')[0]).toMatchObject({ day: 1, days: 1, peopleAboard: 2, netMg: 2_000_000 });
+    expect(told.fold.usage.days('drinking')[0]).toMatchObject({
+      day: 1,
+      days: 1,
+      peopleAboard: 2,
+      netMg: 2_000_000,
+    });
     expect(told.fold.usage.days('technical')[0]).toMatchObject({ netMg: 600_000 });
   });
 
@@ -156,7 +169,9 @@ describe('usage', () => {
 
   test('use that nothing on the port explains is use all the same', () => {
     const told = holm();
-    told.goTo(1, 8).tell('declared-empty', { store: 'C-02', port: 'flush feed', counters: readings({ flushes: 4 }) });
+    told
+      .goTo(1, 8)
+      .tell('declared-empty', { store: 'C-02', port: 'flush feed', counters: readings({ flushes: 4 }) });
     told.goTo(1, 21).tell('day-line', dayLine(1, whole(1)));
     expect(told.accountL('unplaced')).toBeCloseTo(-0.4, 9);
     expect(told.fold.usage.days('technical')[0]).toMatchObject({ netMg: 600_000 });

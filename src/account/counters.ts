@@ -16,7 +16,12 @@ const LEAP_FACTOR = 1.5;
  * Reads the counters of a day line, of a swap or of a meter entry.
  * @returns the instruments that were read
  */
-export function readCounters(fold: Fold, entry: AnyEntry, readings: readonly CounterReading[], dayLine: boolean): ReadonlySet<string> {
+export function readCounters(
+  fold: Fold,
+  entry: AnyEntry,
+  readings: readonly CounterReading[],
+  dayLine: boolean,
+): ReadonlySet<string> {
   const waiting = new Map(readings.map((reading) => [reading.instrument, reading.value]));
   const read = new Set<string>();
   // Water is made first and then used.
@@ -28,16 +33,32 @@ export function readCounters(fold: Fold, entry: AnyEntry, readings: readonly Cou
     if (instrument.measures === 'flow') readOne(fold, entry, instrument, value, dayLine);
   }
   for (const name of waiting.keys()) {
-    noteEntry(fold, entry, { code: 'instrument-unknown', severity: 'act-today', field: name, data: { name } });
+    noteEntry(fold, entry, {
+      code: 'instrument-unknown',
+      severity: 'act-today',
+      field: name,
+      data: { name },
+    });
   }
   return read;
 }
 
-function readOne(fold: Fold, entry: AnyEntry, instrument: Instrument, value: number | null, dayLine: boolean): void {
+function readOne(
+  fold: Fold,
+  entry: AnyEntry,
+  instrument: Instrument,
+  value: number | null,
+  dayLine: boolean,
+): void {
   const state = fold.counter(instrument.id, fold.openingMs ?? entry.happenedAtMs);
   if (value === null) {
     state.missedBy = entry;
-    noteEntry(fold, entry, { code: 'count-missing', severity: 'know', field: instrument.id, data: { instrument: instrument.name } });
+    noteEntry(fold, entry, {
+      code: 'count-missing',
+      severity: 'know',
+      field: instrument.id,
+      data: { instrument: instrument.name },
+    });
     return;
   }
   const running = instrument.reading === 'runningTotal';
@@ -49,7 +70,8 @@ function readOne(fold: Fold, entry: AnyEntry, instrument: Instrument, value: num
     for (const grade of gradesOfCounter(fold, instrument.id)) fold.usage.spoil(grade);
   } else {
     learnDaily(state, massMg, { ms: entry.happenedAtMs, dayLine });
-    if (instrument.route !== undefined) postInterval(fold, entry, { instrument, route: instrument.route, state, massMg });
+    if (instrument.route !== undefined)
+      postInterval(fold, entry, { instrument, route: instrument.route, state, massMg });
   }
   closeCounter(state, value, { ms: entry.happenedAtMs, running, dayLine });
 }
@@ -84,7 +106,8 @@ function countedMg(fold: Fold, entry: AnyEntry, reading: Reading): number | null
 
 /** More than the unit can pass in that time is a slip of a digit, or a replaced counter; null where no limit is known. */
 function mostMgOf(fold: Fold, entry: AnyEntry, { instrument, state }: Reading): number | null {
-  const limitL = instrument.meters === undefined ? undefined : fold.index.units.get(instrument.meters)?.limitLPerDay;
+  const limitL =
+    instrument.meters === undefined ? undefined : fold.index.units.get(instrument.meters)?.limitLPerDay;
   if (limitL === undefined) return null;
   const days = Math.max(1, (entry.happenedAtMs - state.sinceMs) / msPerDay);
   return Math.round(limitL * fold.mgPerL * days * LEAP_FACTOR);

@@ -38,7 +38,11 @@ describe('reasons', () => {
     ['told by another person at the same minute', later(0, { by: 'second' }), 'another source'],
     ['a clock that runs 5:30 ahead', later(330, copy), 'clock apart'],
     ['a clock that runs 5:30 behind', later(-330, copy), 'clock apart'],
-    ['entered at another site, a clock of 5:45', later(345, { by: 'planner', site: 'ground' }), 'clock apart'],
+    [
+      'entered at another site, a clock of 5:45',
+      later(345, { by: 'planner', site: 'ground' }),
+      'clock apart',
+    ],
     ['5:31 is no clock', later(331, copy), null],
     ['fifteen hours are no clock', later(900, copy), null],
     ['a start that does not go with the clock', later(330, { ...copy, startAtMs: 0 }), null],
@@ -65,7 +69,13 @@ describe('what the account makes of a twin', () => {
     fill(told, 14.5, copy);
     expect(told.ledgerL('C-03')).toBe(20.5);
     const [found] = told.findings('duplicate-proposed');
-    expect(found?.data).toMatchObject({ reason: 'clock apart', firstRef: 'holm 2', apartMin: 330, wouldHoldMg: 41_000_000, capacityMg: 22_000_000 });
+    expect(found?.data).toMatchObject({
+      reason: 'clock apart',
+      firstRef: 'holm 2',
+      apartMin: 330,
+      wouldHoldMg: 41_000_000,
+      capacityMg: 22_000_000,
+    });
     expect(found?.entries).toEqual([told.entries[2]?.id, told.entries[1]?.id]);
   });
 
@@ -88,7 +98,11 @@ describe('what the account makes of a twin', () => {
 
   test('the same push told by two', () => {
     const told = holm();
-    const push = { from: [{ store: 'W-01', amount: litres(1) }], to: [{ store: 'W-02', amount: litres(1) }], amount: litres(1) };
+    const push = {
+      from: [{ store: 'W-01', amount: litres(1) }],
+      to: [{ store: 'W-02', amount: litres(1) }],
+      amount: litres(1),
+    };
     told.goTo(1, 9).tell('push', push);
     told.goTo(1, 9.3).tell('push', push, copy);
     expect(told.ledgerL('W-02')).toBe(1);
@@ -98,7 +112,10 @@ describe('what the account makes of a twin', () => {
   test('after many others within two days it is still seen', () => {
     const told = holm();
     fill(told, 9);
-    for (let k = 0; k < 150; k++) told.goTo(1, 9.1 + k / 100).tell('movement', { from: 'R1', to: 'outside', amount: litres(0.001 * (k + 1)) });
+    for (let k = 0; k < 150; k++)
+      told
+        .goTo(1, 9.1 + k / 100)
+        .tell('movement', { from: 'R1', to: 'outside', amount: litres(0.001 * (k + 1)) });
     fill(told, 14.5, copy);
     expect(told.findings('duplicate-proposed')).toHaveLength(1);
   });

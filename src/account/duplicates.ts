@@ -23,11 +23,17 @@ export function duplicateReason(first: RecentMovement, second: RecentMovement): 
   if (first.person !== null && second.person !== null && first.person !== second.person) return null;
   const apartMs = Math.abs(second.atMs - first.atMs);
   const isCopy = first.source !== second.source || first.site !== second.site;
-  if (!isCopy && first.by === second.by) return apartMs <= DOUBLE_TAP_MS && first.startAtMs === second.startAtMs ? 'double tap' : null;
+  if (!isCopy && first.by === second.by)
+    return apartMs <= DOUBLE_TAP_MS && first.startAtMs === second.startAtMs ? 'double tap' : null;
   if (apartMs <= SAME_ACT_MS) return 'another source';
   // Two people of one place read one clock: only what was copied elsewhere can have another.
-  const startsAgree = first.startAtMs === null || second.startAtMs === null || second.startAtMs - first.startAtMs === second.atMs - first.atMs;
-  return isCopy && apartMs <= WIDEST_CLOCK_MS && apartMs % CLOCK_STEP_MS === 0 && startsAgree ? 'clock apart' : null;
+  const startsAgree =
+    first.startAtMs === null ||
+    second.startAtMs === null ||
+    second.startAtMs - first.startAtMs === second.atMs - first.atMs;
+  return isCopy && apartMs <= WIDEST_CLOCK_MS && apartMs % CLOCK_STEP_MS === 0 && startsAgree
+    ? 'clock apart'
+    : null;
 }
 
 type MovedFacts = Pick<RecentMovement, 'from' | 'to' | 'massMg' | 'startAtMs' | 'person'>;
@@ -65,11 +71,20 @@ export function countsOnce(fold: Fold, entry: AnyEntry, movement: MovedFacts): b
     apartMin: Math.round((mine.atMs - twin.movement.atMs) / msPerMinute),
     ...wouldHold(fold, mine),
   };
-  noteEntry(fold, entry, { code: 'duplicate-proposed', severity: 'act-today', store: mine.to, data, entries: [twin.movement.entry] });
+  noteEntry(fold, entry, {
+    code: 'duplicate-proposed',
+    severity: 'act-today',
+    store: mine.to,
+    data,
+    entries: [twin.movement.entry],
+  });
   return false;
 }
 
-function findTwin(fold: Fold, mine: RecentMovement): { movement: RecentMovement; reason: DuplicateReason } | null {
+function findTwin(
+  fold: Fold,
+  mine: RecentMovement,
+): { movement: RecentMovement; reason: DuplicateReason } | null {
   for (const movement of fold.recent) {
     const reason = duplicateReason(movement, mine);
     // A pair may have been named the other way round: then the earlier one has been dealt with.
@@ -88,5 +103,8 @@ function remember(fold: Fold, mine: RecentMovement): void {
 function wouldHold(fold: Fold, mine: RecentMovement): Record<string, number | null> {
   const store = fold.stores.get(mine.to);
   if (store === undefined) return { wouldHoldMg: null, capacityMg: null };
-  return { wouldHoldMg: fold.ledger.balanceMg(`store:${mine.to}`) + mine.massMg, capacityMg: store.facts.capacityMg };
+  return {
+    wouldHoldMg: fold.ledger.balanceMg(`store:${mine.to}`) + mine.massMg,
+    capacityMg: store.facts.capacityMg,
+  };
 }

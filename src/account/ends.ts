@@ -6,7 +6,15 @@ import { noteEntry } from './note.ts';
 import type { StoreState } from './store-state.ts';
 
 /** Pools have no walls; what is in them is only reckoned. */
-export const pools = ['people', 'cabin air', 'electrolyser', 'outside', 'unaccounted', 'unplaced', 'lost'] as const;
+export const pools = [
+  'people',
+  'cabin air',
+  'electrolyser',
+  'outside',
+  'unaccounted',
+  'unplaced',
+  'lost',
+] as const;
 
 const poolNames: ReadonlySet<string> = new Set(pools);
 
@@ -43,7 +51,11 @@ export function storeOf(fold: Fold, entry: AnyEntry, name: string): StoreState |
   return null;
 }
 
-export function noteUnknown(fold: Fold, entry: AnyEntry, what: { name: string; field: string; others: readonly string[] }): void {
+export function noteUnknown(
+  fold: Fold,
+  entry: AnyEntry,
+  what: { name: string; field: string; others: readonly string[] },
+): void {
   const { name, field, others } = what;
   const aboard = [...fold.stores.values()].filter((state) => state.aboard).map((state) => state.facts.id);
   const data = { name, nearest: nearest(name, [...aboard, ...others]) };

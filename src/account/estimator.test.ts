@@ -32,8 +32,11 @@ class DenseReference {
     const factor = flow.massKg * (1 + (flow.calibration < 0 ? 0 : this.mean[flow.calibration]!));
     this.mean = this.mean.map((value, i) => value + direction[i]! * factor);
     const f = one(n);
-    if (flow.calibration >= 0) for (let i = 0; i < n; i++) f[i]![flow.calibration]! += flow.massKg * direction[i]!;
-    const q = zeros(n).map((row, i) => row.map((_, j) => direction[i]! * direction[j]! * flow.uKg * flow.uKg));
+    if (flow.calibration >= 0)
+      for (let i = 0; i < n; i++) f[i]![flow.calibration]! += flow.massKg * direction[i]!;
+    const q = zeros(n).map((row, i) =>
+      row.map((_, j) => direction[i]! * direction[j]! * flow.uKg * flow.uKg),
+    );
     this.covariance = plus(times(times(f, this.covariance), transpose(f)), q);
   }
 
@@ -55,7 +58,11 @@ const STORES = 5;
 const CALIBRATIONS = 3;
 const SIZE = STORES + CALIBRATIONS;
 
-function pair(seed: number): { estimator: Estimator; dense: DenseReference; chance: ReturnType<typeof seededChance> } {
+function pair(seed: number): {
+  estimator: Estimator;
+  dense: DenseReference;
+  chance: ReturnType<typeof seededChance>;
+} {
   const chance = seededChance({ seed });
   const estimator = new Estimator(4);
   const dense = new DenseReference();
@@ -73,7 +80,13 @@ function act({ estimator, dense, chance }: ReturnType<typeof pair>): void {
   if (chance.uniform() < 0.7) {
     const end = () => chance.integerBelow(STORES + 1) - 1;
     const calibration = chance.uniform() < 0.5 ? STORES + chance.integerBelow(CALIBRATIONS) : -1;
-    const flow = { from: end(), to: end(), calibration, massKg: 20 * chance.uniform(), uKg: chance.uniform() };
+    const flow = {
+      from: end(),
+      to: end(),
+      calibration,
+      massKg: 20 * chance.uniform(),
+      uKg: chance.uniform(),
+    };
     estimator.move(flow);
     dense.move(flow);
     return;
@@ -88,7 +101,9 @@ function act({ estimator, dense, chance }: ReturnType<typeof pair>): void {
   });
   const got = estimator.read({ places, weights, value, u });
   const wanted = dense.read(h, value, u);
-  expect(Math.abs(got.innovation - wanted.innovation)).toBeLessThan(1e-10 * Math.max(1, Math.abs(wanted.innovation)));
+  expect(Math.abs(got.innovation - wanted.innovation)).toBeLessThan(
+    1e-10 * Math.max(1, Math.abs(wanted.innovation)),
+  );
   expect(Math.abs(got.variance - wanted.variance)).toBeLessThan(1e-10 * wanted.variance);
 }
 
@@ -96,10 +111,16 @@ function act({ estimator, dense, chance }: ReturnType<typeof pair>): void {
 function distance(estimator: Estimator, dense: DenseReference): number {
   let most = 0;
   for (let i = 0; i < SIZE; i++) {
-    most = Math.max(most, Math.abs(estimator.mean(i) - dense.mean[i]!) / Math.max(1, Math.abs(dense.mean[i]!)));
+    most = Math.max(
+      most,
+      Math.abs(estimator.mean(i) - dense.mean[i]!) / Math.max(1, Math.abs(dense.mean[i]!)),
+    );
     for (let j = 0; j < SIZE; j++) {
       const scale = Math.sqrt(dense.covariance[i]![i]! * dense.covariance[j]![j]!);
-      most = Math.max(most, Math.abs(estimator.covariance(i, j) - dense.covariance[i]![j]!) / Math.max(scale, 1e-12));
+      most = Math.max(
+        most,
+        Math.abs(estimator.covariance(i, j) - dense.covariance[i]![j]!) / Math.max(scale, 1e-12),
+      );
     }
   }
   return most;
@@ -159,7 +180,13 @@ test('water moved between two stores leaves the doubt of their sum as it was, wh
   for (let step = 0; step < 50; step++) {
     const before = estimator.sum([0, 1]);
     const calibration = step % 2 === 0 ? STORES : -1;
-    estimator.move({ from: step % 3 === 0 ? 1 : 0, to: step % 3 === 0 ? 0 : 1, calibration, massKg: 20 * chance.uniform(), uKg: 1 });
+    estimator.move({
+      from: step % 3 === 0 ? 1 : 0,
+      to: step % 3 === 0 ? 0 : 1,
+      calibration,
+      massKg: 20 * chance.uniform(),
+      uKg: 1,
+    });
     const after = estimator.sum([0, 1]);
     expect(after.mean).toBeCloseTo(before.mean, 10);
     expect(Math.abs(after.variance - before.variance)).toBeLessThan(1e-9);
@@ -226,7 +253,8 @@ test('a state that is told anew forgets what it shared; time widens one state al
   const other = estimator.variance(1);
   estimator.reset(0, 12, 0.09);
   expect([estimator.mean(0), estimator.variance(0), estimator.variance(1)]).toEqual([12, 0.09, other]);
-  for (let j = 1; j < SIZE; j++) expect([estimator.covariance(0, j), estimator.covariance(j, 0)]).toEqual([0, 0]);
+  for (let j = 1; j < SIZE; j++)
+    expect([estimator.covariance(0, j), estimator.covariance(j, 0)]).toEqual([0, 0]);
   estimator.widen(0, 0.16);
   expect(estimator.variance(0)).toBe(0.25);
 });
@@ -252,7 +280,9 @@ test('numbers that are none are refused, and nothing is changed', () => {
 test('a state that is not there is refused: it would be a silent NaN', () => {
   const { estimator } = pair(2);
   expect(() => estimator.read({ places: [SIZE], value: 1, u: 1 })).toThrow(RangeError);
-  expect(() => estimator.move({ from: SIZE + 1, to: 0, calibration: -1, massKg: 1, uKg: 0 })).toThrow(RangeError);
+  expect(() => estimator.move({ from: SIZE + 1, to: 0, calibration: -1, massKg: 1, uKg: 0 })).toThrow(
+    RangeError,
+  );
   expect(() => estimator.add(0, -1)).toThrow(RangeError);
 });
 

@@ -1,9 +1,9 @@
 // The fold: the state that entries are folded into. Rooms outside see it only as a Position.
 import type { AnyEntry } from '../book/index.ts';
+import { type DayRule, type Finding, msPerMinute, parseInstantIso } from '../ground/units/index.ts';
 import type { Instrument, Outpost, OutpostIndex, Store } from '../outpost/index.ts';
 import { indexOutpost } from '../outpost/index.ts';
-import { type DayRule, type Finding, msPerMinute, parseInstantIso } from '../ground/units/index.ts';
-import { cloneCounter, type CounterState, openCounter } from './counter-state.ts';
+import { type CounterState, cloneCounter, openCounter } from './counter-state.ts';
 import { Estimator } from './estimator.ts';
 import type { AccountFindingCode } from './finding-codes.ts';
 import { Ledger, storeAccount } from './ledger.ts';
@@ -107,14 +107,18 @@ export class Fold {
   /** Without the estimator only whole milligrams are moved: for rebuilding a ledger alone. */
   readonly estimating: boolean;
 
-  constructor(outpost: Outpost, options: { readonly estimating?: boolean; readonly index?: OutpostIndex } = {}) {
+  constructor(
+    outpost: Outpost,
+    options: { readonly estimating?: boolean; readonly index?: OutpostIndex } = {},
+  ) {
     this.index = options.index ?? indexOutpost(outpost);
     this.estimating = options.estimating ?? true;
     this.mgPerL = Math.round(outpost.outpost.waterDensityKgPerM3 * 1000);
     this.instrumentsInOrder = [...outpost.instruments].sort((a, b) => rankOfWay(a) - rankOfWay(b));
     this.dayRule = dayRuleOf(outpost);
     this.peopleAboard = outpost.outpost.people;
-    for (const store of outpost.stores) if (store.comesWith === undefined) this.addStore(this.factsOf(store), store.holds ?? null);
+    for (const store of outpost.stores)
+      if (store.comesWith === undefined) this.addStore(this.factsOf(store), store.holds ?? null);
     for (const port of outpost.ports) this.ports.set(port.id, []);
   }
 
@@ -131,9 +135,29 @@ export class Fold {
     copy.visits = new Map(this.visits);
     copy.closedDays = new Map(this.closedDays);
     copy.findings = [...this.findings];
-    const { beforeOpening, recent, decisions, dayRule, peopleAboard, openingMs, normsUntilMs, lastLineMs, lastEntryMs, entries } = this;
+    const {
+      beforeOpening,
+      recent,
+      decisions,
+      dayRule,
+      peopleAboard,
+      openingMs,
+      normsUntilMs,
+      lastLineMs,
+      lastEntryMs,
+      entries,
+    } = this;
     return Object.assign(copy, {
-      beforeOpening, recent, decisions, dayRule, peopleAboard, openingMs, normsUntilMs, lastLineMs, lastEntryMs, entries,
+      beforeOpening,
+      recent,
+      decisions,
+      dayRule,
+      peopleAboard,
+      openingMs,
+      normsUntilMs,
+      lastLineMs,
+      lastEntryMs,
+      entries,
     });
   }
 
@@ -248,5 +272,8 @@ function dayRuleOf(outpost: Outpost): DayRule {
   const read = parseInstantIso(`${outpost.outpost.dayOne}T00:00Z`);
   const line = parseInstantIso(`${outpost.outpost.dayOne}T${outpost.outpost.dayLineAt}Z`);
   if (!read.ok || !line.ok) throw new Error('a checked outpost file has a day that cannot be read');
-  return { dayOneUtcMs: read.instant.utcMs, lineMinuteOfDay: (line.instant.utcMs - read.instant.utcMs) / msPerMinute };
+  return {
+    dayOneUtcMs: read.instant.utcMs,
+    lineMinuteOfDay: (line.instant.utcMs - read.instant.utcMs) / msPerMinute,
+  };
 }

@@ -22,23 +22,41 @@ const UNTOLD_U_L = 0.2;
  * Doubt of one reading. What the entry declares is the doubt of this reading, all parts together: the shared part is taken out
  * of it, but never more than leaves half of it as new.
  */
-export function gaugeDoubt(fold: Fold, store: string, instrument: Instrument | undefined, amount: Amount): GaugeDoubt {
-  const unitMg = instrument === undefined ? fold.mgPerL : mgPerUnit(fold, fold.index.stores.get(store), instrument, amount.massMg);
+export function gaugeDoubt(
+  fold: Fold,
+  store: string,
+  instrument: Instrument | undefined,
+  amount: Amount,
+): GaugeDoubt {
+  const unitMg =
+    instrument === undefined
+      ? fold.mgPerL
+      : mgPerUnit(fold, fold.index.stores.get(store), instrument, amount.massMg);
   const calibration = instrument?.calibration ?? {};
   const absoluteMg = (calibration.absolute ?? 0) * unitMg;
   const relativeMg = (calibration.relative ?? 0) * amount.massMg;
   const sharedMg = Math.sqrt(absoluteMg * absoluteMg + relativeMg * relativeMg);
   const statedMg = amount.uMg ?? statedOf(fold, instrument, { unitMg, sharedMg, massMg: amount.massMg });
-  const uMg = Math.round(Math.sqrt(Math.max(statedMg * statedMg - sharedMg * sharedMg, (statedMg * statedMg) / 4)));
+  const uMg = Math.round(
+    Math.sqrt(Math.max(statedMg * statedMg - sharedMg * sharedMg, (statedMg * statedMg) / 4)),
+  );
   const shared: SharedError[] = [];
   if (instrument !== undefined && calibration.absolute !== undefined && absoluteMg > 0) {
-    shared.push({ place: fold.offset(`gauge:${instrument.id}`, calibration.absolute), weight: unitMg / MG_PER_KG });
+    shared.push({
+      place: fold.offset(`gauge:${instrument.id}`, calibration.absolute),
+      weight: unitMg / MG_PER_KG,
+    });
   }
-  if (relativeMg > 0) shared.push({ place: fold.calibrationOf(instrument), weight: amount.massMg / MG_PER_KG });
+  if (relativeMg > 0)
+    shared.push({ place: fold.calibrationOf(instrument), weight: amount.massMg / MG_PER_KG });
   return { uMg, shared };
 }
 
-function statedOf(fold: Fold, instrument: Instrument | undefined, of: { unitMg: number; sharedMg: number; massMg: number }): number {
+function statedOf(
+  fold: Fold,
+  instrument: Instrument | undefined,
+  of: { unitMg: number; sharedMg: number; massMg: number },
+): number {
   if (instrument?.statedDoubt !== undefined) return instrument.statedDoubt * of.unitMg;
   const random = instrument?.random;
   const absoluteMg = (random?.absolute ?? 0) * of.unitMg;

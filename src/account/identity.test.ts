@@ -17,18 +17,32 @@ const whyNot = (told: Told, id: string) => {
 };
 const hold = (told: Told, name: string, stores: string[], conditional: string[] = []) =>
   told.tell('hold', { hold: name, stores, conditional, reason: 'count too high' });
-const release = (told: Told, name: string, stores: string[]) => told.tell('release', { hold: name, stores, values: [] });
+const release = (told: Told, name: string, stores: string[]) =>
+  told.tell('release', { hold: name, stores, values: [] });
 
 describe('grade and release', () => {
   test('a never used container becomes what it gets, with its word and its biocide', () => {
     const told = holm();
     move(told, 'C-04', 'C-03');
-    expect(state(told, 'C-03')).toMatchObject({ grade: 'drinking', emptied: false, release: 'opening', biocides: ['silver'], gradeHistory: ['drinking'] });
+    expect(state(told, 'C-03')).toMatchObject({
+      grade: 'drinking',
+      emptied: false,
+      release: 'opening',
+      biocides: ['silver'],
+      gradeHistory: ['drinking'],
+    });
   });
 
   test('the weaker word and the worse grade stand for a mix', () => {
     const told = holm();
-    told.tell('store-added', { store: 'X-1', kind: 'container', capacityL: 22, usableRemainderL: 0.6, grade: 'drinking', amount: litres(10) });
+    told.tell('store-added', {
+      store: 'X-1',
+      kind: 'container',
+      capacityL: 22,
+      usableRemainderL: 0.6,
+      grade: 'drinking',
+      amount: litres(10),
+    });
     state(told, 'X-1').release = 'loader’s certificate';
     move(told, 'X-1', 'C-04');
     expect(state(told, 'C-04').release).toBe('loader’s certificate');
@@ -41,7 +55,12 @@ describe('grade and release', () => {
     told.tell('declared-empty', { store: 'C-04', counters: [] });
     expect(state(told, 'C-04')).toMatchObject({ grade: 'drinking', emptied: true });
     move(told, 'C-02', 'C-04');
-    expect(state(told, 'C-04')).toMatchObject({ grade: 'technical', emptied: false, gradeHistory: ['drinking', 'technical'], biocides: ['silver'] });
+    expect(state(told, 'C-04')).toMatchObject({
+      grade: 'technical',
+      emptied: false,
+      gradeHistory: ['drinking', 'technical'],
+      biocides: ['silver'],
+    });
     expect(told.findings('grade-may-not-flow')).toHaveLength(0);
   });
 
@@ -62,7 +81,9 @@ describe('grade and release', () => {
   test('an entry that names another grade than is believed is asked about', () => {
     const told = holm();
     told.tell('movement', { from: 'C-04', to: 'C-03', amount: litres(2), grade: 'technical' });
-    expect(told.findings('grade-mismatch').map(({ data }) => [data['said'], data['believed']])).toEqual([['technical', 'drinking']]);
+    expect(told.findings('grade-mismatch').map(({ data }) => [data['said'], data['believed']])).toEqual([
+      ['technical', 'drinking'],
+    ]);
   });
 
   test('a buffer that was empty and is filled by its purifier is released as made here', () => {
@@ -78,11 +99,25 @@ describe('grade and release', () => {
 describe('facts that break a rule are kept, and both sides wait', () => {
   test('biocides that meet', () => {
     const told = holm();
-    told.tell('store-added', { store: 'V-1', kind: 'softBag', capacityL: 10, usableRemainderL: 0.2, grade: 'iodine', amount: litres(9) });
+    told.tell('store-added', {
+      store: 'V-1',
+      kind: 'softBag',
+      capacityL: 10,
+      usableRemainderL: 0.2,
+      grade: 'iodine',
+      amount: litres(9),
+    });
     move(told, 'V-1', 'C-04', 2, { happened: 'poured by mistake' });
     expect(told.ledgerL('C-04')).toBe(20);
-    expect(told.findings('biocides-meet')[0]?.data).toMatchObject({ happened: 'poured by mistake', comes: 'iodine', meets: 'silver' });
-    expect([state(told, 'V-1').hold?.reason, state(told, 'C-04').hold?.reason]).toEqual(['biocides-meet', 'biocides-meet']);
+    expect(told.findings('biocides-meet')[0]?.data).toMatchObject({
+      happened: 'poured by mistake',
+      comes: 'iodine',
+      meets: 'silver',
+    });
+    expect([state(told, 'V-1').hold?.reason, state(told, 'C-04').hold?.reason]).toEqual([
+      'biocides-meet',
+      'biocides-meet',
+    ]);
     expect(whyNot(told, 'C-04')).toBe('hold');
   });
 
@@ -123,7 +158,10 @@ describe('holds', () => {
     hold(told, 'Q-1', ['C-04']);
     hold(told, 'Q-2', ['C-04', 'C-01']);
     const found = told.findings('hold-open').map(({ data }) => [data['hold'], data['stores']]);
-    expect(found.sort()).toEqual([['Q-1', ['C-04']], ['Q-2', ['C-01', 'C-04']]]);
+    expect(found.sort()).toEqual([
+      ['Q-1', ['C-04']],
+      ['Q-2', ['C-01', 'C-04']],
+    ]);
   });
 
   test('water of two holds that was poured together waits for both', () => {
@@ -150,7 +188,13 @@ describe('holds', () => {
   test('a downgrade ends the hold that it names; one that names none ends all, as a release does', () => {
     const told = holm();
     const down = (name?: string) =>
-      told.tell('downgrade', { store: 'C-04', fromGrade: 'drinking', toGrade: 'technical', values: [], ...(name !== undefined && { hold: name }) });
+      told.tell('downgrade', {
+        store: 'C-04',
+        fromGrade: 'drinking',
+        toGrade: 'technical',
+        values: [],
+        ...(name !== undefined && { hold: name }),
+      });
     hold(told, 'Q-1', ['C-04']);
     hold(told, 'Q-2', ['C-04']);
     down('Q-1');
@@ -164,7 +208,10 @@ describe('holds', () => {
     hold(told, 'Q-1', ['C-02']);
     told.tell('downgrade', { store: 'C-02', fromGrade: 'technical', toGrade: 'drinking', values: [] });
     expect(told.findings('grade-went-up')).toHaveLength(1);
-    expect(state(told, 'C-02')).toMatchObject({ hold: { hold: 'Q-1' }, holdsBehind: [{ reason: 'grade-went-up' }] });
+    expect(state(told, 'C-02')).toMatchObject({
+      hold: { hold: 'Q-1' },
+      holdsBehind: [{ reason: 'grade-went-up' }],
+    });
     const other = holm();
     other.tell('downgrade', { store: 'C-02', fromGrade: 'drinking', toGrade: 'drinking', values: [] });
     expect(other.findings('grade-went-up')).toHaveLength(1);
@@ -181,7 +228,11 @@ describe('holds', () => {
   test('treated water waits for its own release, and for an older hold as well', () => {
     const told = holm();
     hold(told, 'Q-1', ['C-02']);
-    told.tell('treatment', { store: 'C-02', recipe: 'technical to drinking', toGrade: 'drinking', dose: litres(0.02) }, { second: { office: 'second', confirmation: 'by own code' } });
+    told.tell(
+      'treatment',
+      { store: 'C-02', recipe: 'technical to drinking', toGrade: 'drinking', dose: litres(0.02) },
+      { second: { office: 'second', confirmation: 'by own code' } },
+    );
     expect(state(told, 'C-02')).toMatchObject({ grade: 'drinking', release: 'none', biocides: ['silver'] });
     expect(told.ledgerL('C-02')).toBe(20.02);
     const treated = told.fold.stores.get('C-02')?.holdsBehind[0]?.hold ?? '';
@@ -198,7 +249,11 @@ describe('labels and doses', () => {
     const told = holm();
     told.tell('declared-empty', { store: 'C-04', counters: [] });
     told.tell('relabel', { store: 'C-04', fromLabel: 'drinking', toGrade: 'waste', twoPersons: true });
-    expect(state(told, 'C-04')).toMatchObject({ grade: 'waste', emptied: true, gradeHistory: ['drinking', 'waste'] });
+    expect(state(told, 'C-04')).toMatchObject({
+      grade: 'waste',
+      emptied: true,
+      gradeHistory: ['drinking', 'waste'],
+    });
     expect(told.findings('alone-for-two')).toHaveLength(0);
   });
 

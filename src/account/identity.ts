@@ -1,13 +1,19 @@
 // Identity goes with the water: grade, biocides, on whose word it may be used, and a hold.
 import type { AnyEntry } from '../book/index.ts';
 import type { Flow, Fold } from './fold.ts';
-import { noteEntry } from './note.ts';
 import { holdsOf, putOnHold } from './hold.ts';
 import { UNACCOUNTED } from './ledger.ts';
+import { noteEntry } from './note.ts';
 import { biocidesIn, gradeAfter, isWaste, ruleBreaks } from './rules.ts';
 import { type HoldState, holdsNow, type Release, type StoreState } from './store-state.ts';
 
-const releaseOrder: readonly Release[] = ['own sample', 'made here', 'opening', 'loader’s certificate', 'none'];
+const releaseOrder: readonly Release[] = [
+  'own sample',
+  'made here',
+  'opening',
+  'loader’s certificate',
+  'none',
+];
 
 /** Of two words the weaker one stands for the mix. */
 export function weakerRelease(a: Release, b: Release): Release {
@@ -44,7 +50,8 @@ function makeInto(to: StoreState): void {
 /** Water that comes from no store: of no known grade and on nobody's word, unless it is the store's own water found again, or its unit made it. */
 function arriveUnknown(fold: Fold, what: Flow, to: StoreState): void {
   const pool = what.from.account;
-  if (pool !== UNACCOUNTED) to.release = isMadeFrom(fold, pool, to.facts.id) ? weakerRelease(to.release, 'made here') : 'none';
+  if (pool !== UNACCOUNTED)
+    to.release = isMadeFrom(fold, pool, to.facts.id) ? weakerRelease(to.release, 'made here') : 'none';
   if (to.grade !== null) holdsNow(to, to.grade);
   to.emptied = false;
 }
@@ -52,7 +59,8 @@ function arriveUnknown(fold: Fold, what: Flow, to: StoreState): void {
 /** Does a unit feed this store from that pool by the outpost's plumbing? */
 function isMadeFrom(fold: Fold, pool: string, store: string): boolean {
   return fold.index.outpost.units.some(
-    ({ feeds, takes }) => 'store' in feeds && feeds.store === store && takes.some((end) => 'pool' in end && end.pool === pool),
+    ({ feeds, takes }) =>
+      'store' in feeds && feeds.store === store && takes.some((end) => 'pool' in end && end.pool === pool),
   );
 }
 

@@ -1,9 +1,9 @@
 // The door of the account: what other rooms may use.
 export { applyEntry } from './apply.ts';
+export { isPool, pools } from './ends.ts';
 export { Estimator } from './estimator.ts';
 export type { AccountFindingCode } from './finding-codes.ts';
 export { type AccountFinding, Fold, type VisitState } from './fold.ts';
-export { isPool, pools } from './ends.ts';
 export { UNACCOUNTED } from './ledger.ts';
 export type { OutpostReader } from './outpost-of-book.ts';
 export { type Position, positionOf, type StockSum } from './position.ts';

@@ -7,20 +7,32 @@ import { randomUMg } from './interval.ts';
 /** The instrument by its name, or by the word for the method and the hose that it sits on. */
 export function instrumentOf(
   fold: Fold,
-  by: { readonly instrument?: string | undefined; readonly method?: string | undefined; readonly hose?: string | undefined },
+  by: {
+    readonly instrument?: string | undefined;
+    readonly method?: string | undefined;
+    readonly hose?: string | undefined;
+  },
 ): Instrument | undefined {
   if (by.instrument !== undefined) return fold.index.instruments.get(by.instrument);
   if (by.method === undefined) return undefined;
   const named = fold.index.outpost.instruments.filter((instrument) => instrument.logMethod === by.method);
-  return named.find((instrument) => by.hose !== undefined && instrument.onHoses.includes(by.hose)) ?? named.find((instrument) => instrument.onHoses.length === 0);
+  return (
+    named.find((instrument) => by.hose !== undefined && instrument.onHoses.includes(by.hose)) ??
+    named.find((instrument) => instrument.onHoses.length === 0)
+  );
 }
 
 /** Where nothing is told of an amount's doubt: five parts in a hundred, one standard deviation. Ours, no source. */
 const UNTOLD_RELATIVE_U = 0.05;
 
 /** Doubt of a moved amount: what the entry declares stands; else the instrument's random part and its calibration. */
-export function doubtOf(fold: Fold, amount: Amount, instrument: Instrument | undefined): { uMg: number; calibration: number } {
+export function doubtOf(
+  fold: Fold,
+  amount: Amount,
+  instrument: Instrument | undefined,
+): { uMg: number; calibration: number } {
   if (amount.uMg !== undefined) return { uMg: amount.uMg, calibration: -1 };
-  if (instrument === undefined) return { uMg: Math.round(amount.massMg * UNTOLD_RELATIVE_U), calibration: -1 };
+  if (instrument === undefined)
+    return { uMg: Math.round(amount.massMg * UNTOLD_RELATIVE_U), calibration: -1 };
   return { uMg: randomUMg(fold, instrument, amount.massMg), calibration: fold.calibrationOf(instrument) };
 }

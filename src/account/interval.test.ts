@@ -14,7 +14,8 @@ function holm(): Told {
 }
 
 /** A line without the other counters: nothing condensed, nothing flushed. */
-const line = (day: number, strokes: number | null, product = 0) => dayLine(day, { strokes, product, flushes: 0 });
+const line = (day: number, strokes: number | null, product = 0) =>
+  dayLine(day, { strokes, product, flushes: 0 });
 
 /** Litres that have left by the tap since the opening. */
 const drunkInAll = (told: Told) => told.accountL('people') + told.accountL('lost');
@@ -38,7 +39,11 @@ describe('the order of sources', () => {
 
   test('with nothing on the port the reserve gave the rest, and that is said', () => {
     const told = holm();
-    told.goTo(1, 12).tell('declared-empty', { store: 'C-01', port: 'tap feed', counters: readings({ strokes: 0, product: 0 }) });
+    told.goTo(1, 12).tell('declared-empty', {
+      store: 'C-01',
+      port: 'tap feed',
+      counters: readings({ strokes: 0, product: 0 }),
+    });
     told.goTo(1, 21).tell('day-line', line(1, 200));
     expect(told.ledgerL('R1')).toBeCloseTo(150 - 3.3, 9);
     expect(told.findings('reserve-drawn')).toHaveLength(1);
@@ -57,14 +62,23 @@ describe('the order of sources', () => {
 
   test('drawn through to the reserve, the buffer stands at its remainder too', () => {
     const told = holm();
-    told.goTo(1, 12).tell('declared-empty', { store: 'C-01', port: 'tap feed', counters: readings({ strokes: 0, product: 0 }) });
+    told.goTo(1, 12).tell('declared-empty', {
+      store: 'C-01',
+      port: 'tap feed',
+      counters: readings({ strokes: 0, product: 0 }),
+    });
     told.goTo(1, 21).tell('day-line', line(1, 200));
     expect(told.believed('PB').uL).toBeLessThan(0.12);
   });
 });
 
 describe('single uses are a split, never added', () => {
-  const drink = (value: number, from = 'tap') => ({ from, to: 'people', amount: litres(value), use: 'drink' as const });
+  const drink = (value: number, from = 'tap') => ({
+    from,
+    to: 'people',
+    amount: litres(value),
+    use: 'drink' as const,
+  });
 
   test('drinks and then the counter give exactly what the counter says', () => {
     const told = holm();
@@ -90,7 +104,11 @@ describe('single uses are a split, never added', () => {
 
   test('drinks that were taken from the reserve while nothing stood on the port stay there, and the sum is the counter’s', () => {
     const told = holm();
-    told.goTo(1, 8).tell('declared-empty', { store: 'C-01', port: 'tap feed', counters: readings({ strokes: 40, product: 0 }) });
+    told.goTo(1, 8).tell('declared-empty', {
+      store: 'C-01',
+      port: 'tap feed',
+      counters: readings({ strokes: 40, product: 0 }),
+    });
     told.goTo(1, 9).tell('movement', drink(2));
     const fromReserve = 150 - told.ledgerL('R1');
     expect(fromReserve).toBeCloseTo(1.3, 9);
@@ -133,7 +151,11 @@ describe('single uses are a split, never added', () => {
 describe('swaps and told changes of source', () => {
   test('counters at a swap say what the old container gave, the rest of the day is the new one’s', () => {
     const told = holm();
-    told.goTo(1, 12).tell('declared-empty', { store: 'C-01', port: 'tap feed', counters: readings({ strokes: 120, product: 1 }) });
+    told.goTo(1, 12).tell('declared-empty', {
+      store: 'C-01',
+      port: 'tap feed',
+      counters: readings({ strokes: 120, product: 1 }),
+    });
     told.tell('hookup', { store: 'C-04', port: 'tap feed' });
     told.goTo(1, 21).tell('day-line', line(1, 300, 2));
     expect(20 - told.ledgerL('C-01')).toBeCloseTo(3 - 2.7, 9);
@@ -143,7 +165,13 @@ describe('swaps and told changes of source', () => {
 
   test('a told draw from the reserve is a part of what the counter says', () => {
     const told = holm();
-    told.goTo(1, 20).tell('source-change', { counter: 'strokes', store: 'R1', sinceMs: 0, amount: litres(1.5), reserve: true });
+    told.goTo(1, 20).tell('source-change', {
+      counter: 'strokes',
+      store: 'R1',
+      sinceMs: 0,
+      amount: litres(1.5),
+      reserve: true,
+    });
     expect(told.ledgerL('R1')).toBe(150);
     told.goTo(1, 21).tell('day-line', line(1, 200));
     expect(told.ledgerL('R1')).toBeCloseTo(148.5, 9);
@@ -156,9 +184,19 @@ describe('swaps and told changes of source', () => {
 
   test('drinks out of the reserve are inside a told draw from it, not beside it', () => {
     const told = holm();
-    told.goTo(1, 8).tell('declared-empty', { store: 'C-01', port: 'tap feed', counters: readings({ strokes: 0, product: 0 }) });
+    told.goTo(1, 8).tell('declared-empty', {
+      store: 'C-01',
+      port: 'tap feed',
+      counters: readings({ strokes: 0, product: 0 }),
+    });
     told.goTo(1, 9).tell('movement', { from: 'tap', to: 'people', amount: litres(3), use: 'drink' });
-    told.goTo(1, 20).tell('source-change', { counter: 'strokes', store: 'R1', sinceMs: 0, amount: litres(3), reserve: true });
+    told.goTo(1, 20).tell('source-change', {
+      counter: 'strokes',
+      store: 'R1',
+      sinceMs: 0,
+      amount: litres(3),
+      reserve: true,
+    });
     told.goTo(1, 21).tell('day-line', line(1, 200));
     expect(drunkInAll(told)).toBeCloseTo(5, 9);
     expect(150 - told.ledgerL('R1')).toBeCloseTo(3.3, 9);
@@ -166,7 +204,13 @@ describe('swaps and told changes of source', () => {
 
   test('told draws above the counter are asked about, and the counter stands', () => {
     const told = holm();
-    told.goTo(1, 20).tell('source-change', { counter: 'strokes', store: 'R1', sinceMs: 0, amount: litres(9), reserve: true });
+    told.goTo(1, 20).tell('source-change', {
+      counter: 'strokes',
+      store: 'R1',
+      sinceMs: 0,
+      amount: litres(9),
+      reserve: true,
+    });
     told.goTo(1, 21).tell('day-line', line(1, 200));
     expect(told.findings('drinks-exceed-counter')).toHaveLength(1);
     expect(drunkInAll(told)).toBeCloseTo(5, 9);
@@ -176,7 +220,9 @@ describe('swaps and told changes of source', () => {
 describe('what a purifier rejects', () => {
   test('it leaves the same source beside the product', () => {
     const told = holm();
-    told.goTo(1, 21).tell('day-line', dayLine(1, { condensate: 996.5, product: 4.8, strokes: 0, flushes: 0 }));
+    told
+      .goTo(1, 21)
+      .tell('day-line', dayLine(1, { condensate: 996.5, product: 4.8, strokes: 0, flushes: 0 }));
     expect(told.ledgerL('KB')).toBeCloseTo(4 + 6.5 - 5, 6);
     expect(told.ledgerL('PB')).toBeCloseTo(2 + 4.8, 9);
   });
@@ -195,7 +241,12 @@ test('the sum over all accounts is 0 after every entry', () => {
   const told = holm();
   for (let day = 1; day <= 20; day++) {
     told.goTo(day, 9).tell('movement', { from: 'tap', to: 'people', amount: litres(0.2), use: 'drink' });
-    told.goTo(day, 21).tell('day-line', dayLine(day, { condensate: (990 + 3 * day) % 1000, product: 3, strokes: 190, flushes: 12 }));
+    told
+      .goTo(day, 21)
+      .tell(
+        'day-line',
+        dayLine(day, { condensate: (990 + 3 * day) % 1000, product: 3, strokes: 190, flushes: 12 }),
+      );
     expect(told.fold.ledger.closureMg()).toBe(0);
     expect(told.position().closureMg).toBe(0);
   }

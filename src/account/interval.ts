@@ -68,7 +68,8 @@ export function postInterval(fold: Fold, entry: AnyEntry, interval: Interval): v
 function toldOfSources(state: CounterState): number {
   const told = new Map(state.split);
   for (const claim of state.claims) told.set(storeAccount(claim.store), 0);
-  for (const { massMg, store } of state.claims) told.set(storeAccount(store), (told.get(storeAccount(store)) ?? 0) + massMg);
+  for (const { massMg, store } of state.claims)
+    told.set(storeAccount(store), (told.get(storeAccount(store)) ?? 0) + massMg);
   return [...told.values()].reduce((sum, massMg) => sum + massMg, 0);
 }
 
@@ -79,7 +80,14 @@ function postShare(
 ): void {
   const { share, massMg } = what;
   if (share.through !== null) drawThrough(fold, share.end, share.through);
-  flow(fold, entry, { from: share.end, to: what.to, massMg, uMg: what.uMg, calibration: fold.calibrationOf(what.instrument), plumbing: true });
+  flow(fold, entry, {
+    from: share.end,
+    to: what.to,
+    massMg,
+    uMg: what.uMg,
+    calibration: fold.calibrationOf(what.instrument),
+    plumbing: true,
+  });
   if (share.unsaid) noteUnsaid(fold, entry, share.end, massMg);
 }
 
@@ -95,14 +103,26 @@ function spreadClaims(fold: Fold, shares: readonly SourceShare[]): void {
   const rest = shares.findLast((share) => share.claimUMg === null && share.end.store !== null)?.end.store;
   for (const { end, claimUMg } of shares) {
     if (claimUMg === null || end.store === null || !fold.estimating) continue;
-    fold.estimator.move({ from: end.store.content, to: rest?.content ?? -1, calibration: -1, massKg: 0, uKg: claimUMg / MG_PER_KG });
+    fold.estimator.move({
+      from: end.store.content,
+      to: rest?.content ?? -1,
+      calibration: -1,
+      massKg: 0,
+      uKg: claimUMg / MG_PER_KG,
+    });
   }
 }
 
 /** All of it passed the counter, but how much the buffer and how much the store behind it gave, nobody measured. */
 function drawThrough(fold: Fold, source: End, buffer: End): void {
   if (!fold.estimating || source.store === null || buffer.store === null) return;
-  fold.estimator.move({ from: source.store.content, to: buffer.store.content, calibration: -1, massKg: 0, uKg: UNMEASURED_U_KG });
+  fold.estimator.move({
+    from: source.store.content,
+    to: buffer.store.content,
+    calibration: -1,
+    massKg: 0,
+    uKg: UNMEASURED_U_KG,
+  });
 }
 
 /** A buffer that was drawn through stands at its remainder now: that is a reading of it. */
@@ -112,7 +132,11 @@ function settleRemainder(fold: Fold, entry: AnyEntry, shares: readonly SourceSha
   const { facts, content } = buffer;
   const uKg = facts.remainderUMg / MG_PER_KG;
   const offset = fold.offset(`remainder:${facts.id}`, uKg);
-  fold.estimator.read({ places: [content, offset], value: facts.remainderMg / MG_PER_KG, u: uKg * REMAINDER_NEW_SHARE });
+  fold.estimator.read({
+    places: [content, offset],
+    value: facts.remainderMg / MG_PER_KG,
+    u: uKg * REMAINDER_NEW_SHARE,
+  });
   buffer.lastReading = { atMs: entry.happenedAtMs, how: 'reckoned', entry: entry.id };
 }
 
@@ -123,7 +147,14 @@ function postReject(fold: Fold, entry: AnyEntry, interval: Interval): void {
   const { unit, from } = reject;
   const massMg = Math.round((interval.massMg * (1 - unit.yieldShare)) / unit.yieldShare);
   const uMg = Math.round((interval.massMg * unit.yieldDoubt) / (unit.yieldShare * unit.yieldShare));
-  flow(fold, entry, { from, to: targetOf(fold, unit.rejectTo), massMg, uMg, calibration: -1, plumbing: true });
+  flow(fold, entry, {
+    from,
+    to: targetOf(fold, unit.rejectTo),
+    massMg,
+    uMg,
+    calibration: -1,
+    plumbing: true,
+  });
 }
 
 /** The purifier behind a way, and where it takes its water; null for any other way. */
@@ -149,12 +180,21 @@ export function postAhead(fold: Fold, entry: AnyEntry, port: string): void {
     const state = fold.counters.get(id);
     const share = route === undefined ? 0 : shareIntoPort(fold, route, port);
     if (share === 0 || state === undefined || state.meanMgPerDay === null) continue;
-    const massMg = Math.round((state.meanMgPerDay * share * (entry.happenedAtMs - state.aheadUntilMs)) / msPerDay);
+    const massMg = Math.round(
+      (state.meanMgPerDay * share * (entry.happenedAtMs - state.aheadUntilMs)) / msPerDay,
+    );
     if (massMg <= 0) continue;
     state.aheadMg += massMg;
     state.aheadUntilMs = entry.happenedAtMs;
     const uMg = Math.round(massMg * AHEAD_RELATIVE_U);
-    flow(fold, entry, { from: ahead, to: targetOf(fold, { port }), massMg, uMg, calibration: -1, plumbing: true });
+    flow(fold, entry, {
+      from: ahead,
+      to: targetOf(fold, { port }),
+      massMg,
+      uMg,
+      calibration: -1,
+      plumbing: true,
+    });
   }
 }
 
@@ -173,7 +213,14 @@ function settleAhead(fold: Fold, entry: AnyEntry, interval: Interval): void {
   const end = 'port' in route.to ? route.to : rejectOf(fold, route)?.unit.rejectTo;
   if (end === undefined) return;
   const uMg = Math.round(state.aheadMg * AHEAD_RELATIVE_U);
-  flow(fold, entry, { from: targetOf(fold, end), to: ahead, massMg: state.aheadMg, uMg, calibration: -1, plumbing: true });
+  flow(fold, entry, {
+    from: targetOf(fold, end),
+    to: ahead,
+    massMg: state.aheadMg,
+    uMg,
+    calibration: -1,
+    plumbing: true,
+  });
 }
 
 /** Doubt of the level that a purifier leaves in the buffer before it: the same every day, and new each day. Ours, no source. */
@@ -191,11 +238,17 @@ export function settleLevels(fold: Fold, read: ReadonlySet<string>): void {
     const source = unit.takes[0];
     if (source === undefined || !('store' in source)) continue;
     const buffer = fold.stores.get(source.store);
-    const counters = fold.index.outpost.instruments.filter(({ route }) => route !== undefined && touchesStore(route, source.store));
+    const counters = fold.index.outpost.instruments.filter(
+      ({ route }) => route !== undefined && touchesStore(route, source.store),
+    );
     if (buffer === undefined || !counters.every((instrument) => read.has(instrument.id))) continue;
     const kg = (litres: number) => (litres * fold.mgPerL) / MG_PER_KG;
     const offset = fold.offset(`level:${source.store}`, kg(LEVEL_SAME_U_L));
-    fold.estimator.read({ places: [buffer.content, offset], value: kg(unit.keepsInBufferL), u: kg(LEVEL_NEW_U_L) });
+    fold.estimator.read({
+      places: [buffer.content, offset],
+      value: kg(unit.keepsInBufferL),
+      u: kg(LEVEL_NEW_U_L),
+    });
   }
 }
 

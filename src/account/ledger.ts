@@ -2,7 +2,6 @@
 
 /** Accounts that are no stores. A store's account is its id behind `store:`. */
 export const OUTSIDE = 'outside';
-export const PEOPLE = 'people';
 export const UNACCOUNTED = 'unaccounted';
 
 export function storeAccount(id: string): string {
@@ -50,7 +49,8 @@ export class Ledger {
 
   #add(account: string, massMg: number): void {
     const balance = (this.#balances.get(account) ?? 0) + massMg;
-    if (!Number.isSafeInteger(balance)) throw new RangeError(`the balance of ${account} left the range of exact integers`);
+    if (!Number.isSafeInteger(balance))
+      throw new RangeError(`the balance of ${account} left the range of exact integers`);
     this.#balances.set(account, balance);
   }
 }

@@ -7,7 +7,17 @@ import type { Body } from '../book/index.ts';
 const berth = (change: Partial<Body<'visit-berth'>> = {}): Body<'visit-berth'> => ({
   visit: 'Skiff',
   peopleArrive: 1,
-  stores: [{ store: 'V-1', kind: 'vehicleTank', capacityL: 200, usableRemainderL: 6, wasteLimitL: 194, grade: 'drinking', amount: litres(190, 2) }],
+  stores: [
+    {
+      store: 'V-1',
+      kind: 'vehicleTank',
+      capacityL: 200,
+      usableRemainderL: 6,
+      wasteLimitL: 194,
+      grade: 'drinking',
+      amount: litres(190, 2),
+    },
+  ],
   ...change,
 });
 
@@ -58,12 +68,17 @@ describe('a visit', () => {
     const told = holm();
     told.goTo(2, 9).tell('visit-berth', berth());
     expect([told.ledgerL('V-1'), told.fold.peopleAboard]).toEqual([190, 3]);
-    expect(told.position().stores.find(({ facts }) => facts.id === 'V-1')).toMatchObject({ release: 'loader’s certificate', howKnown: 'loader’s figure' });
+    expect(told.position().stores.find(({ facts }) => facts.id === 'V-1')).toMatchObject({
+      release: 'loader’s certificate',
+      howKnown: 'loader’s figure',
+    });
     told.goTo(3, 9).tell('movement', { from: 'V-1', to: 'C-03', amount: litres(20) });
     told.goTo(4, 9).tell('visit-depart', { visit: 'Skiff', peopleDepart: 1, took: [] });
     expect([told.ledgerL('V-1'), told.ledgerL('C-03'), told.fold.peopleAboard]).toEqual([0, 20, 2]);
     expect(told.position().stores.some(({ facts }) => facts.id === 'V-1')).toBe(false);
-    expect(told.position().visits).toMatchObject([{ visit: 'Skiff', berthDay: 2, departDay: 4, aboard: false }]);
+    expect(told.position().visits).toMatchObject([
+      { visit: 'Skiff', berthDay: 2, departDay: 4, aboard: false },
+    ]);
     expect(told.position().closureMg).toBe(0);
   });
 
@@ -107,7 +122,10 @@ describe('hook-ups', () => {
   test('a store stands on one port at a time', () => {
     const told = holm();
     told.goTo(1, 9).tell('hookup', { store: 'C-02', port: 'tap feed' });
-    expect([told.position().ports.get('tap feed'), told.position().ports.get('flush feed')]).toEqual(['C-02', null]);
+    expect([told.position().ports.get('tap feed'), told.position().ports.get('flush feed')]).toEqual([
+      'C-02',
+      null,
+    ]);
   });
 
   test('a port that is none is said', () => {
@@ -159,7 +177,12 @@ describe('a declared-empty tank', () => {
 
   test('a container that was declared empty stands at its remainder', () => {
     const told = holm();
-    told.goTo(1, 9).tell('declared-empty', { store: 'C-01', port: 'tap feed', residual: litres(0.6, 0.2), counters: readings({ strokes: 0, product: 0 }) });
+    told.goTo(1, 9).tell('declared-empty', {
+      store: 'C-01',
+      port: 'tap feed',
+      residual: litres(0.6, 0.2),
+      counters: readings({ strokes: 0, product: 0 }),
+    });
     expect(Math.abs(told.believed('C-01').valueL - 0.6)).toBeLessThan(0.7);
     expect(told.findings('reading-far-off')).toHaveLength(1);
   });

@@ -3,7 +3,12 @@ import { describe, expect, test } from 'vitest';
 import { holm, litres } from '../../tests/journeys/told.ts';
 import type { Body } from '../book/index.ts';
 
-const push = (from: [string, number][], to: [string, number][], valueL: number, uL?: number): Body<'push'> => ({
+const push = (
+  from: [string, number][],
+  to: [string, number][],
+  valueL: number,
+  uL?: number,
+): Body<'push'> => ({
   from: from.map(([store, each]) => ({ store, amount: litres(each) })),
   to: to.map(([store, each]) => ({ store, amount: litres(each) })),
   amount: litres(valueL, uL),
@@ -52,7 +57,20 @@ describe('a run', () => {
 describe('a push', () => {
   test('with several legs on both sides gives what each gave and got', () => {
     const told = holm();
-    told.tell('push', push([['C-04', 6], ['C-01', 8]], [['C-03', 10], ['W-02', 4]], 14));
+    told.tell(
+      'push',
+      push(
+        [
+          ['C-04', 6],
+          ['C-01', 8],
+        ],
+        [
+          ['C-03', 10],
+          ['W-02', 4],
+        ],
+        14,
+      ),
+    );
     expect(['C-04', 'C-01', 'C-03', 'W-02'].map((id) => told.ledgerL(id))).toEqual([12, 12, 10, 4]);
     expect(told.findings('legs-differ')).toHaveLength(0);
   });
@@ -71,13 +89,38 @@ describe('a push', () => {
 
   test('has its doubt once, over all of its legs', () => {
     const told = holm();
-    told.tell('push', push([['C-04', 6], ['C-01', 6]], [['C-03', 12]], 12, 0.5));
+    told.tell(
+      'push',
+      push(
+        [
+          ['C-04', 6],
+          ['C-01', 6],
+        ],
+        [['C-03', 12]],
+        12,
+        0.5,
+      ),
+    );
     expect(told.believed('C-03').uL).toBeCloseTo(Math.sqrt(0.5 ** 2 + 0.05 ** 2), 5);
     expect(told.believed('C-04').uL).toBeCloseTo(told.believed('C-01').uL, 6);
     const split = holm();
-    split.tell('push', push([['C-04', 12]], [['C-03', 6], ['W-02', 6]], 12, 0.5));
+    split.tell(
+      'push',
+      push(
+        [['C-04', 12]],
+        [
+          ['C-03', 6],
+          ['W-02', 6],
+        ],
+        12,
+        0.5,
+      ),
+    );
     expect(split.believed('C-04').uL).toBeCloseTo(Math.sqrt(0.5 ** 2 + 0.25 ** 2), 5);
-    expect(split.believed('C-03').uL ** 2 - 0.05 ** 2).toBeCloseTo(split.believed('W-02').uL ** 2 - 0.1 ** 2, 5);
+    expect(split.believed('C-03').uL ** 2 - 0.05 ** 2).toBeCloseTo(
+      split.believed('W-02').uL ** 2 - 0.1 ** 2,
+      5,
+    );
   });
 });
 
@@ -86,9 +129,15 @@ describe('names', () => {
     const told = holm();
     told.tell('movement', { from: 'C-04', to: 'C-O3', amount: litres(2) });
     expect(told.accountL('unplaced')).toBe(2);
-    expect(told.findings('store-unknown')[0]?.data).toMatchObject({ name: 'C-O3', nearest: expect.arrayContaining(['C-03']) });
+    expect(told.findings('store-unknown')[0]?.data).toMatchObject({
+      name: 'C-O3',
+      nearest: expect.arrayContaining(['C-03']),
+    });
     told.tell('weigh', { store: 'C-0l', amount: litres(2) });
-    expect(told.findings('store-unknown')[1]?.data).toMatchObject({ name: 'C-0l', nearest: expect.arrayContaining(['C-01']) });
+    expect(told.findings('store-unknown')[1]?.data).toMatchObject({
+      name: 'C-0l',
+      nearest: expect.arrayContaining(['C-01']),
+    });
   });
 
   test('a port stands for what is on it; with nothing on it the water is unplaced', () => {

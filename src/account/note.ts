@@ -1,8 +1,8 @@
 // Writing a finding about an entry.
 import type { AnyEntry } from '../book/index.ts';
 import type { FindingData, Severity } from '../ground/units/index.ts';
-import type { Fold } from './fold.ts';
 import type { AccountFindingCode } from './finding-codes.ts';
+import type { Fold } from './fold.ts';
 
 /** Adds a finding that an entry gave rise to. */
 export function noteEntry(

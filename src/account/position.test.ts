@@ -19,7 +19,10 @@ test('a loss that a person booked and a reading that takes it back close to exac
   const told = holm();
   told.goTo(1, 12).tell('movement', { from: 'C-04', to: 'unaccounted', amount: litres(5, 0.5) });
   // A reading without doubt puts back what was booked as lost, to the milligram.
-  told.goTo(1, 13).tell('stock-count', { count: 'count', readings: [{ store: 'C-04', amount: { ...litres(18), uMg: 0 }, method: 'counted' }] });
+  told.goTo(1, 13).tell('stock-count', {
+    count: 'count',
+    readings: [{ store: 'C-04', amount: { ...litres(18), uMg: 0 }, method: 'counted' }],
+  });
   expect(told.believed('C-04').valueL).toBe(18);
   expect(told.position().closureMg).toBe(0);
 });
@@ -39,7 +42,9 @@ test('a position does not move with the fold that it was taken from', () => {
 test('a sum has the doubts that its stores share inside', () => {
   const told = holm();
   for (const to of ['C-03', 'W-02']) {
-    told.goTo(1, 12).tell('movement', { from: 'R1', to, amount: litres(10), hose: 'H-1', method: 'flow meter' });
+    told
+      .goTo(1, 12)
+      .tell('movement', { from: 'R1', to, amount: litres(10), hose: 'H-1', method: 'flow meter' });
   }
   const position = told.position();
   const [a, b] = [position.sumOf(['C-03']), position.sumOf(['W-02'])];
@@ -57,7 +62,15 @@ test('by the ledger alone and with the estimator the same milligrams are moved',
     for (let day = 1; day <= 6; day++) {
       told.goTo(day, 9).tell('movement', { from: 'tap', to: 'people', amount: litres(0.3), use: 'drink' });
       told.goTo(day, 12).tell('weigh', { store: 'C-01', amount: litres(19 - day, 0.2), method: 'balance' });
-      told.goTo(day, 21).tell('day-line', dayLine(day, { condensate: (990 + 3 * day) % 1000, product: 3, strokes: day === 4 ? null : 200, flushes: 12 }));
+      told.goTo(day, 21).tell(
+        'day-line',
+        dayLine(day, {
+          condensate: (990 + 3 * day) % 1000,
+          product: 3,
+          strokes: day === 4 ? null : 200,
+          flushes: 12,
+        }),
+      );
     }
   }
   expect([...both[0].fold.ledger.balances()]).toEqual([...both[1].fold.ledger.balances()]);

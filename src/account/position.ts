@@ -77,11 +77,20 @@ export function positionOf(told: Fold, atMs: number): Position {
 }
 
 function storePosition(fold: Fold, state: StoreState, atMs: number): StorePosition {
-  const { facts, grade, emptied, gradeHistory, biocides, release, hold, conditional, lastReading, because } = state;
+  const { facts, grade, emptied, gradeHistory, biocides, release, hold, conditional, lastReading, because } =
+    state;
   const movedSince = lastReading !== null && state.movedAtMs !== null && state.movedAtMs > lastReading.atMs;
   const howKnown: HowKnown = lastReading === null ? 'unknown' : movedSince ? 'reckoned' : lastReading.how;
   return {
-    facts, grade, emptied, gradeHistory, biocides, release, hold, conditional, because,
+    facts,
+    grade,
+    emptied,
+    gradeHistory,
+    biocides,
+    release,
+    hold,
+    conditional,
+    because,
     ...contentOf(fold, state),
     howKnown,
     ageMs: lastReading === null ? null : Math.max(0, atMs - lastReading.atMs),

@@ -10,7 +10,8 @@ const lunar = outpostOf(readFileSync(join(import.meta.dirname, '../../examples/l
 describe('a scale', () => {
   test('two readings of one scale share its calibration, and the doubt of their difference is smaller', () => {
     const told = holm();
-    for (const store of ['C-01', 'C-04']) told.goTo(1, 12).tell('weigh', { store, amount: litres(18, 0.2), method: 'balance' });
+    for (const store of ['C-01', 'C-04'])
+      told.goTo(1, 12).tell('weigh', { store, amount: litres(18, 0.2), method: 'balance' });
     const { estimator, stores } = told.fold;
     const [a, b] = [stores.get('C-01')?.content ?? -1, stores.get('C-04')?.content ?? -1];
     expect(estimator.covariance(a, b)).toBeGreaterThan(0);
@@ -19,7 +20,8 @@ describe('a scale', () => {
 
   test('a hundred readings leave the calibration of the scale', () => {
     const told = holm();
-    for (let k = 0; k < 100; k++) told.goTo(1, 10 + k / 100).tell('weigh', { store: 'R1', amount: litres(150, 0.2), method: 'balance' });
+    for (let k = 0; k < 100; k++)
+      told.goTo(1, 10 + k / 100).tell('weigh', { store: 'R1', amount: litres(150, 0.2), method: 'balance' });
     expect(told.believed('R1').uL).toBeGreaterThan(0.09);
     expect(told.believed('R1').uL).toBeLessThan(0.12);
   });
@@ -37,8 +39,18 @@ describe('gas injection', () => {
   test('repeats the error of the shell, however often it is done', () => {
     const told = holm();
     const pvt = {
-      store: 'R1', amount: litres(148, 1.6), bottleVolumeL: 10, tankVolumeL: 180, bottleBeforeKPaAbs: 600, bottleAfterKPaAbs: 200,
-      bottleBeforeC: 21, bottleAfterC: 20, tankBeforeKPaAbs: 101, tankAfterKPaAbs: 180, tankBeforeC: 20, tankAfterC: 21,
+      store: 'R1',
+      amount: litres(148, 1.6),
+      bottleVolumeL: 10,
+      tankVolumeL: 180,
+      bottleBeforeKPaAbs: 600,
+      bottleAfterKPaAbs: 200,
+      bottleBeforeC: 21,
+      bottleAfterC: 20,
+      tankBeforeKPaAbs: 101,
+      tankAfterKPaAbs: 180,
+      tankBeforeC: 20,
+      tankAfterC: 21,
     };
     told.goTo(1, 12).tell('pvt', pvt);
     const once = told.believed('R1');
@@ -53,9 +65,29 @@ describe('other instruments', () => {
   const opened = (outpost: typeof polar, store: string, value: number, uL: number) => {
     const told = new Told(outpost);
     const mgPerL = told.fold.mgPerL;
-    const amount = (v: number) => ({ massMg: Math.round(v * mgPerL), raw: { value: v, unit: 'L', mgPerUnit: mgPerL } });
-    told.tell('opening', holmOpening({ stores: [{ store, amount: { ...amount(value), uMg: Math.round(uL * mgPerL) }, grade: told.fold.stores.get(store)?.grade ?? null }], ports: [], counters: [] }));
-    return { told, amount, uL: () => (told.position().stores.find(({ facts }) => facts.id === store)?.uMg ?? 0) / mgPerL };
+    const amount = (v: number) => ({
+      massMg: Math.round(v * mgPerL),
+      raw: { value: v, unit: 'L', mgPerUnit: mgPerL },
+    });
+    told.tell(
+      'opening',
+      holmOpening({
+        stores: [
+          {
+            store,
+            amount: { ...amount(value), uMg: Math.round(uL * mgPerL) },
+            grade: told.fold.stores.get(store)?.grade ?? null,
+          },
+        ],
+        ports: [],
+        counters: [],
+      }),
+    );
+    return {
+      told,
+      amount,
+      uL: () => (told.position().stores.find(({ facts }) => facts.id === store)?.uMg ?? 0) / mgPerL,
+    };
   };
 
   test('a dip stick is worth millimetres by the slope of its tank’s table, not litres', () => {
@@ -74,7 +106,10 @@ describe('other instruments', () => {
 
   test('a level gauge with a relative calibration shares it', () => {
     const { told, amount, uL } = opened(lunar, 'S-1', 500, 200);
-    for (let k = 0; k < 50; k++) told.goTo(1, 12 + k / 100).tell('gauge', { store: 'S-1', amount: amount(500), instrument: 'cellar-levels' });
+    for (let k = 0; k < 50; k++)
+      told
+        .goTo(1, 12 + k / 100)
+        .tell('gauge', { store: 'S-1', amount: amount(500), instrument: 'cellar-levels' });
     expect(uL()).toBeGreaterThan(4.5);
     expect(uL()).toBeLessThan(5.5);
   });
@@ -90,7 +125,11 @@ test('a reading that is far from what was expected is asked about, and believed 
   const told = holm();
   const other = told.believed('C-01');
   told.goTo(1, 12).tell('weigh', { store: 'C-04', amount: litres(12, 0.2), method: 'balance' });
-  expect(told.findings('reading-far-off')[0]?.data).toMatchObject({ readMg: 12_000_000, expectedMg: 18_000_000, how: 'weighed' });
+  expect(told.findings('reading-far-off')[0]?.data).toMatchObject({
+    readMg: 12_000_000,
+    expectedMg: 18_000_000,
+    how: 'weighed',
+  });
   expect(Math.abs(told.believed('C-04').valueL - 12)).toBeLessThan(0.1);
   expect(told.believed('C-01')).toEqual(other);
 });

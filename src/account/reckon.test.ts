@@ -1,7 +1,7 @@
 // An account that goes on entry by entry is the one that is reckoned from scratch, whatever comes late or is taken back.
 import { describe, expect, test } from 'vitest';
-import { MG_PER_L } from '../../tests/journeys/holm.ts';
 import { stateOf } from '../../tests/journeys/fold-state.ts';
+import { MG_PER_L } from '../../tests/journeys/holm.ts';
 import { accountOf, draftOf, holmBook, keep, positionNow } from '../../tests/journeys/kept.ts';
 import { at, dayLine, holmOpening, idOf, litres } from '../../tests/journeys/told.ts';
 import type { AnyDraft, MemoryStore } from '../book/index.ts';
@@ -9,7 +9,12 @@ import { Account } from './reckon.ts';
 
 let count = 100;
 const move = (day: number, hour: number, valueL: number, more: Partial<AnyDraft> = {}) =>
-  draftOf('movement', { from: 'C-04', to: 'outside', amount: litres(valueL) }, { atMs: at(day, hour), count: ++count }, more as never);
+  draftOf(
+    'movement',
+    { from: 'C-04', to: 'outside', amount: litres(valueL) },
+    { atMs: at(day, hour), count: ++count },
+    more as never,
+  );
 const undo = (target: AnyDraft, day: number, hour: number) =>
   draftOf('undo', { target: target.id }, { atMs: at(day, hour), count: ++count });
 const correct = (target: AnyDraft, valueL: number, day: number, hour: number) =>
@@ -20,7 +25,9 @@ const correct = (target: AnyDraft, valueL: number, day: number, hour: number) =>
   );
 
 /** Takes batch after batch, and holds the account against one from scratch after each. */
-async function goesOn(...batches: AnyDraft[][]): Promise<{ account: Account; port: MemoryStore; contentL: number[] }> {
+async function goesOn(
+  ...batches: AnyDraft[][]
+): Promise<{ account: Account; port: MemoryStore; contentL: number[] }> {
   const port = await holmBook();
   const account = await accountOf(port);
   const contentL: number[] = [];
@@ -57,7 +64,10 @@ describe('one entry after another', () => {
 
   test('several in one batch, some of them late', async () => {
     const first = move(2, 8, 1);
-    const { contentL } = await goesOn([first], [move(2, 9, 1), move(1, 7, 2), undo(first, 2, 10), move(2, 11, 4)]);
+    const { contentL } = await goesOn(
+      [first],
+      [move(2, 9, 1), move(1, 7, 2), undo(first, 2, 10), move(2, 11, 4)],
+    );
     expect(contentL).toEqual([17, 18 - 1 - 2 - 4]);
   });
 
@@ -77,7 +87,12 @@ describe('one entry after another', () => {
   test('what takes back or corrects may come before what it speaks of', async () => {
     const first = move(1, 8, 1);
     const second = move(1, 9, 2);
-    const { contentL } = await goesOn([undo(first, 1, 7), correct(second, 5, 1, 7.5)], [first], [second], [move(1, 10, 1)]);
+    const { contentL } = await goesOn(
+      [undo(first, 1, 7), correct(second, 5, 1, 7.5)],
+      [first],
+      [second],
+      [move(1, 10, 1)],
+    );
     expect(contentL).toEqual([18, 18, 13, 12]);
   });
 
@@ -86,7 +101,10 @@ describe('one entry after another', () => {
     const circle = [
       { ...draftOf('undo', { target: b }, { atMs: at(1, 8), count: 901 }), id: a },
       { ...draftOf('undo', { target: a }, { atMs: at(1, 9), count: 902 }), id: b },
-      { ...draftOf('undo', { target: idOf(at(1, 10), 903) }, { atMs: at(1, 10), count: 903 }), id: idOf(at(1, 10), 903) },
+      {
+        ...draftOf('undo', { target: idOf(at(1, 10), 903) }, { atMs: at(1, 10), count: 903 }),
+        id: idOf(at(1, 10), 903),
+      },
     ] as AnyDraft[];
     const { contentL } = await goesOn([move(1, 7, 1)], circle);
     expect(contentL).toEqual([17, 17]);
@@ -95,7 +113,13 @@ describe('one entry after another', () => {
   test('far more entries than lie between two checkpoints', async () => {
     const many = Array.from({ length: 1300 }, (_, k) => move(2, 8 + k / 200, 0.001 * (k % 5)));
     const late = [move(2, 8.51, 0.5), move(1, 8, 0.25)];
-    await goesOn(many.slice(0, 600), many.slice(600), late, [undo(many[700] as AnyDraft, 3, 9)], [move(4, 8, 0.125)]);
+    await goesOn(
+      many.slice(0, 600),
+      many.slice(600),
+      late,
+      [undo(many[700] as AnyDraft, 3, 9)],
+      [move(4, 8, 0.125)],
+    );
   });
 });
 
@@ -109,15 +133,25 @@ describe('duplicates that somebody decides on', () => {
     );
   const inC03 = (account: Account) => account.fold.ledger.balanceMg('store:C-03') / MG_PER_L;
   const decide = (first: AnyDraft, second: AnyDraft, decision: 'merge' | 'both are true') =>
-    draftOf('duplicate-decision', { first: first.id, second: second.id, decision }, { atMs: at(1, 20), count: ++count });
+    draftOf(
+      'duplicate-decision',
+      { first: first.id, second: second.id, decision },
+      { atMs: at(1, 20), count: ++count },
+    );
 
   test('merge keeps one of them, both are true keeps both, an undone decision asks again', async () => {
     const [first, copy] = [fill(9, 'keeper'), fill(9.2, 'planner', 'copied on the ground')];
     const merge = decide(first, copy, 'merge');
     const { account, port } = await goesOn([first, copy], [merge]);
-    expect([inC03(account), positionNow(account).findings.some(({ code }) => code === 'duplicate-proposed')]).toEqual([20.5, false]);
+    expect([
+      inC03(account),
+      positionNow(account).findings.some(({ code }) => code === 'duplicate-proposed'),
+    ]).toEqual([20.5, false]);
     await account.take(await keep(port, [undo(merge, 1, 21)]));
-    expect([inC03(account), positionNow(account).findings.some(({ code }) => code === 'duplicate-proposed')]).toEqual([20.5, true]);
+    expect([
+      inC03(account),
+      positionNow(account).findings.some(({ code }) => code === 'duplicate-proposed'),
+    ]).toEqual([20.5, true]);
     await account.take(await keep(port, [decide(first, copy, 'both are true')]));
     expect(inC03(account)).toBe(41);
     expect(stateOf(account.fold)).toEqual(stateOf((await accountOf(port)).fold));
@@ -134,8 +168,14 @@ describe('duplicates that somebody decides on', () => {
 describe('views', () => {
   test('as known at and as of equal a fold over the entries that there were', async () => {
     const first = move(1, 8, 1);
-    const { port } = await goesOn([first], [move(2, 8, 2)], [undo(first, 3, 9)], [move(1, 6, 4, { enteredAtMs: at(4, 9) } as never)]);
-    const contentIn = async (view: { knownAtMs?: number; asOfMs?: number }) => (await accountOf(port, { view })).fold.ledger.balanceMg('store:C-04') / MG_PER_L;
+    const { port } = await goesOn(
+      [first],
+      [move(2, 8, 2)],
+      [undo(first, 3, 9)],
+      [move(1, 6, 4, { enteredAtMs: at(4, 9) } as never)],
+    );
+    const contentIn = async (view: { knownAtMs?: number; asOfMs?: number }) =>
+      (await accountOf(port, { view })).fold.ledger.balanceMg('store:C-04') / MG_PER_L;
     expect(await contentIn({ knownAtMs: at(2, 12) })).toBe(15);
     expect(await contentIn({ knownAtMs: at(3, 12) })).toBe(16);
     expect(await contentIn({ asOfMs: at(1, 7) })).toBe(14);
@@ -160,7 +200,11 @@ describe('the outpost file', () => {
   test('a new one, and one that is taken back, ask for a new account', async () => {
     const port = await holmBook();
     const account = await accountOf(port);
-    const file = draftOf('outpost', { text: account.outpost === null ? '' : 'format: none' }, { atMs: at(2, 8), count: ++count });
+    const file = draftOf(
+      'outpost',
+      { text: account.outpost === null ? '' : 'format: none' },
+      { atMs: at(2, 8), count: ++count },
+    );
     expect(await account.take(await keep(port, [file]))).toBe(false);
     expect((await Account.open(port)).ok).toBe(false);
     const back = undo(file, 2, 9);
@@ -196,7 +240,16 @@ test('a scan that breaks off leaves no half-reckoned account behind', async () =
 
 test('a day line goes on like any other entry', async () => {
   const lines = Array.from({ length: 6 }, (_, k) =>
-    draftOf('day-line', dayLine(k + 1, { condensate: (993 + 3 * k) % 1000, product: 3, strokes: k === 3 ? null : 200, flushes: 12 }), { atMs: at(k + 1, 21), count: ++count }),
+    draftOf(
+      'day-line',
+      dayLine(k + 1, {
+        condensate: (993 + 3 * k) % 1000,
+        product: 3,
+        strokes: k === 3 ? null : 200,
+        flushes: 12,
+      }),
+      { atMs: at(k + 1, 21), count: ++count },
+    ),
   );
   await goesOn(...lines.map((line) => [line]));
   await goesOn(...[2, 0, 5, 1, 4, 3].map((k) => [lines[k] as AnyDraft]));

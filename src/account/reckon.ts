@@ -1,6 +1,16 @@
 // Reckoning: folding the entries of a book into a position, from scratch or on from where one stands.
 import {
-  type Amendments, type AnyEntry, amend, amendmentsOf, type BookPort, compareOrder, entryOf, isAmendmentKind, type OrderKey, readBook, type View,
+  type Amendments,
+  type AnyEntry,
+  amend,
+  amendmentsOf,
+  type BookPort,
+  compareOrder,
+  entryOf,
+  isAmendmentKind,
+  type OrderKey,
+  readBook,
+  type View,
 } from '../book/index.ts';
 import type { Outpost, OutpostFinding, OutpostIndex } from '../outpost/index.ts';
 import { applyEntry } from './apply.ts';
@@ -17,7 +27,9 @@ interface Checkpoint {
   readonly fold: Fold;
 }
 
-export type OpenOutcome = { ok: true; account: Account } | { ok: false; findings: readonly OutpostFinding[] | null };
+export type OpenOutcome =
+  | { ok: true; account: Account }
+  | { ok: false; findings: readonly OutpostFinding[] | null };
 
 /** How far a fold has come. */
 interface Reckoned {
@@ -35,7 +47,11 @@ export class Account {
   #reckoned: Reckoned;
   #amendments: Amendments;
 
-  private constructor(port: BookPort, index: OutpostIndex, options: { view: View; estimating: boolean; amendments: Amendments }) {
+  private constructor(
+    port: BookPort,
+    index: OutpostIndex,
+    options: { view: View; estimating: boolean; amendments: Amendments },
+  ) {
     this.#port = port;
     this.#index = index;
     this.#view = options.view;
@@ -45,12 +61,23 @@ export class Account {
   }
 
   /** Reads the whole book once. `findings: null` says that the book has no outpost file yet. */
-  static async open(port: BookPort, options: { readonly view?: View; readonly estimating?: boolean; readonly readOutpost?: OutpostReader } = {}): Promise<OpenOutcome> {
+  static async open(
+    port: BookPort,
+    options: {
+      readonly view?: View;
+      readonly estimating?: boolean;
+      readonly readOutpost?: OutpostReader;
+    } = {},
+  ): Promise<OpenOutcome> {
     const view = options.view ?? {};
     const amendments = await amendmentsOf(port, view);
     const read = await outpostOfBook(port, view, amendments, options.readOutpost);
     if (!read.ok) return read;
-    const account = new Account(port, read.index, { view, estimating: options.estimating ?? true, amendments });
+    const account = new Account(port, read.index, {
+      view,
+      estimating: options.estimating ?? true,
+      amendments,
+    });
     await account.#replay(null);
     return { ok: true, account };
   }
@@ -76,7 +103,8 @@ export class Account {
     for (const entry of seen) {
       if (isAmendmentKind(entry.kind)) continue;
       const { last } = this.#reckoned;
-      if (from === null && last !== null && compareOrder(entry, last) > 0) this.#applyAmended(this.#reckoned, entry);
+      if (from === null && last !== null && compareOrder(entry, last) > 0)
+        this.#applyAmended(this.#reckoned, entry);
       else if (from === null || compareOrder(entry, from) < 0) from = entry;
     }
     if (from !== null) await this.#replay(from);
@@ -84,7 +112,9 @@ export class Account {
   }
 
   /** The first place in the order at which amendments change anything: their own, or that of what they speak of. */
-  async #reachOf(amendments: readonly AnyEntry[]): Promise<{ from: OrderKey | null; changes: boolean; touchesOutpost: boolean }> {
+  async #reachOf(
+    amendments: readonly AnyEntry[],
+  ): Promise<{ from: OrderKey | null; changes: boolean; touchesOutpost: boolean }> {
     let from: OrderKey | null = null;
     let touchesOutpost = false;
     const waiting = [...amendments];
@@ -103,18 +133,34 @@ export class Account {
   }
 
   #nothing(): Reckoned {
-    return { fold: new Fold(this.#index.outpost, { estimating: this.#estimating, index: this.#index }), last: null, checkpoints: [] };
+    return {
+      fold: new Fold(this.#index.outpost, { estimating: this.#estimating, index: this.#index }),
+      last: null,
+      checkpoints: [],
+    };
   }
 
   async #replay(from: OrderKey | null): Promise<void> {
     const { checkpoints } = this.#reckoned;
-    const start = from === null ? undefined : checkpoints.findLast((checkpoint) => compareOrder(checkpoint.key, from) < 0);
+    const start =
+      from === null
+        ? undefined
+        : checkpoints.findLast((checkpoint) => compareOrder(checkpoint.key, from) < 0);
     const reckoned: Reckoned =
-      start === undefined ? this.#nothing() : { fold: start.fold.clone(), last: start.key, checkpoints: checkpoints.slice(0, checkpoints.indexOf(start) + 1) };
+      start === undefined
+        ? this.#nothing()
+        : {
+            fold: start.fold.clone(),
+            last: start.key,
+            checkpoints: checkpoints.slice(0, checkpoints.indexOf(start) + 1),
+          };
     reckoned.fold.decisions = decisionsOf(this.#amendments);
     const after = start === undefined ? {} : { after: start.key };
     try {
-      for await (const batch of readBook(this.#port, this.#view, { ...after, amendments: this.#amendments })) {
+      for await (const batch of readBook(this.#port, this.#view, {
+        ...after,
+        amendments: this.#amendments,
+      })) {
         for (const entry of batch) this.#apply(reckoned, entry);
       }
     } catch (error) {

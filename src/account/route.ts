@@ -27,7 +27,11 @@ export function resolve(fold: Fold, end: FlowEnd): End | null {
 }
 
 /** Shares out an interval over the sources of its way: each gives what it has, in order; what was told of one stands. */
-export function sourcesOf(fold: Fold, route: Route, interval: { readonly state: CounterState; readonly massMg: number }): SourceShare[] {
+export function sourcesOf(
+  fold: Fold,
+  route: Route,
+  interval: { readonly state: CounterState; readonly massMg: number },
+): SourceShare[] {
   const { state } = interval;
   const ordinary = ordinarySources(fold, route);
   const shares = [...claimShares(fold, state), ...strandedShares(fold, state, ordinary)];
@@ -60,12 +64,18 @@ function ordinarySources(fold: Fold, route: Route): { readonly end: End; readonl
 function claimShares(fold: Fold, state: CounterState): SourceShare[] {
   return state.claims.flatMap((claim) => {
     const store = fold.stores.get(claim.store);
-    return store === undefined ? [] : [{ ...plain, end: fold.endOfStore(store), massMg: claim.massMg, claimUMg: claim.uMg }];
+    return store === undefined
+      ? []
+      : [{ ...plain, end: fold.endOfStore(store), massMg: claim.massMg, claimUMg: claim.uMg }];
   });
 }
 
 /** Single uses out of stores that give no more by themselves: what they gave stands, unless a claim says how much it was. */
-function strandedShares(fold: Fold, state: CounterState, ordinary: readonly { readonly end: End }[]): SourceShare[] {
+function strandedShares(
+  fold: Fold,
+  state: CounterState,
+  ordinary: readonly { readonly end: End }[],
+): SourceShare[] {
   const claimed = new Set(state.claims.map((claim) => storeAccount(claim.store)));
   return [...state.split]
     .filter(([account]) => !claimed.has(account) && !ordinary.some(({ end }) => end.account === account))
@@ -90,7 +100,9 @@ function availableMg(fold: Fold, end: End, state: CounterState): number {
 function lastResort(fold: Fold, route: Route, massMg: number): SourceShare {
   const source = route.from.find(isOnlyByEntry);
   const end = source === undefined ? null : resolve(fold, source);
-  return end === null ? { ...plain, end: poolEnd('unplaced'), massMg } : { ...plain, end, massMg, unsaid: true };
+  return end === null
+    ? { ...plain, end: poolEnd('unplaced'), massMg }
+    : { ...plain, end, massMg, unsaid: true };
 }
 
 function endOfAccount(fold: Fold, account: string): End {

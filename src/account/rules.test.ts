@@ -9,7 +9,9 @@ import { indexOutpost, type OutpostIndex } from '../outpost/index.ts';
 import { Fold } from './fold.ts';
 import { biocidesIn, gradeAfter, ruleBreaks, type Side } from './rules.ts';
 
-const corrie = outpostOf(readFileSync(join(import.meta.dirname, '../../examples/corrie/outpost.yaml'), 'utf8'));
+const corrie = outpostOf(
+  readFileSync(join(import.meta.dirname, '../../examples/corrie/outpost.yaml'), 'utf8'),
+);
 const index = indexOutpost(corrie);
 
 /** A store as the rules see it; its facts are those of a store of the fold. */
@@ -20,7 +22,8 @@ function side(fold: Fold, id: string, change: Partial<Side> = {}): Side {
 }
 
 const fold = new Fold(corrie);
-const codes = (from: Side, to: Side, by: OutpostIndex = index) => ruleBreaks(by, from, to).map(({ code }) => code);
+const codes = (from: Side, to: Side, by: OutpostIndex = index) =>
+  ruleBreaks(by, from, to).map(({ code }) => code);
 
 /** Rows give, columns take: drinking, technical, iodine, raw, waste. `y`: nothing of grades speaks against it. */
 const GRADES = ['drinking', 'technical', 'iodine', 'raw', 'waste'];
@@ -52,7 +55,9 @@ describe('grades', () => {
   test('a store that the file ties to one grade does not go down, emptied or not', () => {
     const raw = side(fold, 'C-01', { grade: 'raw' });
     expect(codes(raw, side(fold, 'PB', { emptied: true }))).toContain('grade-may-not-flow');
-    expect(codes(side(fold, 'C-01', { grade: 'technical' }), side(fold, 'R1', { emptied: true }))).toContain('grade-may-not-flow');
+    expect(codes(side(fold, 'C-01', { grade: 'technical' }), side(fold, 'R1', { emptied: true }))).toContain(
+      'grade-may-not-flow',
+    );
   });
 
   test('a store that was never used takes anything and becomes it', () => {
@@ -64,14 +69,30 @@ describe('grades', () => {
   });
 
   test('where containers may not go down, they do not', () => {
-    const strict = indexOutpost(outpostOf(changed('survivalLPerPersonDay: 2\n', 'survivalLPerPersonDay: 2\n  containersMayGoDown: false\n', HOLM)));
+    const strict = indexOutpost(
+      outpostOf(
+        changed(
+          'survivalLPerPersonDay: 2\n',
+          'survivalLPerPersonDay: 2\n  containersMayGoDown: false\n',
+          HOLM,
+        ),
+      ),
+    );
     const gives = side(fold, 'C-01', { grade: 'technical' });
     const emptied = side(fold, 'C-02', { grade: 'drinking', emptied: true });
     expect(codes(gives, emptied, strict)).toContain('grade-may-not-flow');
   });
 
   test('a terminal grade stays what it is under any name', () => {
-    const renamed = indexOutpost(outpostOf(HOLM.replaceAll('id: waste,', 'id: grey,').replaceAll(', waste]', ', grey]').replaceAll('[waste]', '[grey]').replaceAll('holds: waste', 'holds: grey').replaceAll('takes: waste', 'takes: grey')));
+    const renamed = indexOutpost(
+      outpostOf(
+        HOLM.replaceAll('id: waste,', 'id: grey,')
+          .replaceAll(', waste]', ', grey]')
+          .replaceAll('[waste]', '[grey]')
+          .replaceAll('holds: waste', 'holds: grey')
+          .replaceAll('takes: waste', 'takes: grey'),
+      ),
+    );
     const drinking = side(fold, 'C-01', { grade: 'drinking' });
     expect(codes(drinking, side(fold, 'C-02', { grade: 'grey', emptied: true }), renamed)).toEqual([]);
     expect(gradeAfter(renamed, drinking, side(fold, 'C-02', { grade: 'grey', emptied: true }))).toBe('grey');
@@ -96,7 +117,9 @@ describe('biocides', () => {
   });
 
   test('a file may say that a rest does not count', () => {
-    const lenient = indexOutpost(outpostOf(changed('neverMeets: [iodine] }', 'neverMeets: [iodine], alsoInRemainder: false }', HOLM)));
+    const lenient = indexOutpost(
+      outpostOf(changed('neverMeets: [iodine] }', 'neverMeets: [iodine], alsoInRemainder: false }', HOLM)),
+    );
     expect(codes(iodine, { ...silver, emptied: true }, lenient)).not.toContain('biocides-meet');
     expect(codes(iodine, silver, lenient)).toContain('biocides-meet');
   });
@@ -118,7 +141,9 @@ describe('the reserve', () => {
     ['loader’s certificate', true],
     ['none', true],
   ] as const)('released by %s: refused %s', (release, refused) => {
-    expect(codes(side(fold, 'C-01', { grade: 'drinking', release }), reserve).includes('reserve-unreleased')).toBe(refused);
+    expect(
+      codes(side(fold, 'C-01', { grade: 'drinking', release }), reserve).includes('reserve-unreleased'),
+    ).toBe(refused);
   });
 
   test('from one reserve tank to the other nothing is asked', () => {
@@ -141,6 +166,11 @@ describe('holds', () => {
 
   test('what breaks several rules is told of all of them', () => {
     const bad = side(fold, 'C-01', { grade: 'iodine', hold, release: 'none' });
-    expect(codes(bad, side(fold, 'R1'))).toEqual(['biocides-meet', 'grade-may-not-flow', 'reserve-unreleased', 'held-water-moved']);
+    expect(codes(bad, side(fold, 'R1'))).toEqual([
+      'biocides-meet',
+      'grade-may-not-flow',
+      'reserve-unreleased',
+      'held-water-moved',
+    ]);
   });
 });

@@ -30,15 +30,28 @@ export function biocidesIn(index: OutpostIndex, side: Side): readonly string[] {
 
 /** All rules that a flow from one store into another breaks. */
 export function ruleBreaks(index: OutpostIndex, from: Side, to: Side): readonly RuleBreak[] {
-  return [...biocideBreaks(index, from, to), ...gradeBreaks(index, from, to), ...reserveBreaks(index, from, to), ...holdBreaks(index, from, to)];
+  return [
+    ...biocideBreaks(index, from, to),
+    ...gradeBreaks(index, from, to),
+    ...reserveBreaks(index, from, to),
+    ...holdBreaks(index, from, to),
+  ];
 }
 
 function biocideBreaks(index: OutpostIndex, from: Side, to: Side): RuleBreak[] {
   const there = biocidesIn(index, to);
   for (const comes of biocidesIn(index, from)) {
-    const enemy = there.find((other) => mustNotMeet(index, comes, other, to.emptied) || mustNotMeet(index, other, comes, to.emptied));
+    const enemy = there.find(
+      (other) => mustNotMeet(index, comes, other, to.emptied) || mustNotMeet(index, other, comes, to.emptied),
+    );
     if (enemy !== undefined) {
-      const data = { from: from.facts.id, to: to.facts.id, comes, meets: enemy, residue: to.emptied ? 'residue' : 'content' };
+      const data = {
+        from: from.facts.id,
+        to: to.facts.id,
+        comes,
+        meets: enemy,
+        residue: to.emptied ? 'residue' : 'content',
+      };
       return [{ code: 'biocides-meet', data }];
     }
   }
@@ -52,7 +65,10 @@ function mustNotMeet(index: OutpostIndex, biocide: string, other: string, inRest
 }
 
 /** The first two biocides among some that never meet, or null. */
-export function enemiesAmong(index: OutpostIndex, biocides: readonly string[]): readonly [string, string] | null {
+export function enemiesAmong(
+  index: OutpostIndex,
+  biocides: readonly string[],
+): readonly [string, string] | null {
   for (const comes of biocides) {
     const meets = biocides.find((other) => mustNotMeet(index, comes, other, false));
     if (meets !== undefined) return [comes, meets];
@@ -64,10 +80,16 @@ function gradeBreaks(index: OutpostIndex, from: Side, to: Side): RuleBreak[] {
   if (from.grade === null || to.grade === null) return [];
   const after = gradeAfter(index, from, to) ?? from.grade;
   const mayFlow = index.grades.get(from.grade)?.mayFlowInto ?? [];
-  const mayGoDown = to.emptied && !isWaste(index, to) && index.outpost.policy.containersMayGoDown && !isFixed(index, to);
+  const mayGoDown =
+    to.emptied && !isWaste(index, to) && index.outpost.policy.containersMayGoDown && !isFixed(index, to);
   const receiving = mayGoDown ? after : to.grade;
   if (mayFlow.includes(receiving)) return [];
-  return [{ code: 'grade-may-not-flow', data: { from: from.facts.id, to: to.facts.id, fromGrade: from.grade, toGrade: to.grade } }];
+  return [
+    {
+      code: 'grade-may-not-flow',
+      data: { from: from.facts.id, to: to.facts.id, fromGrade: from.grade, toGrade: to.grade },
+    },
+  ];
 }
 
 /** A store that the outpost file ties to one grade never goes down. */
@@ -79,12 +101,19 @@ function reserveBreaks(index: OutpostIndex, from: Side, to: Side): RuleBreak[] {
   if (!to.facts.reserve || from.facts.reserve) return [];
   if (index.outpost.policy.deliveredWater?.releasedForReserveOnlyByOwnSample !== true) return [];
   if (from.release === 'own sample' || from.release === 'made here' || from.release === 'opening') return [];
-  return [{ code: 'reserve-unreleased', data: { from: from.facts.id, to: to.facts.id, release: from.release } }];
+  return [
+    { code: 'reserve-unreleased', data: { from: from.facts.id, to: to.facts.id, release: from.release } },
+  ];
 }
 
 function holdBreaks(index: OutpostIndex, from: Side, to: Side): RuleBreak[] {
   if (from.hold === null || isWaste(index, to)) return [];
-  return [{ code: 'held-water-moved', data: { from: from.facts.id, to: to.facts.id, hold: from.hold.hold, reason: from.hold.reason } }];
+  return [
+    {
+      code: 'held-water-moved',
+      data: { from: from.facts.id, to: to.facts.id, hold: from.hold.hold, reason: from.hold.reason },
+    },
+  ];
 }
 
 /** Nothing comes back from there, so nothing has to wait there. */

@@ -26,13 +26,18 @@ function silence(fold: Fold, atMs: number): AccountFinding[] {
   const lastMs = fold.lastLineMs ?? fold.openingMs;
   if (atMs - lastMs < SILENCE_MS) return [];
   const days = Math.floor((atMs - lastMs) / msPerDay);
-  return [{ code: 'no-reading', severity: 'act-today', where: {}, data: { lastMs, days }, entries: [], atMs }];
+  return [
+    { code: 'no-reading', severity: 'act-today', where: {}, data: { lastMs, days }, entries: [], atMs },
+  ];
 }
 
 /** One line for a hold, however many stores it holds. */
 function holds(fold: Fold, stores: readonly StorePosition[], atMs: number): AccountFinding[] {
   const found: AccountFinding[] = [];
-  for (const [kind, code] of [['hold', 'hold-open'], ['conditional', 'conditional-reserve']] as const) {
+  for (const [kind, code] of [
+    ['hold', 'hold-open'],
+    ['conditional', 'conditional-reserve'],
+  ] as const) {
     const groups = new Map<string, { hold: HoldState; members: StorePosition[] }>();
     for (const store of stores) {
       for (const hold of openOn(fold, store, kind)) {
@@ -74,7 +79,16 @@ function negative(fold: Fold, stores: readonly StorePosition[], atMs: number): A
   return stores.flatMap((store): AccountFinding[] => {
     if (store.massMg >= -2 * store.uMg || store.massMg >= 0 || inflowWaits(fold, store)) return [];
     const data = { massMg: store.massMg, u95Mg: 2 * store.uMg, mgPerL: fold.mgPerL };
-    return [{ code: 'negative-stock', severity: 'act-today', where: { store: store.facts.id }, data, entries: store.because, atMs }];
+    return [
+      {
+        code: 'negative-stock',
+        severity: 'act-today',
+        where: { store: store.facts.id },
+        data,
+        entries: store.because,
+        atMs,
+      },
+    ];
   });
 }
 
@@ -84,7 +98,8 @@ function inflowWaits(fold: Fold, store: StorePosition): boolean {
   return fold.index.outpost.instruments.some((instrument) => {
     const to = instrument.route?.to;
     const counter = fold.counters.get(instrument.id);
-    if (to === undefined || !('store' in to) || to.store !== store.facts.id || counter === undefined) return false;
+    if (to === undefined || !('store' in to) || to.store !== store.facts.id || counter === undefined)
+      return false;
     return movedAtMs !== null && counter.sinceMs < movedAtMs;
   });
 }
@@ -95,7 +110,13 @@ function reserve(fold: Fold, stores: readonly StorePosition[], atMs: number): Ac
   const massMg = members.reduce((sum, store) => sum + store.massMg, 0);
   const floorMg = Math.round(policy.floorL * fold.mgPerL);
   if (members.length === 0 || massMg >= floorMg || fold.openingMs === null) return [];
-  const data = { massMg, u95Mg: u95MgOf(fold, members), floorMg, mgPerL: fold.mgPerL, stores: members.map((store) => store.facts.id) };
+  const data = {
+    massMg,
+    u95Mg: u95MgOf(fold, members),
+    floorMg,
+    mgPerL: fold.mgPerL,
+    stores: members.map((store) => store.facts.id),
+  };
   return [{ code: 'reserve-below-floor', severity: 'act-now', where: {}, data, entries: [], atMs }];
 }
 
@@ -105,7 +126,16 @@ function wasteLimits(fold: Fold, stores: readonly StorePosition[], atMs: number)
     const terminal = store.grade !== null && fold.index.grades.get(store.grade)?.terminal === true;
     if (limitMg === null || !terminal || store.massMg <= limitMg + 2 * store.uMg) return [];
     const data = { massMg: store.massMg, u95Mg: 2 * store.uMg, limitMg, mgPerL: fold.mgPerL };
-    return [{ code: 'waste-limit', severity: 'act-today', where: { store: store.facts.id }, data, entries: store.because, atMs }];
+    return [
+      {
+        code: 'waste-limit',
+        severity: 'act-today',
+        where: { store: store.facts.id },
+        data,
+        entries: store.because,
+        atMs,
+      },
+    ];
   });
 }
 
@@ -118,6 +148,15 @@ function neverMeasured(fold: Fold, stores: readonly StorePosition[], atMs: numbe
     const last = fold.stores.get(store.facts.id)?.lastReading;
     if (last?.how !== 'opening' || store.uMg < NEVER_MEASURED_PART * store.facts.capacityMg) return [];
     const data = { u95Mg: 2 * store.uMg, capacityMg: store.facts.capacityMg, mgPerL: fold.mgPerL };
-    return [{ code: 'never-weighed', severity: 'know', where: { store: store.facts.id }, data, entries: [last.entry], atMs }];
+    return [
+      {
+        code: 'never-weighed',
+        severity: 'know',
+        where: { store: store.facts.id },
+        data,
+        entries: [last.entry],
+        atMs,
+      },
+    ];
   });
 }

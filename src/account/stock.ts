@@ -22,7 +22,8 @@ export function notFreeBecause(position: Position, store: StorePosition): string
   if (grade.terminal) return 'waste';
   if (store.release === 'none') return 'not released';
   const delivered = position.index.outpost.policy.deliveredWater;
-  if (store.release === 'loader’s certificate' && delivered?.usableOnLoadersCertificate !== true) return 'not released';
+  if (store.release === 'loader’s certificate' && delivered?.usableOnLoadersCertificate !== true)
+    return 'not released';
   if (store.emptied) return 'empty';
   return null;
 }
@@ -30,12 +31,18 @@ export function notFreeBecause(position: Position, store: StorePosition): string
 /** Free water of one grade. Each store gives what is above its remainder; whose content is less gives nothing. */
 export function freeStock(position: Position, grade: string): FreeStock {
   const members = position.stores.filter(
-    (store) => store.grade === grade && store.massMg > store.facts.remainderMg && notFreeBecause(position, store) === null,
+    (store) =>
+      store.grade === grade &&
+      store.massMg > store.facts.remainderMg &&
+      notFreeBecause(position, store) === null,
   );
   const stores = members.map((store) => store.facts.id);
   const { massMg, uMg } = position.sumOf(stores);
   const remainderMg = members.reduce((sum, store) => sum + store.facts.remainderMg, 0);
-  const remainderVariance = members.reduce((sum, store) => sum + store.facts.remainderUMg * store.facts.remainderUMg, 0);
+  const remainderVariance = members.reduce(
+    (sum, store) => sum + store.facts.remainderUMg * store.facts.remainderUMg,
+    0,
+  );
   return {
     grade,
     stores,
@@ -46,7 +53,9 @@ export function freeStock(position: Position, grade: string): FreeStock {
 }
 
 /** The reserve that policy counts, all of its content, and what of it is conditional. */
-export function reserveStock(position: Position): FreeStock & { readonly conditionalMg: number; readonly floorMg: number } {
+export function reserveStock(
+  position: Position,
+): FreeStock & { readonly conditionalMg: number; readonly floorMg: number } {
   const policy = position.index.outpost.policy.reserve;
   const members = position.stores.filter((store) => policy.counts.includes(store.facts.id));
   const stores = members.map((store) => store.facts.id);

@@ -77,7 +77,10 @@ const MOST_REASONS = 40;
 
 export function rememberEntry(state: StoreState, entry: string): void {
   if (state.because.at(-1) === entry) return;
-  const rest = state.because.length >= MOST_REASONS ? [...state.because.slice(0, 1), ...state.because.slice(2)] : state.because;
+  const rest =
+    state.because.length >= MOST_REASONS
+      ? [...state.because.slice(0, 1), ...state.because.slice(2)]
+      : state.because;
   state.because = [...rest, entry];
 }
 

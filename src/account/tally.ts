@@ -37,7 +37,8 @@ export function countersOfGrade(fold: Fold, grade: string): readonly string[] {
     const route = instrument.route;
     if (route === undefined || instrument.reading === 'amount') return [];
     const made = gradeMade(fold, route);
-    const touches = made === grade || (made === null && route.from.some((source) => gradeOfEnd(fold, source) === grade));
+    const touches =
+      made === grade || (made === null && route.from.some((source) => gradeOfEnd(fold, source) === grade));
     return touches ? [instrument.id] : [];
   });
 }

@@ -57,7 +57,12 @@ test.each([
 
 test('a hostile text ends at once', () => {
   const started = performance.now();
-  for (const text of [`water ${'1'.repeat(3900)}`, `water ${'1.'.repeat(1900)}`, `water ${'1 '.repeat(1900)}`, `water ${'a-1'.repeat(1300)}`]) {
+  for (const text of [
+    `water ${'1'.repeat(3900)}`,
+    `water ${'1.'.repeat(1900)}`,
+    `water ${'1 '.repeat(1900)}`,
+    `water ${'a-1'.repeat(1300)}`,
+  ]) {
     amountWithoutUnit(text, NAMES);
   }
   expect(performance.now() - started).toBeLessThan(200);

@@ -1,21 +1,33 @@
 // Stores that a unit feeds past every meter: what is taken out of them must have come in.
 import type { AnyEntry } from '../book/index.ts';
-import { storeAccount } from './ledger.ts';
 import { flow } from './flow.ts';
 import type { Fold } from './fold.ts';
+import { storeAccount } from './ledger.ts';
 import { noteEntry } from './note.ts';
 import { resolve } from './route.ts';
 import type { StoreState } from './store-state.ts';
 
 /** Before water is taken out of such a store: the part that the account does not know of came in by the unit behind it. */
-export function deduceInflow(fold: Fold, entry: AnyEntry, state: StoreState | null, taken: { readonly massMg: number; readonly uMg: number }): void {
+export function deduceInflow(
+  fold: Fold,
+  entry: AnyEntry,
+  state: StoreState | null,
+  taken: { readonly massMg: number; readonly uMg: number },
+): void {
   if (state === null) return;
   const unit = unmeteredUnit(fold, state.facts.id);
   const source = unit?.takes[0];
   const from = source === undefined ? null : resolve(fold, source);
   const massMg = taken.massMg - fold.ledger.balanceMg(storeAccount(state.facts.id));
   if (unit === undefined || from === null || massMg <= 0) return;
-  flow(fold, entry, { from, to: fold.endOfStore(state), massMg, uMg: taken.uMg, calibration: -1, plumbing: true });
+  flow(fold, entry, {
+    from,
+    to: fold.endOfStore(state),
+    massMg,
+    uMg: taken.uMg,
+    calibration: -1,
+    plumbing: true,
+  });
   const data = { massMg, mgPerL: fold.mgPerL, unit: unit.id };
   noteEntry(fold, entry, { code: 'unmetered-inflow', severity: 'know', store: state.facts.id, data });
 }
@@ -24,6 +36,9 @@ export function deduceInflow(fold: Fold, entry: AnyEntry, state: StoreState | nu
 function unmeteredUnit(fold: Fold, store: string) {
   if (fold.index.stores.get(store)?.gaugedBy !== 'nothing') return undefined;
   return fold.index.outpost.units.find(
-    (unit) => 'store' in unit.feeds && unit.feeds.store === store && !fold.index.outpost.instruments.some(({ meters }) => meters === unit.id),
+    (unit) =>
+      'store' in unit.feeds &&
+      unit.feeds.store === store &&
+      !fold.index.outpost.instruments.some(({ meters }) => meters === unit.id),
   );
 }

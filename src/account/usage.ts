@@ -29,7 +29,10 @@ export class Usage {
   readonly #open: Map<string, OpenUsage>;
   readonly #days: Map<string, readonly UsageDay[]>;
 
-  constructor(open: Iterable<readonly [string, OpenUsage]> = [], days: Iterable<readonly [string, readonly UsageDay[]]> = []) {
+  constructor(
+    open: Iterable<readonly [string, OpenUsage]> = [],
+    days: Iterable<readonly [string, readonly UsageDay[]]> = [],
+  ) {
     this.#open = new Map([...open].map(([grade, usage]) => [grade, { ...usage }]));
     this.#days = new Map(days);
   }
@@ -59,13 +62,24 @@ export class Usage {
   }
 
   /** Closes the interval of a grade, unless one of its counters was not read: then it stays open. */
-  close(grade: string, line: { day: number; atMs: number; peopleAboard: number; complete: boolean; entry: string }): void {
+  close(
+    grade: string,
+    line: { day: number; atMs: number; peopleAboard: number; complete: boolean; entry: string },
+  ): void {
     const open = this.#open.get(grade);
     if (open === undefined || !line.complete) return;
     const days = Math.round((line.atMs - open.sinceMs) / msPerDay);
     // A second line on one day closes nothing: what it counted belongs to the day after.
     if (days < 1) return;
-    if (!open.isSpoilt) this.#keep(grade, { day: line.day, endMs: line.atMs, days, peopleAboard: line.peopleAboard, netMg: open.netMg, entry: line.entry });
+    if (!open.isSpoilt)
+      this.#keep(grade, {
+        day: line.day,
+        endMs: line.atMs,
+        days,
+        peopleAboard: line.peopleAboard,
+        netMg: open.netMg,
+        entry: line.entry,
+      });
     this.start(grade, line.atMs);
   }
 

@@ -145,7 +145,13 @@ test('a correction that does not fit the kind of its target corrects nothing', (
   } as AnyEntry;
   const correct = (body: Record<string, unknown>) =>
     readAmendments([
-      { ...target, id: '00000000-0000-7000-8000-000000000002', number: 2, kind: 'correction', body: { target: target.id, reason: 'slip', body } } as AnyEntry,
+      {
+        ...target,
+        id: '00000000-0000-7000-8000-000000000002',
+        number: 2,
+        kind: 'correction',
+        body: { target: target.id, reason: 'slip', body },
+      } as AnyEntry,
     ]);
   expect(amend(target, correct({ text: 'cloudy' }))?.body).toEqual({ text: 'cloudy' });
   expect(amend(target, correct({ store: 'C-01', amount: 1e9 }))).toBe(target);

@@ -15,12 +15,17 @@ export type Problem =
   /** Somebody has to say yes first. */
   | 'ask first';
 
-export type Answer<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: Problem; readonly findings: readonly Finding[] };
+export type Answer<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly problem: Problem; readonly findings: readonly Finding[] };
 
 export function yes<T>(value: T): Answer<T> {
   return { ok: true, value };
 }
 
-export function no(problem: Problem, ...findings: readonly Finding[]): { ok: false; problem: Problem; findings: readonly Finding[] } {
+export function no(
+  problem: Problem,
+  ...findings: readonly Finding[]
+): { ok: false; problem: Problem; findings: readonly Finding[] } {
   return { ok: false, problem, findings };
 }

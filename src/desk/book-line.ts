@@ -15,7 +15,10 @@ export interface LineContext {
 }
 
 /** Site and number of the entries that some entries point at: those that they undo, correct, decide on, rest on. */
-export async function refsIn(port: BookPort, entries: readonly AnyEntry[]): Promise<(id: string) => string | null> {
+export async function refsIn(
+  port: BookPort,
+  entries: readonly AnyEntry[],
+): Promise<(id: string) => string | null> {
   const refs = new Map<string, string>();
   for (const id of new Set(entries.flatMap(pointedAt))) {
     const found = await port.find(id);

@@ -7,5 +7,11 @@ export function deskFinding(
   data: FindingData = {},
   more: { readonly where?: Where; readonly severity?: Severity; readonly entries?: readonly string[] } = {},
 ): Finding<DeskFindingCode> {
-  return { code, severity: more.severity ?? 'error', where: more.where ?? {}, data, entries: more.entries ?? [] };
+  return {
+    code,
+    severity: more.severity ?? 'error',
+    where: more.where ?? {},
+    data,
+    entries: more.entries ?? [],
+  };
 }

@@ -47,13 +47,19 @@ export class Desk {
     const whole = view.knownAtMs === undefined && view.asOfMs === undefined;
     if (whole && this.#account !== null) return yes(this.#account);
     const opened = await Account.open(this.port, { view, ...this.#readOutpost });
-    if (!opened.ok) return opened.findings === null ? no('wrong use', deskFinding('book-not-begun', { what: 'outpost file' })) : no('bad input', ...opened.findings);
+    if (!opened.ok)
+      return opened.findings === null
+        ? no('wrong use', deskFinding('book-not-begun', { what: 'outpost file' }))
+        : no('bad input', ...opened.findings);
     if (whole) this.#account = opened.account;
     return yes(opened.account);
   }
 
   /** Keeps drafts and moves the account on. */
-  async keep(drafts: readonly AnyDraft[], moment: Pick<Moment, 'nowUtcMs'>): Promise<Answer<{ kept: readonly AnyEntry[]; alreadyKept: readonly string[] }>> {
+  async keep(
+    drafts: readonly AnyDraft[],
+    moment: Pick<Moment, 'nowUtcMs'>,
+  ): Promise<Answer<{ kept: readonly AnyEntry[]; alreadyKept: readonly string[] }>> {
     const outcome = await keepDrafts(this.port, drafts, { hash: this.hash, keptAtMs: moment.nowUtcMs });
     if (!outcome.ok) return no('bad input', ...outcome.findings);
     // Another outpost file is another fold: it is made anew when next asked for.
@@ -76,14 +82,19 @@ export class Desk {
    * so that the invented outpost does not look a hundred years away.
    */
   presentMs(position: Pick<Position, 'lastEntryMs'>, moment: Pick<Moment, 'nowUtcMs'>): number {
-    return this.info.purpose === 'practice' && position.lastEntryMs !== null ? position.lastEntryMs : moment.nowUtcMs;
+    return this.info.purpose === 'practice' && position.lastEntryMs !== null
+      ? position.lastEntryMs
+      : moment.nowUtcMs;
   }
 
   /**
    * When something happens that is entered now. A practice book whose last day is closed goes on with the next day:
    * else its first entry would need a reason for being late.
    */
-  enteringMs(fold: Pick<Fold, 'lastEntryMs' | 'closedDays' | 'dayRule'>, moment: Pick<Moment, 'nowUtcMs'>): number {
+  enteringMs(
+    fold: Pick<Fold, 'lastEntryMs' | 'closedDays' | 'dayRule'>,
+    moment: Pick<Moment, 'nowUtcMs'>,
+  ): number {
     const presentMs = this.presentMs(fold, moment);
     const day = dayOf(presentMs, fold.dayRule);
     const isOver = this.info.purpose === 'practice' && fold.closedDays.has(day);
@@ -92,7 +103,10 @@ export class Desk {
 }
 
 /** Where a request looks: now, as known at an instant, or as of one by all that is known. */
-export type Sight = { readonly kind: 'now' } | { readonly kind: 'as known at'; readonly ms: number } | { readonly kind: 'as of'; readonly ms: number };
+export type Sight =
+  | { readonly kind: 'now' }
+  | { readonly kind: 'as known at'; readonly ms: number }
+  | { readonly kind: 'as of'; readonly ms: number };
 
 export function viewOf(sight: Sight): View {
   if (sight.kind === 'now') return {};
@@ -100,7 +114,11 @@ export function viewOf(sight: Sight): View {
 }
 
 /** The position that a request sees. */
-export async function positionAt(desk: Desk, sight: Sight, moment: Pick<Moment, 'nowUtcMs'>): Promise<Answer<Position>> {
+export async function positionAt(
+  desk: Desk,
+  sight: Sight,
+  moment: Pick<Moment, 'nowUtcMs'>,
+): Promise<Answer<Position>> {
   const opened = await desk.account(viewOf(sight));
   if (!opened.ok) return opened;
   const { fold } = opened.value;

@@ -1,8 +1,21 @@
 // Lines out and lines in: exports of the book, and imports of exports and of field logs.
-import { acceptLines, type AnyDraft, bookDigest, type CheckResult, checkBook, entryOf, type ExportHeader, exportLines, type Head, readHeader, type Since } from '../book/index.ts';
+
 import type { Fold } from '../account/index.ts';
+import {
+  type AnyDraft,
+  acceptLines,
+  bookDigest,
+  type CheckResult,
+  checkBook,
+  type ExportHeader,
+  entryOf,
+  exportLines,
+  type Head,
+  readHeader,
+  type Since,
+} from '../book/index.ts';
 import type { Finding } from '../ground/units/index.ts';
-import type { WordedFinding } from '../papers/index.ts';
+import { type WordedFinding, wordFinding } from '../papers/index.ts';
 import { type Answer, no, yes } from './answer.ts';
 import { type Desk, type Moment, positionAt } from './desk.ts';
 import { deskFinding } from './desk-finding.ts';
@@ -33,7 +46,9 @@ export interface ImportRequest {
   readonly sure?: boolean;
 }
 
-export type HeaderRead = { readonly ok: true; readonly value: Pick<ExportHeader, 'site' | 'purpose'> } | { readonly ok: false; readonly finding: Finding };
+export type HeaderRead =
+  | { readonly ok: true; readonly value: Pick<ExportHeader, 'site' | 'purpose'> }
+  | { readonly ok: false; readonly finding: Finding };
 
 /** Whose book an export was made of; null when the lines are no export, a finding when it is one of a newer program. */
 export function exportHeader(lines: readonly string[]): HeaderRead | null {
@@ -43,15 +58,32 @@ export function exportHeader(lines: readonly string[]): HeaderRead | null {
 }
 
 /** Takes a file whose format shows in its first line. */
-export async function importLines(desk: Desk, moment: Moment, request: ImportRequest): Promise<Answer<ImportResult>> {
+export async function importLines(
+  desk: Desk,
+  moment: Moment,
+  request: ImportRequest,
+): Promise<Answer<ImportResult>> {
   const first = request.lines.find((line) => line.trim() !== '') ?? '';
   const header = exportHeader(request.lines);
-  if (header !== null) return header.ok ? importExport(desk, moment, request) : no('bad input', header.finding);
-  if (first.trimStart().startsWith('{') || first.trimStart().startsWith('\ufeff{')) return importFieldLog(desk, moment, request);
-  return no('bad input', deskFinding('format-unknown', { file: request.file, formats: ['field log', 'waterwright book export'] }, { where: { file: request.file, line: 1 } }));
+  if (header !== null)
+    return header.ok ? await importExport(desk, moment, request) : no('bad input', header.finding);
+  if (first.trimStart().startsWith('{') || first.trimStart().startsWith('\ufeff{'))
+    return importFieldLog(desk, moment, request);
+  return no(
+    'bad input',
+    deskFinding(
+      'format-unknown',
+      { file: request.file, formats: ['field log', 'waterwright book export'] },
+      { where: { file: request.file, line: 1 } },
+    ),
+  );
 }
 
-async function importFieldLog(desk: Desk, moment: Moment, request: ImportRequest): Promise<Answer<ImportResult>> {
+async function importFieldLog(
+  desk: Desk,
+  moment: Moment,
+  request: ImportRequest,
+): Promise<Answer<ImportResult>> {
   const opened = await desk.account();
   if (!opened.ok) return opened;
   const { fold } = opened.value;
@@ -62,17 +94,34 @@ async function importFieldLog(desk: Desk, moment: Moment, request: ImportRequest
     ...(request.untilDay !== undefined && { until: { day: request.untilDay } }),
   });
   const notTaken = read.findings.filter((finding) => finding.severity === 'error');
+  // What is odd in a line that was taken is told beside what the account has to say.
+  const told = read.findings
+    .filter((finding) => finding.severity !== 'error')
+    .map((finding) => wordFinding(finding, { dayRule: fold.dayRule }));
   if (read.drafts.length === 0) return no('bad input', ...notTaken);
   const fresh = await freshOf(desk, read.drafts);
   if (fresh.length > MANY_ENTRIES && request.sure !== true && request.dryRun !== true) {
     return no('ask first', deskFinding('many-entries', { entries: fresh.length }, { severity: 'know' }));
   }
   const counted = { format: 'field log' as const, understood: read.understood, notTaken };
-  if (request.dryRun === true) return yes({ ...counted, added: fresh.length, alreadyKept: read.drafts.length - fresh.length, findings: [], dryRun: true });
+  if (request.dryRun === true)
+    return yes({
+      ...counted,
+      added: fresh.length,
+      alreadyKept: read.drafts.length - fresh.length,
+      findings: told,
+      dryRun: true,
+    });
   const kept = await desk.keep(read.drafts, moment);
   if (!kept.ok) return kept;
   const ids = new Set(kept.value.kept.map((entry) => entry.id));
-  return yes({ ...counted, added: kept.value.kept.length, alreadyKept: kept.value.alreadyKept.length, findings: await findingsAbout(desk, moment, ids), dryRun: false });
+  return yes({
+    ...counted,
+    added: kept.value.kept.length,
+    alreadyKept: kept.value.alreadyKept.length,
+    findings: [...told, ...(await findingsAbout(desk, moment, ids))],
+    dryRun: false,
+  });
 }
 
 /** What a log that goes on needs to know of the one before it. */
@@ -80,7 +129,8 @@ async function earlierLog(desk: Desk, fold: Fold) {
   const lines: { ref: string; enteredAtMs: number }[] = [];
   for await (const rows of desk.port.scan({ order: 'site' })) {
     for (const entry of rows.map(entryOf)) {
-      if (entry.origin?.format === 'field log') lines.push({ ref: entry.origin.ref, enteredAtMs: entry.enteredAtMs });
+      if (entry.origin?.format === 'field log')
+        lines.push({ ref: entry.origin.ref, enteredAtMs: entry.enteredAtMs });
     }
   }
   const { openingMs, dayRule } = fold;
@@ -99,7 +149,11 @@ async function freshOf(desk: Desk, drafts: readonly AnyDraft[]): Promise<AnyDraf
   return fresh;
 }
 
-async function findingsAbout(desk: Desk, moment: Moment, ids: ReadonlySet<string>): Promise<readonly WordedFinding[]> {
+async function findingsAbout(
+  desk: Desk,
+  moment: Moment,
+  ids: ReadonlySet<string>,
+): Promise<readonly WordedFinding[]> {
   const seen = await positionAt(desk, { kind: 'now' }, moment);
   if (!seen.ok) return [];
   return [...seen.value.findings]
@@ -108,15 +162,30 @@ async function findingsAbout(desk: Desk, moment: Moment, ids: ReadonlySet<string
     .map((finding) => wordOf(seen.value, finding));
 }
 
-async function importExport(desk: Desk, moment: Moment, request: ImportRequest): Promise<Answer<ImportResult>> {
+async function importExport(
+  desk: Desk,
+  moment: Moment,
+  request: ImportRequest,
+): Promise<Answer<ImportResult>> {
   const { lines } = request;
   const start = lines.findIndex((line) => line.trim() !== '') + 1;
   if (request.dryRun === true) {
     const data = { reason: 'an export is taken whole or not at all; it has no preview' };
     return no('wrong use', deskFinding('line-not-taken', data, { where: { file: request.file } }));
   }
-  const accepted = await acceptLines(desk.port, lines.slice(start), { hash: desk.hash, keptAtMs: moment.nowUtcMs, firstLine: start + 1 });
-  if (!accepted.ok) return no('bad input', ...accepted.findings.map((finding) => ({ ...finding, where: { ...finding.where, file: request.file } })));
+  const accepted = await acceptLines(desk.port, lines.slice(start), {
+    hash: desk.hash,
+    keptAtMs: moment.nowUtcMs,
+    firstLine: start + 1,
+  });
+  if (!accepted.ok)
+    return no(
+      'bad input',
+      ...accepted.findings.map((finding) => ({
+        ...finding,
+        where: { ...finding.where, file: request.file },
+      })),
+    );
   desk.forget();
   return yes({
     format: 'waterwright book',
@@ -138,7 +207,11 @@ export async function digestOf(desk: Desk): Promise<string> {
 }
 
 /** Chain, receipt, and a rebuild of the account that must close to nothing. */
-export async function checkWhole(desk: Desk, moment: Moment, receipt: readonly Head[]): Promise<CheckResult & { readonly closureMg: number | null }> {
+export async function checkWhole(
+  desk: Desk,
+  moment: Moment,
+  receipt: readonly Head[],
+): Promise<CheckResult & { readonly closureMg: number | null }> {
   const check = await checkBook(desk.port, { hash: desk.hash, receipt });
   const seen = await positionAt(desk, { kind: 'now' }, moment);
   return { ...check, closureMg: seen.ok ? seen.value.closureMg : null };

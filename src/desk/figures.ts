@@ -12,7 +12,11 @@ export function massFigure(stock: StockSum, because: Because): SheetFigure {
 }
 
 /** Litres at the outpost's declared density; the density stands among the inputs. */
-export function volumeFigure(position: Pick<Position, 'mgPerL'>, stock: StockSum, because: Because): SheetFigure {
+export function volumeFigure(
+  position: Pick<Position, 'mgPerL'>,
+  stock: StockSum,
+  because: Because,
+): SheetFigure {
   const { mgPerL } = position;
   const density = { name: 'density', value: mgPerL / 1000, unit: 'kg/m3' };
   return {

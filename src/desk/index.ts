@@ -1,16 +1,26 @@
 // The door of the desk: one function for each thing that a person may ask or do.
-export { type Answer, type Problem } from './answer.ts';
+
+export type { OutpostReader } from '../account/index.ts';
+export { readOutpost, USES } from '../outpost/index.ts';
+export type { Answer, Problem } from './answer.ts';
 export { allFindings, type BookQuery, closeDay, showBook } from './daybook.ts';
 export { Desk, type DeskTools, dayRuleOf, type Moment, positionAt, type Sight } from './desk.ts';
-export { checkWhole, digestOf, exportBook, exportHeader, type ImportRequest, type ImportResult, importLines, MANY_ENTRIES } from './exchange.ts';
+export {
+  checkWhole,
+  digestOf,
+  exportBook,
+  exportHeader,
+  type ImportRequest,
+  type ImportResult,
+  importLines,
+  MANY_ENTRIES,
+} from './exchange.ts';
+export { readFieldLog } from './field-log/index.ts';
 export { type DayForm, type DayFormItem, dayForm } from './log/day-form.ts';
-export { readOutpost, USES } from '../outpost/index.ts';
-export type { OutpostReader } from '../account/index.ts';
 export { COMMAND_OF_KIND, formKinds, formOf, type KindField } from './log/kind-form.ts';
 export { log } from './log/log.ts';
 export type { LogRequest, RequestWith } from './log/request.ts';
+export { since } from './since.ts';
 export { outpostText, putOutpostFile, readOutpostFile, startBook, startPractice } from './start.ts';
 export { storeList, storeShow } from './stores.ts';
 export { openFindings, today, todaySheet } from './today.ts';
-export { since } from './since.ts';
-export { readFieldLog } from './field-log/index.ts';

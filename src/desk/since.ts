@@ -23,7 +23,12 @@ export async function since(desk: Desk, sinceMs: number, moment: Moment): Promis
   const position = now.value;
   const entries = await enteredSince(desk, sinceMs);
   const amendments = await amendmentsOf(desk.port, {});
-  const context = { dayRule: position.dayRule, mgPerL: position.mgPerL, instruments: position.index.instruments, amendments };
+  const context = {
+    dayRule: position.dayRule,
+    mgPerL: position.mgPerL,
+    instruments: position.index.instruments,
+    amendments,
+  };
   const known = new Set(openFindings(then.value).map(keyOf));
   return yes({
     head: headOf(desk, { kind: 'now' }, position),
@@ -44,7 +49,8 @@ export async function since(desk: Desk, sinceMs: number, moment: Moment): Promis
 async function enteredSince(desk: Desk, sinceMs: number): Promise<AnyEntry[]> {
   const entries: AnyEntry[] = [];
   for await (const rows of desk.port.scan({ order: 'total' })) {
-    for (const row of rows) if (row.enteredAtMs > sinceMs && row.kind !== 'outpost') entries.push(entryOf(row));
+    for (const row of rows)
+      if (row.enteredAtMs > sinceMs && row.kind !== 'outpost') entries.push(entryOf(row));
   }
   return entries;
 }

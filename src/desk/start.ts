@@ -8,7 +8,10 @@ import { deskFinding } from './desk-finding.ts';
 import { type ImportResult, importLines } from './exchange.ts';
 
 /** Reads an outpost file before there is a book for it: its name, and the name that its entries may be numbered under. */
-export function readOutpostFile(file: { readonly name: string; readonly text: string }): Answer<{ outpost: string; site: string }> {
+export function readOutpostFile(file: {
+  readonly name: string;
+  readonly text: string;
+}): Answer<{ outpost: string; site: string }> {
   const read = readOutpost(file.text, { file: file.name });
   if (!read.ok) return no('bad input', ...read.findings);
   const { name } = read.outpost.outpost;
@@ -17,14 +20,22 @@ export function readOutpostFile(file: { readonly name: string; readonly text: st
 
 /** `Lunar Base 2` becomes `lunar-base-2`; a name without a letter of a to z becomes `outpost`. */
 function siteOf(name: string): string {
-  const site = name.toLowerCase().replace(/[^a-z0-9]+/g, '-').slice(0, MOST_SITE_LETTERS).replace(/^-+|-+$/g, '');
+  const site = name
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .slice(0, MOST_SITE_LETTERS)
+    .replace(/^-+|-+$/g, '');
   return site === '' ? 'outpost' : site;
 }
 
 const MOST_SITE_LETTERS = 31;
 
 /** Puts the outpost file into an empty book. What happens before Day 1 belongs to the file's own date. */
-export async function startBook(desk: Desk, moment: Moment, file: { readonly name: string; readonly text: string }): Promise<Answer<{ outpost: string }>> {
+export async function startBook(
+  desk: Desk,
+  moment: Moment,
+  file: { readonly name: string; readonly text: string },
+): Promise<Answer<{ outpost: string }>> {
   const entries = await desk.port.count();
   if (entries > 0) return no('bad input', deskFinding('book-not-empty', { entries }));
   return putOutpostFile(desk, moment, file);
@@ -38,7 +49,10 @@ export async function putOutpostFile(
 ): Promise<Answer<{ outpost: string }>> {
   const read = readOutpost(file.text, { file: file.name });
   if (!read.ok) return no('bad input', ...read.findings);
-  const atMs = (await desk.port.count()) === 0 ? firstMs(desk, moment, read.outpost.outpost.dayOne) : await enteringMs(desk, moment);
+  const atMs =
+    (await desk.port.count()) === 0
+      ? firstMs(desk, moment, read.outpost.outpost.dayOne)
+      : await enteringMs(desk, moment);
   const draft = readDraft({
     id: desk.newId(atMs),
     version: kindVersion('outpost'),
@@ -71,7 +85,9 @@ export async function outpostText(desk: Desk): Promise<Answer<string>> {
 
 function firstMs(desk: Desk, moment: Moment, date: string): number {
   const dayOne = parseInstantIso(`${date}T00:00Z`);
-  return desk.info.purpose === 'practice' && dayOne.ok ? dayOne.instant.utcMs - PRACTICE_LEAD_MS : moment.nowUtcMs;
+  return desk.info.purpose === 'practice' && dayOne.ok
+    ? dayOne.instant.utcMs - PRACTICE_LEAD_MS
+    : moment.nowUtcMs;
 }
 
 async function enteringMs(desk: Desk, moment: Moment): Promise<number> {
@@ -86,7 +102,11 @@ const PRACTICE_LEAD_MS = 86_400_000;
 export async function startPractice(
   desk: Desk,
   moment: Moment,
-  files: { readonly outpost: { readonly name: string; readonly text: string }; readonly log: { readonly name: string; readonly lines: readonly string[] }; readonly untilDay?: number },
+  files: {
+    readonly outpost: { readonly name: string; readonly text: string };
+    readonly log: { readonly name: string; readonly lines: readonly string[] };
+    readonly untilDay?: number;
+  },
 ): Promise<Answer<ImportResult>> {
   const started = await startBook(desk, moment, files.outpost);
   if (!started.ok) return started;

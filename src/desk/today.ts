@@ -1,8 +1,23 @@
 // Today: how much, where, fit for what, until when, what needs somebody.
-import { type AccountFinding, freeStock, notFreeBecause, type Position, reserveStock, type StorePosition } from '../account/index.ts';
-import { type Cover, coverOf, type CoverQuantiles } from '../forecast/index.ts';
+import {
+  type AccountFinding,
+  freeStock,
+  notFreeBecause,
+  type Position,
+  reserveStock,
+  type StorePosition,
+} from '../account/index.ts';
+import { type Cover, type CoverQuantiles, coverOf } from '../forecast/index.ts';
 import { dayOf, formatIsoUtc, formatStamp, msPerDay } from '../ground/units/index.ts';
-import type { CoverFigure, SheetHead, StoreLine, StoreMark, SumLine, TodaySheet, WordedFinding } from '../papers/index.ts';
+import type {
+  CoverFigure,
+  SheetHead,
+  StoreLine,
+  StoreMark,
+  SumLine,
+  TodaySheet,
+  WordedFinding,
+} from '../papers/index.ts';
 import { wordFinding } from '../papers/index.ts';
 import { type Answer, yes } from './answer.ts';
 import { type Desk, type Moment, positionAt, type Sight } from './desk.ts';
@@ -21,7 +36,11 @@ export async function today(desk: Desk, sight: Sight, moment: Moment): Promise<A
 export function todaySheet(desk: Desk, sight: Sight, position: Position): TodaySheet {
   const worded = openFindings(position).map((finding) => wordOf(position, finding));
   const all = position.stores.map((store) => store.facts.id);
-  const because = { entries: [], method: 'stock-sum', inputs: [{ name: 'stores', value: all.length, unit: '' }] };
+  const because = {
+    entries: [],
+    method: 'stock-sum',
+    inputs: [{ name: 'stores', value: all.length, unit: '' }],
+  };
   return {
     head: headOf(desk, sight, position),
     silence: worded.find((finding) => finding.code === 'no-reading') ?? null,
@@ -32,7 +51,9 @@ export function todaySheet(desk: Desk, sight: Sight, position: Position): TodayS
     total: volumeFigure(position, position.sumOf(all), because),
     closureMg: position.closureMg,
     findings: worded.filter((finding) => finding.code !== 'no-reading'),
-    visits: position.visits.filter((visit) => visit.aboard || visit.berthDay >= dayOf(position.atMs, position.dayRule)),
+    visits: position.visits.filter(
+      (visit) => visit.aboard || visit.berthDay >= dayOf(position.atMs, position.dayRule),
+    ),
   };
 }
 
@@ -72,24 +93,34 @@ export function coveredGrades(position: Position): readonly string[] {
 }
 
 function coverFigures(position: Position): Record<string, CoverFigure> {
-  return Object.fromEntries(coveredGrades(position).map((grade) => [grade, coverFigure(position, coverOf(position, grade))]));
+  return Object.fromEntries(
+    coveredGrades(position).map((grade) => [grade, coverFigure(position, coverOf(position, grade))]),
+  );
 }
 
 export function coverFigure(position: Position, cover: Cover): CoverFigure {
   const { free, use } = cover;
-  const stock = { entries: free.because, method: 'free-stock', inputs: [{ name: 'stores', value: free.stores.join(', '), unit: '' }] };
+  const stock = {
+    entries: free.because,
+    method: 'free-stock',
+    inputs: [{ name: 'stores', value: free.stores.join(', '), unit: '' }],
+  };
   const rate =
     use === null || cover.useMgPerDay === null || cover.useUMgPerDay === null
       ? null
-      : volumeFigure(position, { massMg: cover.useMgPerDay, uMg: cover.useUMgPerDay }, {
-          entries: use.entries,
-          method: use.basis === 'learned' ? 'daily-use' : 'norm-use',
-          inputs: [
-            { name: 'days', value: use.days, unit: 'd' },
-            { name: 'people', value: position.peopleAboard, unit: '' },
-            { name: 'memory', value: use.memory, unit: '' },
-          ],
-        });
+      : volumeFigure(
+          position,
+          { massMg: cover.useMgPerDay, uMg: cover.useUMgPerDay },
+          {
+            entries: use.entries,
+            method: use.basis === 'learned' ? 'daily-use' : 'norm-use',
+            inputs: [
+              { name: 'days', value: use.days, unit: 'd' },
+              { name: 'people', value: position.peopleAboard, unit: '' },
+              { name: 'memory', value: use.memory, unit: '' },
+            ],
+          },
+        );
   return {
     q05: cover.q05,
     q50: cover.q50,
@@ -106,7 +137,11 @@ export function coverFigure(position: Position, cover: Cover): CoverFigure {
       method: 'cover',
       inputs: [
         { name: 'free', value: free.massMg / position.mgPerL, unit: 'L' },
-        { name: 'use', value: cover.useMgPerDay === null ? null : cover.useMgPerDay / position.mgPerL, unit: 'L/d' },
+        {
+          name: 'use',
+          value: cover.useMgPerDay === null ? null : cover.useMgPerDay / position.mgPerL,
+          unit: 'L/d',
+        },
       ],
     },
   };
@@ -123,7 +158,11 @@ function outDay(position: Position, days: number | null): number | null {
 function reserveLine(position: Position): TodaySheet['reserve'] {
   const reserve = reserveStock(position);
   if (reserve.stores.length === 0) return null;
-  const because = { entries: reserve.because, method: 'stock-sum', inputs: [{ name: 'stores', value: reserve.stores.join(', '), unit: '' }] };
+  const because = {
+    entries: reserve.because,
+    method: 'stock-sum',
+    inputs: [{ name: 'stores', value: reserve.stores.join(', '), unit: '' }],
+  };
   return {
     volume: volumeFigure(position, reserve, because),
     floorL: reserve.floorMg / position.mgPerL,
@@ -133,7 +172,11 @@ function reserveLine(position: Position): TodaySheet['reserve'] {
 
 export function storeLine(position: Position, store: StorePosition): StoreLine {
   const { facts } = store;
-  const because = { entries: store.because, method: 'estimator', inputs: [{ name: 'how known', value: store.howKnown, unit: '' }] };
+  const because = {
+    entries: store.because,
+    method: 'estimator',
+    inputs: [{ name: 'how known', value: store.howKnown, unit: '' }],
+  };
   return {
     id: facts.id,
     name: facts.name,
@@ -164,13 +207,19 @@ function markOf(position: Position, store: StorePosition): StoreMark {
 /** Parts that add up to everything aboard: free by grade, the reserve, held, conditional, other grades, remainders. */
 function sumLines(position: Position): SumLine[] {
   const groups = new Map<string, string[]>();
-  const free = new Map(coveredGrades(position).map((grade) => [grade, new Set(freeStock(position, grade).stores)]));
+  const free = new Map(
+    coveredGrades(position).map((grade) => [grade, new Set(freeStock(position, grade).stores)]),
+  );
   for (const store of position.stores) {
     const name = sumName(store, free);
     groups.set(name, [...(groups.get(name) ?? []), store.facts.id]);
   }
   return [...groups].map(([name, stores]) => {
-    const because = { entries: [], method: 'stock-sum', inputs: [{ name: 'stores', value: stores.join(', '), unit: '' }] };
+    const because = {
+      entries: [],
+      method: 'stock-sum',
+      inputs: [{ name: 'stores', value: stores.join(', '), unit: '' }],
+    };
     return { name, volume: volumeFigure(position, position.sumOf(stores), because) };
   });
 }

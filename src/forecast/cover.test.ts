@@ -10,7 +10,11 @@ type Stock = Parameters<typeof coverQuantiles>[0];
 type Drawn = Parameters<typeof coverQuantiles>[1];
 
 const stock = (valueL: number, uL: number): Stock => ({ massMg: valueL * MG_PER_L, uMg: uL * MG_PER_L });
-const drawn = (useL: number, uL: number, dayL: number): Drawn => ({ useMgPerDay: useL * MG_PER_L, useUMgPerDay: uL * MG_PER_L, dayUMg: dayL * MG_PER_L });
+const drawn = (useL: number, uL: number, dayL: number): Drawn => ({
+  useMgPerDay: useL * MG_PER_L,
+  useUMgPerDay: uL * MG_PER_L,
+  dayUMg: dayL * MG_PER_L,
+});
 
 /** The model: an unknown stock, an unknown mean use, and a noise of every day. */
 const CASES: readonly { name: string; s: Stock; d: Drawn; paths: number }[] = [
@@ -45,7 +49,8 @@ function firstEmpty({ s, d, paths }: (typeof CASES)[number], seed: number): numb
   });
 }
 
-const share = (list: readonly number[], isIn: (value: number) => boolean) => list.filter(isIn).length / list.length;
+const share = (list: readonly number[], isIn: (value: number) => boolean) =>
+  list.filter(isIn).length / list.length;
 /** Four standard errors of a share of 5,000 paths. */
 const errorOf = (p: number, paths: number) => 4 * Math.sqrt((p * (1 - p)) / paths);
 
@@ -64,8 +69,14 @@ describe.each(CASES.map((each, k) => ({ ...each, seed: k + 1 })))('$name', (each
 
   test('a walk that counts the first empty moment agrees within two in a hundred', () => {
     const first = firstEmpty(each, each.seed + 10);
-    for (const [p, days] of [[0.05, quantiles.q05], [0.5, quantiles.q50], [0.95, quantiles.q95]] as const) {
-      expect(Math.abs(share(first, (day) => day <= (days ?? 0)) - p)).toBeLessThan(errorOf(p, each.paths) + 0.02);
+    for (const [p, days] of [
+      [0.05, quantiles.q05],
+      [0.5, quantiles.q50],
+      [0.95, quantiles.q95],
+    ] as const) {
+      expect(Math.abs(share(first, (day) => day <= (days ?? 0)) - p)).toBeLessThan(
+        errorOf(p, each.paths) + 0.02,
+      );
     }
   });
 });
@@ -74,15 +85,25 @@ test('the simulation would see a wrong quantile: a tenth more days is caught', (
   const [each] = CASES;
   if (each === undefined) throw new Error('no case');
   const late = (coverQuantiles(each.s, each.d).q50 ?? 0) * 1.1;
-  expect(Math.abs(share(contentsAfter(late, each, 5), (content) => content <= 0) - 0.5)).toBeGreaterThan(errorOf(0.5, 5000));
+  expect(Math.abs(share(contentsAfter(late, each, 5), (content) => content <= 0) - 0.5)).toBeGreaterThan(
+    errorOf(0.5, 5000),
+  );
 });
 
 /** Litres in whole milligrams. */
-const figure = (min: number, max: number) => fc.integer({ min: min * MG_PER_L, max: max * MG_PER_L }).map((mg) => mg / MG_PER_L);
-const anyCase = fc.record({ s: figure(0, 500), us: figure(0, 100), r: figure(0.01, 50), ur: figure(0, 10), sigma: figure(0, 20) });
+const figure = (min: number, max: number) =>
+  fc.integer({ min: min * MG_PER_L, max: max * MG_PER_L }).map((mg) => mg / MG_PER_L);
+const anyCase = fc.record({
+  s: figure(0, 500),
+  us: figure(0, 100),
+  r: figure(0.01, 50),
+  ur: figure(0, 10),
+  sigma: figure(0, 20),
+});
 /** Null says never: later than any day. */
 const orNever = (days: number | null) => days ?? Number.POSITIVE_INFINITY;
-const of = (c: { s: number; us: number; r: number; ur: number; sigma: number }) => coverQuantiles(stock(c.s, c.us), drawn(c.r, c.ur, c.sigma));
+const of = (c: { s: number; us: number; r: number; ur: number; sigma: number }) =>
+  coverQuantiles(stock(c.s, c.us), drawn(c.r, c.ur, c.sigma));
 
 describe('relations', () => {
   test('quantiles stand in order, and each one solves its equation', () => {
@@ -91,7 +112,10 @@ describe('relations', () => {
         const { q05, q50, q95 } = of(c);
         expect(orNever(q05)).toBeLessThanOrEqual(orNever(q50));
         expect(orNever(q50)).toBeLessThanOrEqual(orNever(q95));
-        for (const [p, t] of [[0.05, q05], [0.95, q95]] as const) {
+        for (const [p, t] of [
+          [0.05, q05],
+          [0.95, q95],
+        ] as const) {
           if (t === null || t <= 0 || c.s <= 0) continue;
           const spread = Math.sqrt(c.us * c.us + c.ur * c.ur * t * t + c.sigma * c.sigma * t);
           if (spread > 1e-9) expect(normalCdf((c.r * t - c.s) / spread)).toBeCloseTo(p, 6);
@@ -118,7 +142,9 @@ describe('relations', () => {
     fc.assert(
       fc.property(anyCase, figure(0, 20), (c, more) => {
         for (const key of ['us', 'ur', 'sigma'] as const) {
-          expect(orNever(of({ ...c, [key]: c[key] + more }).q05)).toBeLessThanOrEqual(orNever(of(c).q05) * (1 + 1e-9) + 1e-9);
+          expect(orNever(of({ ...c, [key]: c[key] + more }).q05)).toBeLessThanOrEqual(
+            orNever(of(c).q05) * (1 + 1e-9) + 1e-9,
+          );
         }
       }),
       { numRuns: 1000, seed: 33 },
@@ -126,7 +152,10 @@ describe('relations', () => {
   });
 
   test('a unit of mass is a unit of mass: days do not depend on it', () => {
-    const grams = coverQuantiles({ massMg: 150_000, uMg: 3000 }, { useMgPerDay: 4300, useUMgPerDay: 300, dayUMg: 600 });
+    const grams = coverQuantiles(
+      { massMg: 150_000, uMg: 3000 },
+      { useMgPerDay: 4300, useUMgPerDay: 300, dayUMg: 600 },
+    );
     const [whole] = CASES;
     if (whole === undefined) throw new Error('no case');
     const kilograms = coverQuantiles(whole.s, whole.d);
@@ -171,7 +200,8 @@ describe('limits', () => {
   test('no day is below 0, even where two doubts cancel to the last bit', () => {
     const z95 = normalQuantile(0.95);
     for (const r of [-2, 2]) {
-      for (const day of Object.values(coverQuantiles(stock(50, 1), drawn(r, Math.abs(r) / z95, 0)))) expect(day ?? 0).toBeGreaterThanOrEqual(0);
+      for (const day of Object.values(coverQuantiles(stock(50, 1), drawn(r, Math.abs(r) / z95, 0))))
+        expect(day ?? 0).toBeGreaterThanOrEqual(0);
     }
   });
 
@@ -190,7 +220,15 @@ describe('limits', () => {
 describe('of a position', () => {
   const lines = (told: ReturnType<typeof holm>, days: number) => {
     for (let day = 1; day <= days; day++) {
-      told.goTo(day, 21).tell('day-line', dayLine(day, { condensate: (990 + 3 * day) % 1000, product: 3, strokes: 160 + 8 * (day % 3), flushes: 12 }));
+      told.goTo(day, 21).tell(
+        'day-line',
+        dayLine(day, {
+          condensate: (990 + 3 * day) % 1000,
+          product: 3,
+          strokes: 160 + 8 * (day % 3),
+          flushes: 12,
+        }),
+      );
     }
   };
 

@@ -29,7 +29,8 @@ export function coverOf(position: Position, grade: string): Cover {
   const free = freeStock(position, grade);
   const normL = normNetLPerPersonDay(position.index.outpost, grade);
   const use = dailyUse(position.usageDays(grade), normL === null ? null : normL * position.mgPerL);
-  if (use === null) return { grade, free, use, useMgPerDay: null, useUMgPerDay: null, toFloor: null, ...never };
+  if (use === null)
+    return { grade, free, use, useMgPerDay: null, useUMgPerDay: null, toFloor: null, ...never };
   const people = position.peopleAboard;
   const useMgPerDay = use.meanMg * people;
   const useUMgPerDay = use.meanUMg * people;
@@ -38,7 +39,10 @@ export function coverOf(position: Position, grade: string): Cover {
   const drawn = { useMgPerDay, useUMgPerDay, dayUMg };
   const reserve = reserveStock(position);
   const holdsReserve = position.stores.some((store) => store.facts.reserve && store.grade === grade);
-  const above = { massMg: free.massMg + reserve.massMg - reserve.floorMg, uMg: position.sumOf([...free.stores, ...reserve.stores]).uMg };
+  const above = {
+    massMg: free.massMg + reserve.massMg - reserve.floorMg,
+    uMg: position.sumOf([...free.stores, ...reserve.stores]).uMg,
+  };
   return {
     grade,
     free,
@@ -77,7 +81,8 @@ export function coverQuantiles(stock: Stock, drawn: Drawn): CoverQuantiles {
     if (!Number.isFinite(figure)) throw new RangeError(`a cover was asked of ${figure}`);
   }
   for (const doubt of [stock.uMg, drawn.useUMgPerDay, drawn.dayUMg]) {
-    if (!(doubt >= 0 && Number.isFinite(doubt))) throw new RangeError(`a cover was asked with a doubt of ${doubt}`);
+    if (!(doubt >= 0 && Number.isFinite(doubt)))
+      throw new RangeError(`a cover was asked with a doubt of ${doubt}`);
   }
   const q50 = median(stock, drawn);
   const [q05, q95] = [earlyDay(stock, drawn), lateDay(stock, drawn)];
@@ -113,7 +118,10 @@ function lateDay(stock: Stock, drawn: Drawn): number | null {
  * Days t at which (r t − S)² = z² (u(S)² + u(r)² t² + σ² t), that is a t² − 2 b t + c = 0: the early and the late crossing together.
  * The discriminant is written without a difference of near numbers, so that it is exactly 0 where nothing is in doubt.
  */
-function crossings(stock: Stock, drawn: Drawn): { roots: readonly number[]; atStart: number; steepness: number } {
+function crossings(
+  stock: Stock,
+  drawn: Drawn,
+): { roots: readonly number[]; atStart: number; steepness: number } {
   const { massMg: s, uMg: us } = stock;
   const { useMgPerDay: r, useUMgPerDay: ur, dayUMg: sigma } = drawn;
   const zz = Z95 * Z95;

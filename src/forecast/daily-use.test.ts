@@ -9,11 +9,22 @@ import type { UsageDay } from '../account/index.ts';
 import { dailyUse, FEWEST_DAYS, MOST_DAYS, NORM_RELATIVE_U } from './daily-use.ts';
 import { normNetLPerPersonDay } from './norm-use.ts';
 
-const day = (netMg: number, change: Partial<UsageDay> = {}): UsageDay => ({ day: 1, endMs: 0, days: 1, peopleAboard: 2, netMg, entry: 'e', ...change });
+const day = (netMg: number, change: Partial<UsageDay> = {}): UsageDay => ({
+  day: 1,
+  endMs: 0,
+  days: 1,
+  peopleAboard: 2,
+  netMg,
+  entry: 'e',
+  ...change,
+});
 
 describe('learned', () => {
   test('five days of 2, 4, 4, 4 and 6 for two people', () => {
-    const use = dailyUse([2, 4, 4, 4, 6].map((net) => day(net)), null);
+    const use = dailyUse(
+      [2, 4, 4, 4, 6].map((net) => day(net)),
+      null,
+    );
     // A person: 1, 2, 2, 2, 3; mean 2; s² = 2/4; lag-one products 0, so no memory; ν/(ν−2) = 4/2.
     expect(use).toMatchObject({ basis: 'learned', meanMg: 2, memory: 0, days: 5 });
     expect(use?.dayUMg).toBeCloseTo(Math.sqrt(0.5), 12);
@@ -30,7 +41,10 @@ describe('learned', () => {
 
   test('days that remember each other are worth fewer', () => {
     const nets = [1, 1, 1, 1, 1, 3, 3, 3, 3, 3];
-    const use = dailyUse(nets.map((net) => day(net, { peopleAboard: 1 })), null);
+    const use = dailyUse(
+      nets.map((net) => day(net, { peopleAboard: 1 })),
+      null,
+    );
     // Deviations ∓1: squares 10, products 4 + 4 − 1 = 7; 0.7 drawn towards 0 by 10/20.
     expect(use?.memory).toBeCloseTo(0.35, 12);
     expect(use?.meanUMg).toBeCloseTo(Math.sqrt((10 / 9 / 10) * (1.35 / 0.65) * (9 / 7)), 12);
@@ -44,12 +58,23 @@ describe('learned', () => {
   });
 
   test('equal days have no doubt and no memory', () => {
-    expect(dailyUse(Array.from({ length: 8 }, () => day(4)), null)).toMatchObject({ meanMg: 2, meanUMg: 0, dayUMg: 0, memory: 0 });
+    expect(
+      dailyUse(
+        Array.from({ length: 8 }, () => day(4)),
+        null,
+      ),
+    ).toMatchObject({ meanMg: 2, meanUMg: 0, dayUMg: 0, memory: 0 });
   });
 
   test('it is use by person: three visitors change nothing', () => {
-    const two = dailyUse([2, 4, 4, 4, 6].map((net) => day(net)), null);
-    const five = dailyUse([2, 4, 4, 4, 6].map((net) => day(2.5 * net, { peopleAboard: 5 })), null);
+    const two = dailyUse(
+      [2, 4, 4, 4, 6].map((net) => day(net)),
+      null,
+    );
+    const five = dailyUse(
+      [2, 4, 4, 4, 6].map((net) => day(2.5 * net, { peopleAboard: 5 })),
+      null,
+    );
     expect(five?.meanMg).toBeCloseTo(two?.meanMg ?? 0, 12);
   });
 
@@ -61,7 +86,12 @@ describe('learned', () => {
   });
 
   test('more was made than used: the mean is below 0', () => {
-    expect(dailyUse([-2, -4, -4, -4, -6].map((net) => day(net)), null)?.meanMg).toBe(-2);
+    expect(
+      dailyUse(
+        [-2, -4, -4, -4, -6].map((net) => day(net)),
+        null,
+      )?.meanMg,
+    ).toBe(-2);
   });
 });
 
@@ -69,7 +99,13 @@ describe('too few days', () => {
   const few = Array.from({ length: FEWEST_DAYS - 1 }, () => day(4));
 
   test('stand on the norm with its wide doubt, and say so', () => {
-    expect(dailyUse(few, 1000)).toMatchObject({ basis: 'norm', meanMg: 1000, meanUMg: 1000 * NORM_RELATIVE_U, days: 0, entries: [] });
+    expect(dailyUse(few, 1000)).toMatchObject({
+      basis: 'norm',
+      meanMg: 1000,
+      meanUMg: 1000 * NORM_RELATIVE_U,
+      days: 0,
+      entries: [],
+    });
     expect(dailyUse(few, -1000)).toMatchObject({ meanMg: -1000, meanUMg: 1000 * NORM_RELATIVE_U });
   });
 
@@ -84,7 +120,9 @@ describe('too few days', () => {
 });
 
 describe('the norm', () => {
-  const corrie = outpostOf(readFileSync(join(import.meta.dirname, '../../examples/corrie/outpost.yaml'), 'utf8'));
+  const corrie = outpostOf(
+    readFileSync(join(import.meta.dirname, '../../examples/corrie/outpost.yaml'), 'utf8'),
+  );
 
   test('Corrie, drinking: the tap less what the purifier makes', () => {
     expect(normNetLPerPersonDay(corrie, 'drinking')).toBeCloseTo(2.72 - 1.7 * 0.965, 12);
@@ -100,8 +138,14 @@ describe('the norm', () => {
   });
 
   test('a norm that is missing gives no figure instead of a smaller one', () => {
-    expect(normNetLPerPersonDay(outpostOf(changed('  vapourCollectedLPerPersonDay: 1.7\n', '', HOLM)), 'drinking')).toBeNull();
-    expect(normNetLPerPersonDay(outpostOf(changed('  tapLPerPersonDay: 2.7\n', '', HOLM)), 'drinking')).toBeNull();
-    expect(normNetLPerPersonDay(outpostOf(changed('  flushesPerPersonDay: 6\n', '', HOLM)), 'technical')).toBeNull();
+    expect(
+      normNetLPerPersonDay(outpostOf(changed('  vapourCollectedLPerPersonDay: 1.7\n', '', HOLM)), 'drinking'),
+    ).toBeNull();
+    expect(
+      normNetLPerPersonDay(outpostOf(changed('  tapLPerPersonDay: 2.7\n', '', HOLM)), 'drinking'),
+    ).toBeNull();
+    expect(
+      normNetLPerPersonDay(outpostOf(changed('  flushesPerPersonDay: 6\n', '', HOLM)), 'technical'),
+    ).toBeNull();
   });
 });

@@ -38,7 +38,10 @@ export function dailyUse(usage: readonly UsageDay[], normMg: number | null): Dai
   const weights = days.map((day) => day.days);
   const total = weights.reduce((sum, weight) => sum + weight, 0);
   const meanMg = perPerson.reduce((sum, value, k) => sum + value * (weights[k] ?? 0), 0) / total;
-  const squares = perPerson.reduce((sum, value, k) => sum + (weights[k] ?? 0) * (value - meanMg) * (value - meanMg), 0);
+  const squares = perPerson.reduce(
+    (sum, value, k) => sum + (weights[k] ?? 0) * (value - meanMg) * (value - meanMg),
+    0,
+  );
   const n = days.length;
   // An interval of two days has half the noise of one, so its square counts twice.
   const variance = squares / (n - 1);
@@ -58,7 +61,15 @@ export function dailyUse(usage: readonly UsageDay[], normMg: number | null): Dai
 
 function fromNorm(normMg: number): DailyUse {
   const u = Math.abs(normMg) * NORM_RELATIVE_U;
-  return { basis: 'norm', meanMg: normMg, meanUMg: u, dayUMg: Math.abs(normMg) * 0.1, memory: 0, days: 0, entries: [] };
+  return {
+    basis: 'norm',
+    meanMg: normMg,
+    meanUMg: u,
+    dayUMg: Math.abs(normMg) * 0.1,
+    memory: 0,
+    days: 0,
+    entries: [],
+  };
 }
 
 /** Lag-one correlation, drawn towards 0 while there are few days, never below 0 nor above 0.8. */

@@ -28,9 +28,12 @@ export function normNetLPerPersonDay(outpost: Outpost, grade: string): number | 
 /** Litres per person and day that a unit uses up; null: the norm is missing; undefined: it is no using unit. */
 function usedBy(unit: Unit, norms: Norms): number | null | undefined {
   if (unit.kind === 'dispenser') return norms.tapLPerPersonDay ?? null;
-  if (unit.kind === 'flush') return norms.flushesPerPersonDay === undefined ? null : norms.flushesPerPersonDay * unit.flushL;
+  if (unit.kind === 'flush')
+    return norms.flushesPerPersonDay === undefined ? null : norms.flushesPerPersonDay * unit.flushL;
   if (unit.kind === 'electrolyser') {
-    return norms.electrolyserLPerDay === undefined || norms.people === 0 ? null : norms.electrolyserLPerDay / norms.people;
+    return norms.electrolyserLPerDay === undefined || norms.people === 0
+      ? null
+      : norms.electrolyserLPerDay / norms.people;
   }
   if (unit.kind === 'line' && unit.use !== undefined) return norms.tapLPerPersonDay ?? null;
   return undefined;

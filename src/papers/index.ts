@@ -6,7 +6,16 @@ export type { WordedFinding } from './sheets/finding.ts';
 export type { SinceSheet } from './sheets/since.ts';
 export type { StoreEvent, StoreSheet, StoresSheet } from './sheets/store.ts';
 export type { CoverFigure, SheetHead, StoreLine, StoreMark, SumLine, TodaySheet } from './sheets/today.ts';
-export { begunText, checkedText, copiedText, exportedText, importedText, leftOutText, outpostPutText, startText } from './text/acts.ts';
+export {
+  begunText,
+  checkedText,
+  copiedText,
+  exportedText,
+  importedText,
+  leftOutText,
+  outpostPutText,
+  startText,
+} from './text/acts.ts';
 export { bookText } from './text/book.ts';
 export { findingsText } from './text/findings.ts';
 export { keptText } from './text/kept.ts';
@@ -21,8 +30,8 @@ export { todayText } from './text/today.ts';
 export { wrap } from './text/wrap.ts';
 export type { CliFindingCode } from './words/cli-codes.ts';
 export type { DeskFindingCode } from './words/desk-codes.ts';
-export type { EntryContext } from './words/en/entries/context.ts';
 export { aloud, LONGEST_ALOUD } from './words/en/aloud.ts';
+export type { EntryContext } from './words/en/entries/context.ts';
 export { entryInWords } from './words/en/entries.ts';
 export { type StoreUse, storeAnswer } from './words/en/store-answer.ts';
 export type { FieldLogFindingCode } from './words/field-log-codes.ts';

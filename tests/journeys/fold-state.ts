@@ -21,7 +21,15 @@ export function stateOf(fold: Fold): unknown {
     findings: [...positionOf(fold, fold.lastEntryMs ?? 0).findings],
     usage: fold.usage.grades().map((grade) => [grade, fold.usage.days(grade)]),
     decisions: [...fold.decisions],
-    rest: [fold.dayRule, fold.peopleAboard, fold.openingMs, fold.normsUntilMs, fold.lastLineMs, fold.lastEntryMs, fold.entries],
+    rest: [
+      fold.dayRule,
+      fold.peopleAboard,
+      fold.openingMs,
+      fold.normsUntilMs,
+      fold.lastLineMs,
+      fold.lastEntryMs,
+      fold.entries,
+    ],
   };
 }
 

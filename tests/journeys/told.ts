@@ -16,7 +16,10 @@ export function litres(value: number, uL?: number): Amount {
 
 /** An id that is the same in every run: from an instant and a count. */
 export function idOf(utcMs: number, count: number): string {
-  return entryId(utcMs, Uint8Array.from({ length: 10 }, (_, at) => (count >>> (8 * (at % 4))) & 0xff));
+  return entryId(
+    utcMs,
+    Uint8Array.from({ length: 10 }, (_, at) => (count >>> (8 * (at % 4))) & 0xff),
+  );
 }
 
 export function outpostOf(text: string): Outpost {
@@ -98,7 +101,11 @@ type OpeningBody = Body<'opening'>;
 
 /** What stands in Holm on the evening before Day 1. */
 export function holmOpening(change: Partial<OpeningBody> = {}): OpeningBody {
-  const store = (id: string, amount: Amount, grade: string | null): OpeningBody['stores'][number] => ({ store: id, amount, grade });
+  const store = (id: string, amount: Amount, grade: string | null): OpeningBody['stores'][number] => ({
+    store: id,
+    amount,
+    grade,
+  });
   return {
     asOfMs: at(0, 21),
     peopleAboard: 2,
@@ -137,6 +144,10 @@ export function readings(values: Readonly<Record<string, number | null>>) {
   return Object.entries(values).map(([instrument, value]) => ({ instrument, value }));
 }
 
-export function dayLine(day: number, values: Readonly<Record<string, number | null>>, peopleAboard = 2): Body<'day-line'> {
+export function dayLine(
+  day: number,
+  values: Readonly<Record<string, number | null>>,
+  peopleAboard = 2,
+): Body<'day-line'> {
   return { day, peopleAboard, readings: readings(values) };
 }

@@ -1,11 +1,43 @@
 // One posting for each entry kind: a kind without a line here does not compile.
 import type { AnyEntry, Entry, Kind } from '../../book/index.ts';
 import type { Fold } from '../fold.ts';
-import { postRoster, postStoreAdded, postUnitCondition, postVisitBerth, postVisitDepart, postVisitSlip } from './life.ts';
-import { postMovement, postPush, postRunFinish, postRunPause, postRunStart, postSourceChange } from './movements.ts';
+import {
+  postRoster,
+  postStoreAdded,
+  postUnitCondition,
+  postVisitBerth,
+  postVisitDepart,
+  postVisitSlip,
+} from './life.ts';
+import {
+  postMovement,
+  postPush,
+  postRunFinish,
+  postRunPause,
+  postRunStart,
+  postSourceChange,
+} from './movements.ts';
 import { postOpening } from './opening.ts';
-import { postDose, postDowngrade, postHold, postRelabel, postRelease, postSample, postTreatment, postWaiver } from './quality.ts';
-import { postDayLine, postDeclaredEmpty, postDeclaredFull, postHookup, postMeter, postPvt, postStockCount, postWeigh } from './readings.ts';
+import {
+  postDose,
+  postDowngrade,
+  postHold,
+  postRelabel,
+  postRelease,
+  postSample,
+  postTreatment,
+  postWaiver,
+} from './quality.ts';
+import {
+  postDayLine,
+  postDeclaredEmpty,
+  postDeclaredFull,
+  postHookup,
+  postMeter,
+  postPvt,
+  postStockCount,
+  postWeigh,
+} from './readings.ts';
 import { postDayClose, postNote, postRefused } from './record.ts';
 
 type Posting<K extends Kind> = (fold: Fold, entry: Entry<K>) => void;

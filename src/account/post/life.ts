@@ -58,6 +58,12 @@ export function postUnitCondition(fold: Fold, entry: Entry<'unit-condition'>): v
   const { unit, state, readings } = entry.body;
   if (state !== 'alarm' && state !== 'failed') return;
   const first = readings[0];
-  const data = { unit, state, reading: first?.value ?? null, readingName: first?.name ?? null, readingUnit: first?.unit ?? null };
+  const data = {
+    unit,
+    state,
+    reading: first?.value ?? null,
+    readingName: first?.name ?? null,
+    readingUnit: first?.unit ?? null,
+  };
   noteEntry(fold, entry, { code: 'unit-alarm', severity: 'act-today', data });
 }

@@ -20,26 +20,44 @@ export function postMovement(fold: Fold, entry: Entry<'movement'>): void {
     return;
   }
   const { from, to, amount, startAtMs } = body;
-  if (!countsOnce(fold, entry, { from, to, massMg: amount.massMg, startAtMs: startAtMs ?? null, person: body.person ?? null })) return;
+  if (
+    !countsOnce(fold, entry, {
+      from,
+      to,
+      massMg: amount.massMg,
+      startAtMs: startAtMs ?? null,
+      person: body.person ?? null,
+    })
+  )
+    return;
   const source = endOf(fold, entry, from, 'from');
   const target = endOf(fold, entry, to, 'to');
   const doubt = doubtOf(fold, amount, instrumentOf(fold, body));
   deduceInflow(fold, entry, source.store, { massMg: amount.massMg, uMg: doubt.uMg });
   flow(fold, entry, { from: source, to: target, massMg: amount.massMg, ...doubt, grade: body.grade });
-  if (body.use !== undefined && source.store?.grade != null) fold.usage.count(source.store.grade, amount.massMg);
+  if (body.use !== undefined && source.store?.grade != null)
+    fold.usage.count(source.store.grade, amount.massMg);
 }
 
 /** The instrument that counts a unit's water, when an entry names the unit as its source. */
 function countedUnit(fold: Fold, from: string) {
   if (!fold.index.units.has(from)) return null;
-  return fold.index.outpost.instruments.find((instrument) => instrument.meters === from && instrument.route !== undefined) ?? null;
+  return (
+    fold.index.outpost.instruments.find(
+      (instrument) => instrument.meters === from && instrument.route !== undefined,
+    ) ?? null
+  );
 }
 
 /**
  * A single use inside a counter's open interval: it stands until the counter closes, and is then a part of what was counted.
  * It brings no noise of its own: the counter's reading brings that of the whole.
  */
-function postSingleUse(fold: Fold, entry: Entry<'movement'>, instrument: NonNullable<ReturnType<typeof countedUnit>>): void {
+function postSingleUse(
+  fold: Fold,
+  entry: Entry<'movement'>,
+  instrument: NonNullable<ReturnType<typeof countedUnit>>,
+): void {
   const { massMg } = entry.body.amount;
   const state = fold.counter(instrument.id, fold.openingMs ?? entry.happenedAtMs);
   const route = instrument.route;
@@ -50,7 +68,10 @@ function postSingleUse(fold: Fold, entry: Entry<'movement'>, instrument: NonNull
   const posted = new Map(state.split);
   state.split.clear();
   // Shared out as if the counter stood now at all single uses so far; this one posts the difference.
-  for (const share of sourcesOf(fold, route, { state: { ...state, split: posted, claims: [] }, massMg: before + massMg })) {
+  for (const share of sourcesOf(fold, route, {
+    state: { ...state, split: posted, claims: [] },
+    massMg: before + massMg,
+  })) {
     const { account } = share.end;
     const part = share.massMg - (posted.get(account) ?? 0);
     posted.delete(account);
@@ -77,7 +98,13 @@ export function postRunPause(fold: Fold, entry: Entry<'run-pause'>): void {
   const lineMg = Math.min(body.lineContentMg ?? 0, body.amount.massMg);
   const line: End = { account: lineAccount(body.run), store: null };
   const doubt = doubtOf(fold, body.amount, instrumentOf(fold, body));
-  flow(fold, entry, { from: ends.from, to: ends.to, massMg: body.amount.massMg - lineMg, ...doubt, grade: body.grade });
+  flow(fold, entry, {
+    from: ends.from,
+    to: ends.to,
+    massMg: body.amount.massMg - lineMg,
+    ...doubt,
+    grade: body.grade,
+  });
   emptyLine(fold, entry, line, ends.to);
   flow(fold, entry, { from: ends.from, to: line, massMg: lineMg, uMg: 0, calibration: doubt.calibration });
   fold.runs.set(body.run, ends.names);
@@ -88,7 +115,13 @@ export function postRunFinish(fold: Fold, entry: Entry<'run-finish'>): void {
   if (ends === null) return;
   const { body } = entry;
   const doubt = doubtOf(fold, body.amount, instrumentOf(fold, body));
-  flow(fold, entry, { from: ends.from, to: ends.to, massMg: body.amount.massMg, ...doubt, grade: body.grade });
+  flow(fold, entry, {
+    from: ends.from,
+    to: ends.to,
+    massMg: body.amount.massMg,
+    ...doubt,
+    grade: body.grade,
+  });
   emptyLine(fold, entry, { account: lineAccount(body.run), store: null }, ends.to);
   fold.runs.delete(body.run);
 }
@@ -99,12 +132,20 @@ function emptyLine(fold: Fold, entry: AnyEntry, line: End, to: End): void {
   if (massMg > 0) flow(fold, entry, { from: line, to, massMg, uMg: 0, calibration: -1, plumbing: true });
 }
 
-function runEnds(fold: Fold, entry: RunPart): { from: End; to: End; names: { from: string; to: string } } | null {
+function runEnds(
+  fold: Fold,
+  entry: RunPart,
+): { from: End; to: End; names: { from: string; to: string } } | null {
   const run = fold.runs.get(entry.body.run);
   const from = entry.body.from ?? run?.from;
   const to = entry.body.to ?? run?.to;
   if (from === undefined || to === undefined) {
-    noteEntry(fold, entry, { code: 'run-unknown', severity: 'act-today', field: 'run', data: { run: entry.body.run } });
+    noteEntry(fold, entry, {
+      code: 'run-unknown',
+      severity: 'act-today',
+      field: 'run',
+      data: { run: entry.body.run },
+    });
     return null;
   }
   return { from: endOf(fold, entry, from, 'from'), to: endOf(fold, entry, to, 'to'), names: { from, to } };
@@ -116,7 +157,13 @@ export function postPush(fold: Fold, entry: Entry<'push'>): void {
   const key = (legs: readonly { readonly store: string }[]) => legs.map((leg) => leg.store).join('+');
   const givenMg = sumOfLegs(body.from);
   const gotMg = sumOfLegs(body.to);
-  const movement = { from: key(body.from), to: key(body.to), massMg: givenMg, startAtMs: body.startAtMs ?? null, person: null };
+  const movement = {
+    from: key(body.from),
+    to: key(body.to),
+    massMg: givenMg,
+    startAtMs: body.startAtMs ?? null,
+    person: null,
+  };
   if (!countsOnce(fold, entry, movement)) return;
   const doubt = doubtOf(fold, body.amount, instrumentOf(fold, body));
   const parts = partsOfPush(fold, entry, body);
@@ -127,8 +174,18 @@ export function postPush(fold: Fold, entry: Entry<'push'>): void {
   }
   const last = parts.at(-1);
   if (givenMg === gotMg || last === undefined) return;
-  flow(fold, entry, { from: last.from, to: last.to, massMg: 0, uMg: Math.abs(givenMg - gotMg), calibration: -1 });
-  noteEntry(fold, entry, { code: 'legs-differ', severity: 'know', data: { givenMg, gotMg, mgPerL: fold.mgPerL } });
+  flow(fold, entry, {
+    from: last.from,
+    to: last.to,
+    massMg: 0,
+    uMg: Math.abs(givenMg - gotMg),
+    calibration: -1,
+  });
+  noteEntry(fold, entry, {
+    code: 'legs-differ',
+    severity: 'know',
+    data: { givenMg, gotMg, mgPerL: fold.mgPerL },
+  });
 }
 
 function sumOfLegs(legs: readonly { readonly amount: Amount }[]): number {
@@ -136,7 +193,11 @@ function sumOfLegs(legs: readonly { readonly amount: Amount }[]): number {
 }
 
 /** Who gave whom how much: givers fill receivers one by one. What was given stands, since the givers were read one by one. */
-function partsOfPush(fold: Fold, entry: Entry<'push'>, { from, to }: Entry<'push'>['body']): { from: End; to: End; massMg: number }[] {
+function partsOfPush(
+  fold: Fold,
+  entry: Entry<'push'>,
+  { from, to }: Entry<'push'>['body'],
+): { from: End; to: End; massMg: number }[] {
   const waiting = to.map((leg) => ({ end: endOf(fold, entry, leg.store, 'to'), restMg: leg.amount.massMg }));
   const parts: { from: End; to: End; massMg: number }[] = [];
   for (const leg of from) {
@@ -157,7 +218,12 @@ export function postSourceChange(fold: Fold, entry: Entry<'source-change'>): voi
   const { body } = entry;
   const instrument = fold.index.instruments.get(body.counter);
   if (instrument?.route === undefined) {
-    noteEntry(fold, entry, { code: 'instrument-unknown', severity: 'act-today', field: 'counter', data: { name: body.counter } });
+    noteEntry(fold, entry, {
+      code: 'instrument-unknown',
+      severity: 'act-today',
+      field: 'counter',
+      data: { name: body.counter },
+    });
     return;
   }
   const store = storeOf(fold, entry, body.store);

@@ -26,12 +26,18 @@ export function postOpening(fold: Fold, entry: Entry<'opening'>): void {
   for (const told of body.stores) {
     const state = storeNamed(fold, entry, told.store);
     if (state === null) continue;
-    tellContent(fold, entry, state, { massMg: told.amount.massMg, uMg: told.amount.uMg ?? 0, grade: told.grade, release: 'opening' });
+    tellContent(fold, entry, state, {
+      massMg: told.amount.massMg,
+      uMg: told.amount.uMg ?? 0,
+      grade: told.grade,
+      release: 'opening',
+    });
     state.lastReading = { atMs: body.asOfMs, how: 'opening', entry: entry.id };
   }
   for (const { port, store } of body.ports) fold.setPort(port, store, body.asOfMs);
   // What counters had in their open intervals is inside the stocks that are told.
-  for (const state of fold.counters.values()) closeCounter(state, state.last ?? 0, { ms: body.asOfMs, running: true, dayLine: true });
+  for (const state of fold.counters.values())
+    closeCounter(state, state.last ?? 0, { ms: body.asOfMs, running: true, dayLine: true });
   for (const { instrument, value } of body.counters) fold.counter(instrument, body.asOfMs).last = value;
   for (const visit of body.visits) {
     const { visit: name, berthDay, departDay } = visit;
@@ -43,7 +49,8 @@ export function postOpening(fold: Fold, entry: Entry<'opening'>): void {
 /** What happened before the opening is inside its figures: entries that were folded before it counted for nothing. */
 function noteEarlier(fold: Fold, openingMs: number): void {
   for (const earlier of fold.beforeOpening) {
-    if (earlier.happenedAtMs < openingMs) noteEntry(fold, earlier, { code: 'before-opening', severity: 'act-today', data: { openingMs } });
+    if (earlier.happenedAtMs < openingMs)
+      noteEntry(fold, earlier, { code: 'before-opening', severity: 'act-today', data: { openingMs } });
   }
   fold.beforeOpening = [];
 }
@@ -53,7 +60,12 @@ function storeNamed(fold: Fold, entry: AnyEntry, id: string): StoreState | null 
   if (known !== undefined) return known;
   const store: Store | undefined = fold.index.stores.get(id);
   if (store !== undefined) return fold.addStore(fold.factsOf(store), store.holds ?? null);
-  noteEntry(fold, entry, { code: 'store-unknown', severity: 'act-today', field: 'stores', data: { name: id, nearest: [] } });
+  noteEntry(fold, entry, {
+    code: 'store-unknown',
+    severity: 'act-today',
+    field: 'stores',
+    data: { name: id, nearest: [] },
+  });
   return null;
 }
 
@@ -102,11 +114,27 @@ export function bringStore(fold: Fold, entry: AnyEntry, told: NewStore, visit: s
   const state = fold.addStore(facts, told.grade);
   const release: Release = visit === null ? 'opening' : 'loader’s certificate';
   const { amount } = told;
-  tellContent(fold, entry, state, { massMg: amount?.massMg ?? 0, uMg: amount?.uMg ?? 0, grade: told.grade, release });
-  state.lastReading = { atMs: entry.happenedAtMs, how: visit === null ? 'opening' : 'loader’s figure', entry: entry.id };
+  tellContent(fold, entry, state, {
+    massMg: amount?.massMg ?? 0,
+    uMg: amount?.uMg ?? 0,
+    grade: told.grade,
+    release,
+  });
+  state.lastReading = {
+    atMs: entry.happenedAtMs,
+    how: visit === null ? 'opening' : 'loader’s figure',
+    entry: entry.id,
+  };
 }
 
-const storeKinds: ReadonlySet<string> = new Set(['tank', 'container', 'softBag', 'buffer', 'vehicleTank', 'wasteContainer']);
+const storeKinds: ReadonlySet<string> = new Set([
+  'tank',
+  'container',
+  'softBag',
+  'buffer',
+  'vehicleTank',
+  'wasteContainer',
+]);
 
 function isStoreKind(kind: string): kind is Store['kind'] {
   return storeKinds.has(kind);

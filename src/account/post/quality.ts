@@ -8,11 +8,16 @@ import { ruleHold } from '../identity.ts';
 import { OUTSIDE } from '../ledger.ts';
 import { noteEntry } from '../note.ts';
 import { biocidesIn, enemiesAmong } from '../rules.ts';
-import { holdsNow, type HoldState, type StoreState } from '../store-state.ts';
+import { type HoldState, holdsNow, type StoreState } from '../store-state.ts';
 
 export function postHold(fold: Fold, entry: Entry<'hold'>): void {
   const { body } = entry;
-  const hold: HoldState = { hold: body.hold, sinceMs: entry.happenedAtMs, reason: body.reason, entry: entry.id };
+  const hold: HoldState = {
+    hold: body.hold,
+    sinceMs: entry.happenedAtMs,
+    reason: body.reason,
+    entry: entry.id,
+  };
   for (const state of statesOf(fold, entry, body.stores)) putOnHold(state, hold);
   for (const state of statesOf(fold, entry, body.conditional)) state.conditional = hold;
 }
@@ -38,13 +43,21 @@ export function postDowngrade(fold: Fold, entry: Entry<'downgrade'>): void {
   const { body } = entry;
   const state = storeOf(fold, entry, body.store);
   if (state === null) return;
-  const goesUp = [body.fromGrade, state.grade].some((grade) => grade !== null && rank(fold, body.toGrade) < rank(fold, grade));
-  if (goesUp) noteRise(fold, entry, state, { fromGrade: state.grade ?? body.fromGrade, toGrade: body.toGrade });
+  const goesUp = [body.fromGrade, state.grade].some(
+    (grade) => grade !== null && rank(fold, body.toGrade) < rank(fold, grade),
+  );
+  if (goesUp)
+    noteRise(fold, entry, state, { fromGrade: state.grade ?? body.fromGrade, toGrade: body.toGrade });
   else endHold(state, body.hold);
   holdsNow(state, body.toGrade);
 }
 
-function noteRise(fold: Fold, entry: AnyEntry, state: StoreState, data: { fromGrade: string; toGrade: string }): void {
+function noteRise(
+  fold: Fold,
+  entry: AnyEntry,
+  state: StoreState,
+  data: { fromGrade: string; toGrade: string },
+): void {
   noteEntry(fold, entry, { code: 'grade-went-up', severity: 'act-now', store: state.facts.id, data });
   putOnHold(state, ruleHold(entry, 'grade-went-up'));
 }
@@ -55,18 +68,38 @@ export function postTreatment(fold: Fold, entry: Entry<'treatment'>): void {
   needsTwo(fold, entry, 'treatment');
   const state = storeOf(fold, entry, body.store);
   if (state === null) return;
-  if (body.dose !== undefined) flow(fold, entry, { from: outside, to: fold.endOfStore(state), massMg: body.dose.massMg, uMg: 0, calibration: -1, plumbing: true });
+  if (body.dose !== undefined)
+    flow(fold, entry, {
+      from: outside,
+      to: fold.endOfStore(state),
+      massMg: body.dose.massMg,
+      uMg: 0,
+      calibration: -1,
+      plumbing: true,
+    });
   holdsNow(state, body.toGrade);
   const biocide = fold.index.grades.get(body.toGrade)?.biocide ?? 'none';
   if (biocide !== 'none') addBiocide(fold, entry, state, biocide);
   state.release = 'none';
-  putOnHold(state, { hold: `treated ${entry.site} ${entry.number}`, sinceMs: entry.happenedAtMs, reason: 'treated, not yet released', entry: entry.id });
+  putOnHold(state, {
+    hold: `treated ${entry.site} ${entry.number}`,
+    sinceMs: entry.happenedAtMs,
+    reason: 'treated, not yet released',
+    entry: entry.id,
+  });
 }
 
 export function postDose(fold: Fold, entry: Entry<'dose'>): void {
   const { body } = entry;
   for (const state of statesOf(fold, entry, body.stores)) {
-    flow(fold, entry, { from: outside, to: fold.endOfStore(state), massMg: body.doseEach.massMg, uMg: 0, calibration: -1, plumbing: true });
+    flow(fold, entry, {
+      from: outside,
+      to: fold.endOfStore(state),
+      massMg: body.doseEach.massMg,
+      uMg: 0,
+      calibration: -1,
+      plumbing: true,
+    });
     addBiocide(fold, entry, state, body.biocide);
   }
 }
@@ -77,7 +110,14 @@ function addBiocide(fold: Fold, entry: AnyEntry, state: StoreState, biocide: str
   const enemies = had.includes(biocide) ? null : enemiesAmong(fold.index, [...had, biocide]);
   if (enemies === null) return;
   const meets = enemies.find((one) => one !== biocide) ?? biocide;
-  const data = { from: 'a dose', to: state.facts.id, comes: biocide, meets, residue: state.emptied ? 'residue' : 'content', happened: entry.happened ?? null };
+  const data = {
+    from: 'a dose',
+    to: state.facts.id,
+    comes: biocide,
+    meets,
+    residue: state.emptied ? 'residue' : 'content',
+    happened: entry.happened ?? null,
+  };
   noteEntry(fold, entry, { code: 'biocides-meet', severity: 'act-now', store: state.facts.id, data });
   putOnHold(state, ruleHold(entry, 'biocides-meet'));
 }
@@ -87,7 +127,13 @@ export function postRelabel(fold: Fold, entry: Entry<'relabel'>): void {
   const { body } = entry;
   const state = storeOf(fold, entry, body.store);
   if (state === null) return;
-  if (!body.twoPersons) noteEntry(fold, entry, { code: 'alone-for-two', severity: 'act-now', store: body.store, data: { act: 'relabel' } });
+  if (!body.twoPersons)
+    noteEntry(fold, entry, {
+      code: 'alone-for-two',
+      severity: 'act-now',
+      store: body.store,
+      data: { act: 'relabel' },
+    });
   if (state.grade !== null && rank(fold, body.toGrade) < rank(fold, state.grade)) {
     noteRise(fold, entry, state, { fromGrade: state.grade, toGrade: body.toGrade });
   }
@@ -102,7 +148,13 @@ export function postSample(fold: Fold, entry: Entry<'sample'>): void {
   if (body.volumeMg === undefined || body.drawnFrom !== undefined) return;
   const state = storeOf(fold, entry, body.store);
   if (state === null) return;
-  flow(fold, entry, { from: fold.endOfStore(state), to: outside, massMg: body.volumeMg, uMg: 0, calibration: -1 });
+  flow(fold, entry, {
+    from: fold.endOfStore(state),
+    to: outside,
+    massMg: body.volumeMg,
+    uMg: 0,
+    calibration: -1,
+  });
 }
 
 const outside = { account: OUTSIDE, store: null } as const;

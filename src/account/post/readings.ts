@@ -19,7 +19,13 @@ export function postDayLine(fold: Fold, entry: Entry<'day-line'>): void {
   settleLevels(fold, read);
   for (const grade of fold.usage.grades()) {
     const complete = countersOfGrade(fold, grade).every((id) => read.has(id));
-    fold.usage.close(grade, { day: body.day, atMs: entry.happenedAtMs, peopleAboard: body.peopleAboard, complete, entry: entry.id });
+    fold.usage.close(grade, {
+      day: body.day,
+      atMs: entry.happenedAtMs,
+      peopleAboard: body.peopleAboard,
+      complete,
+      entry: entry.id,
+    });
   }
   fold.lastLineMs = entry.happenedAtMs;
 }
@@ -62,9 +68,15 @@ export function postPvt(fold: Fold, entry: Entry<'pvt'>): void {
   const state = storeOf(fold, entry, body.store);
   if (state === null) return;
   const gauging = fold.index.stores.get(body.store)?.gauging;
-  const parts = gauging === undefined ? null : rootSumOfSquares(gauging.bladderSeatingDoubtL, gauging.injectionDoubtL);
+  const parts =
+    gauging === undefined ? null : rootSumOfSquares(gauging.bladderSeatingDoubtL, gauging.injectionDoubtL);
   const uMg = parts === null ? (body.amount.uMg ?? 0) : Math.round(parts * fold.mgPerL);
-  readContent(fold, entry, state, { massMg: body.amount.massMg, uMg, how: 'gauged', shared: state.gaugeOffset < 0 ? [] : [{ place: state.gaugeOffset, weight: 1 }] });
+  readContent(fold, entry, state, {
+    massMg: body.amount.massMg,
+    uMg,
+    how: 'gauged',
+    shared: state.gaugeOffset < 0 ? [] : [{ place: state.gaugeOffset, weight: 1 }],
+  });
 }
 
 export function postDeclaredEmpty(fold: Fold, entry: Entry<'declared-empty'>): void {

@@ -9,22 +9,38 @@ import { amountWithoutUnit } from '../unit-doubt.ts';
 export function postNote(fold: Fold, entry: Entry<'note'>): void {
   const { text, about } = entry.body;
   const visits = [...fold.visits.keys()];
-  const amount = amountWithoutUnit(text, [...visits, ...fold.stores.keys(), ...(about === undefined ? [] : [about])]);
+  const amount = amountWithoutUnit(text, [
+    ...visits,
+    ...fold.stores.keys(),
+    ...(about === undefined ? [] : [about]),
+  ]);
   if (amount === null) return;
-  noteEntry(fold, entry, { code: 'unit-doubt', severity: 'act-today', data: { amount, text: text.slice(0, 120), by: entry.by } });
+  noteEntry(fold, entry, {
+    code: 'unit-doubt',
+    severity: 'act-today',
+    data: { amount, text: text.slice(0, 120), by: entry.by },
+  });
 }
 
 export function postRefused(fold: Fold, entry: Entry<'refused'>): void {
   const { what, rule } = entry.body;
-  noteEntry(fold, entry, { code: 'refused-recorded', severity: 'know', data: { what: what.slice(0, 200), rule: rule.slice(0, 200) } });
+  noteEntry(fold, entry, {
+    code: 'refused-recorded',
+    severity: 'know',
+    data: { what: what.slice(0, 200), rule: rule.slice(0, 200) },
+  });
 }
 
 /** The close of a month closes every day up to its own that is still open. */
 export function postDayClose(fold: Fold, entry: Entry<'day-close'>): void {
   const { day, what } = entry.body;
-  const firstDay = what === 'day' || fold.openingMs === null ? day : Math.max(dayOf(fold.openingMs, fold.dayRule), day - MOST_DAYS_CLOSED);
+  const firstDay =
+    what === 'day' || fold.openingMs === null
+      ? day
+      : Math.max(dayOf(fold.openingMs, fold.dayRule), day - MOST_DAYS_CLOSED);
   for (let closed = firstDay; closed <= day; closed++) {
-    if (!fold.closedDays.has(closed)) fold.closedDays.set(closed, { atMs: entry.enteredAtMs, entry: entry.id });
+    if (!fold.closedDays.has(closed))
+      fold.closedDays.set(closed, { atMs: entry.enteredAtMs, entry: entry.id });
   }
 }
 

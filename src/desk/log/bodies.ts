@@ -14,7 +14,9 @@ type Of<What extends LogRequest['what']> = Extract<LogRequest, { what: What }>;
 
 /** The counter that stands before a unit. */
 export function counterOf({ fold }: Context, unit: string): Instrument | undefined {
-  return fold.index.outpost.instruments.find((instrument) => instrument.meters === unit && instrument.route !== undefined);
+  return fold.index.outpost.instruments.find(
+    (instrument) => instrument.meters === unit && instrument.route !== undefined,
+  );
 }
 
 /** The unit through which a use draws its water, by the outpost's plumbing. */
@@ -33,7 +35,9 @@ function sinkOfUse({ fold }: Context, use: Use): string {
   if (use === 'electrolyser') return 'electrolyser';
   if (use === 'spill-air' || use === 'plants' || use === 'animals') return 'cabin air';
   if (use === 'spill-lost') return 'lost';
-  const wastePort = fold.index.outpost.ports.find((port) => fold.index.grades.get(port.takes)?.terminal === true);
+  const wastePort = fold.index.outpost.ports.find(
+    (port) => fold.index.grades.get(port.takes)?.terminal === true,
+  );
   if (use === 'flush' && wastePort !== undefined && fold.storeOn(wastePort.id) !== null) return wastePort.id;
   return 'outside';
 }
@@ -44,7 +48,15 @@ export function drinkBody(context: Context, request: Of<'drink'>): Answer<Made> 
 
 export function useBody(context: Context, request: Of<'use'>): Answer<Made> {
   const from = request.from === undefined ? unitOfUse(context, request.use) : request.from;
-  if (from === null) return no('bad input', deskFinding('field-needed', { field: 'from', received: null, expected: 'a store or a unit' }, { where: { field: 'from' } }));
+  if (from === null)
+    return no(
+      'bad input',
+      deskFinding(
+        'field-needed',
+        { field: 'from', received: null, expected: 'a store or a unit' },
+        { where: { field: 'from' } },
+      ),
+    );
   const end = findEnd(context, from);
   if (!end.ok) return end;
   const counter = counterOf(context, end.value);
@@ -69,7 +81,15 @@ export function fillBody(context: Context, request: Of<'fill'>): Answer<Made> {
   const state = context.fold.stores.get(store.value);
   const fillL = state?.facts.fillMg == null ? null : state.facts.fillMg / context.fold.mgPerL;
   const text = request.amount ?? (fillL === null ? undefined : `${fillL} L`);
-  if (text === undefined) return no('bad input', deskFinding('field-needed', { field: 'amount', received: null, expected: 'an amount with its unit' }, { where: { field: 'amount' } }));
+  if (text === undefined)
+    return no(
+      'bad input',
+      deskFinding(
+        'field-needed',
+        { field: 'amount', received: null, expected: 'an amount with its unit' },
+        { where: { field: 'amount' } },
+      ),
+    );
   return moveBody(context, { ...request, what: 'move', amount: text, to: store.value });
 }
 
@@ -80,11 +100,24 @@ export function moveBody(context: Context, request: Of<'move'>): Answer<Made> {
   const to = findEnd(context, request.to ?? 'unplaced');
   if (!to.ok) return to;
   if (from.value === to.value) {
-    return no('bad input', deskFinding('field-needed', { field: 'to', received: to.value, expected: 'another place than it comes from' }, { where: { field: 'to' } }));
+    return no(
+      'bad input',
+      deskFinding(
+        'field-needed',
+        { field: 'to', received: to.value, expected: 'another place than it comes from' },
+        { where: { field: 'to' } },
+      ),
+    );
   }
-  const amount = readAmount(context, request.amount, { field: 'amount', counter: counterOf(context, from.value) });
+  const amount = readAmount(context, request.amount, {
+    field: 'amount',
+    counter: counterOf(context, from.value),
+  });
   if (!amount.ok) return amount;
-  const hose = request.hose === undefined ? yes(undefined) : findName('hose', request.hose, [...context.fold.index.hoses.keys()]);
+  const hose =
+    request.hose === undefined
+      ? yes(undefined)
+      : findName('hose', request.hose, [...context.fold.index.hoses.keys()]);
   if (!hose.ok) return hose;
   return yes({
     kind: 'movement',
@@ -108,7 +141,8 @@ export function readingBody(context: Context, request: Of<'weigh' | 'gauge'>): A
   if (!store.ok) return store;
   const gauge = context.fold.index.stores.get(store.value)?.gauge;
   const instrument = gauge === undefined ? {} : { instrument: gauge };
-  if (request.amount.trim() === '-') return yes({ kind: request.what, body: { store: store.value, amount: null, ...instrument } });
+  if (request.amount.trim() === '-')
+    return yes({ kind: request.what, body: { store: store.value, amount: null, ...instrument } });
   const amount = readAmount(context, request.amount, { field: 'amount' });
   if (!amount.ok) return amount;
   return yes({ kind: request.what, body: { store: store.value, amount: amount.value, ...instrument } });
@@ -117,7 +151,10 @@ export function readingBody(context: Context, request: Of<'weigh' | 'gauge'>): A
 export function emptyBody(context: Context, request: Of<'empty'>): Answer<Made> {
   const store = findStore(context, request.store);
   if (!store.ok) return store;
-  const residual = request.residual === undefined ? yes(undefined) : readAmount(context, request.residual, { field: 'residual' });
+  const residual =
+    request.residual === undefined
+      ? yes(undefined)
+      : readAmount(context, request.residual, { field: 'residual' });
   if (!residual.ok) return residual;
   const counters = readCounters(context, request.counters ?? {});
   if (!counters.ok) return counters;
@@ -140,9 +177,19 @@ export function fullBody(context: Context, request: Of<'full'>): Answer<Made> {
   const written = context.fold.index.stores.get(store.value);
   const fullL = written?.fullAtL ?? written?.fillL;
   const text = request.amount ?? (fullL === undefined ? undefined : `${fullL} L`);
-  if (text === undefined) return no('bad input', deskFinding('field-needed', { field: 'amount', received: null, expected: 'an amount with its unit' }, { where: { field: 'amount' } }));
+  if (text === undefined)
+    return no(
+      'bad input',
+      deskFinding(
+        'field-needed',
+        { field: 'amount', received: null, expected: 'an amount with its unit' },
+        { where: { field: 'amount' } },
+      ),
+    );
   const amount = readAmount(context, text, { field: 'amount' });
-  return amount.ok ? yes({ kind: 'declared-full', body: { store: store.value, amount: amount.value } }) : amount;
+  return amount.ok
+    ? yes({ kind: 'declared-full', body: { store: store.value, amount: amount.value } })
+    : amount;
 }
 
 export function hookupBody(context: Context, request: Of<'hookup'>): Answer<Made> {
@@ -171,7 +218,10 @@ export function relabelBody(context: Context, request: Of<'relabel'>): Answer<Ma
 }
 
 /** Counter readings as typed: `-` is no reading, never zero. */
-export function readCounters(context: Context, typed: Readonly<Record<string, string>>): Answer<{ instrument: string; value: number | null }[]> {
+export function readCounters(
+  context: Context,
+  typed: Readonly<Record<string, string>>,
+): Answer<{ instrument: string; value: number | null }[]> {
   const readings: { instrument: string; value: number | null }[] = [];
   for (const [name, text] of Object.entries(typed)) {
     const id = findName('instrument', name, [...context.fold.index.instruments.keys()]);

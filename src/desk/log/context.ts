@@ -1,7 +1,15 @@
 // What the making of an entry needs to know: the fold as it stands, and names, amounts and times read against it.
 import { type Fold, isPool } from '../../account/index.ts';
 import type { Amount, BookPort, KeptEntry } from '../../book/index.ts';
-import { convert, type Finding, type Instant, nearest, parseQuantity, parseWhen, unitNamesOf } from '../../ground/units/index.ts';
+import {
+  convert,
+  type Finding,
+  type Instant,
+  nearest,
+  parseQuantity,
+  parseWhen,
+  unitNamesOf,
+} from '../../ground/units/index.ts';
 import type { Instrument } from '../../outpost/index.ts';
 import { type Answer, no, yes } from '../answer.ts';
 import type { Desk, Moment } from '../desk.ts';
@@ -62,9 +70,19 @@ export function findEnd({ fold }: Context, typed: string): Answer<string> {
 export async function findEntry(desk: Desk, typed: string): Promise<Answer<KeptEntry>> {
   const port: BookPort = desk.port;
   const match = /^(?:([a-z0-9][a-z0-9-]{0,30})[ :])?(\d{1,9})$/.exec(typed.trim());
-  const found = match === null ? await port.find(typed.trim().toLowerCase()) : await port.findNumber(match[1] ?? desk.info.site, wholeNumber(match[2] ?? ''));
+  const found =
+    match === null
+      ? await port.find(typed.trim().toLowerCase())
+      : await port.findNumber(match[1] ?? desk.info.site, wholeNumber(match[2] ?? ''));
   if (found !== null) return yes(found);
-  return no('not in book', deskFinding('not-in-book', { what: 'entry', name: typed.slice(0, 60), nearest: [] }, { where: { field: 'entry' } }));
+  return no(
+    'not in book',
+    deskFinding(
+      'not-in-book',
+      { what: 'entry', name: typed.slice(0, 60), nearest: [] },
+      { where: { field: 'entry' } },
+    ),
+  );
 }
 
 /** Digits only, few enough to be exact. */
@@ -82,17 +100,33 @@ function mgPerUnit({ fold }: Context, unit: string, counter: Instrument | undefi
 }
 
 /** Reads an amount of water. A bare number is taken only where a counter gives it a unit. */
-export function readAmount(context: Context, text: string, how: { readonly field: string; readonly counter?: Instrument | undefined }): Answer<Amount> {
+export function readAmount(
+  context: Context,
+  text: string,
+  how: { readonly field: string; readonly counter?: Instrument | undefined },
+): Answer<Amount> {
   const { counter, field } = how;
   const countUnit = counter?.litresPerCount === undefined ? [] : [counter.unit];
   const units = [...unitNamesOf('volume'), ...unitNamesOf('mass'), ...countUnit];
   const [defaultUnit] = countUnit;
-  const read = parseQuantity(text, { units, where: { field }, ...(defaultUnit !== undefined && { defaultUnit }) });
+  const read = parseQuantity(text, {
+    units,
+    where: { field },
+    ...(defaultUnit !== undefined && { defaultUnit }),
+  });
   if (!read.ok) return no('bad input', read.finding);
   const { value, u95, unit } = read.quantity;
   const factor = mgPerUnit(context, unit, counter);
   const massMg = Math.round(value * factor);
-  if (!Number.isSafeInteger(massMg)) return no('bad input', deskFinding('field-needed', { field, received: text.slice(0, 40), expected: 'an amount that fits' }, { where: { field } }));
+  if (!Number.isSafeInteger(massMg))
+    return no(
+      'bad input',
+      deskFinding(
+        'field-needed',
+        { field, received: text.slice(0, 40), expected: 'an amount that fits' },
+        { where: { field } },
+      ),
+    );
   const raw = { value, unit, mgPerUnit: factor };
   return yes(u95 === null ? { massMg, raw } : { massMg, raw, uMg: Math.round((u95 * factor) / 2) });
 }
@@ -101,16 +135,33 @@ export function readAmount(context: Context, text: string, how: { readonly field
 export function readMoment(context: Context, text: string | undefined): Answer<Instant> {
   const { fold, moment, presentMs } = context;
   if (text === undefined) return yes({ utcMs: presentMs, offsetMin: moment.offsetMin });
-  const read = parseWhen(text, { nowUtcMs: presentMs, offsetMin: moment.offsetMin, rule: fold.dayRule, where: { field: 'at' } });
+  const read = parseWhen(text, {
+    nowUtcMs: presentMs,
+    offsetMin: moment.offsetMin,
+    rule: fold.dayRule,
+    where: { field: 'at' },
+  });
   if (!read.ok) return no('bad input', read.finding);
   const { instant } = read;
   const refuse = (finding: Finding) => no('bad input', finding);
   if (fold.openingMs !== null && instant.utcMs < fold.openingMs) {
-    return refuse(deskFinding('before-book', { happenedAtMs: instant.utcMs, openingMs: fold.openingMs }, { where: { field: 'at' } }));
+    return refuse(
+      deskFinding(
+        'before-book',
+        { happenedAtMs: instant.utcMs, openingMs: fold.openingMs },
+        { where: { field: 'at' } },
+      ),
+    );
   }
   const practice = context.desk.info.purpose === 'practice';
   if (!practice && instant.utcMs > presentMs + SLACK_MS) {
-    return refuse(deskFinding('in-the-future', { happenedAtMs: instant.utcMs, nowMs: presentMs }, { where: { field: 'at' } }));
+    return refuse(
+      deskFinding(
+        'in-the-future',
+        { happenedAtMs: instant.utcMs, nowMs: presentMs },
+        { where: { field: 'at' } },
+      ),
+    );
   }
   return yes(instant);
 }

@@ -39,8 +39,12 @@ export async function dayForm(desk: Desk, moment: Moment): Promise<Answer<DayFor
   const { fold } = opened.value;
   const presentMs = desk.presentMs(fold, moment);
   const lines = await recentLines(desk, fold.lastEntryMs ?? presentMs);
-  const lastDay = fold.lastLineMs === null ? dayOf(presentMs, fold.dayRule) - 1 : dayOf(fold.lastLineMs, fold.dayRule);
-  const day = Math.max(lastDay + 1, desk.info.purpose === 'practice' ? lastDay + 1 : dayOf(presentMs, fold.dayRule));
+  const lastDay =
+    fold.lastLineMs === null ? dayOf(presentMs, fold.dayRule) - 1 : dayOf(fold.lastLineMs, fold.dayRule);
+  const day = Math.max(
+    lastDay + 1,
+    desk.info.purpose === 'practice' ? lastDay + 1 : dayOf(presentMs, fold.dayRule),
+  );
   const items = dayInstruments(fold.index.outpost.instruments).map((instrument) =>
     itemOf(instrument, lines, fold.counters.get(instrument.id)?.last ?? null),
   );
@@ -50,7 +54,8 @@ export async function dayForm(desk: Desk, moment: Moment): Promise<Answer<DayFor
 async function recentLines(desk: Desk, untilMs: number): Promise<AnyEntry[]> {
   const lines: AnyEntry[] = [];
   const after = { happenedAtMs: untilMs - LOOK_BACK_DAYS * msPerDay, site: '', number: 0 };
-  for await (const rows of desk.port.scan({ order: 'total', kinds: ['day-line'], after })) lines.push(...rows.map(entryOf));
+  for await (const rows of desk.port.scan({ order: 'total', kinds: ['day-line'], after }))
+    lines.push(...rows.map(entryOf));
   return lines;
 }
 
@@ -64,7 +69,10 @@ function itemOf(instrument: Instrument, lines: readonly AnyEntry[], counterLast:
   const last = values.at(-1) ?? (running ? counterLast : null);
   const range = rangeOf(running ? steps(values, instrument.rollsOverAt ?? null) : values);
   const base = running ? (last ?? 0) : 0;
-  const wrap = (value: number) => (instrument.rollsOverAt !== undefined && value >= instrument.rollsOverAt ? value - instrument.rollsOverAt : value);
+  const wrap = (value: number) =>
+    instrument.rollsOverAt !== undefined && value >= instrument.rollsOverAt
+      ? value - instrument.rollsOverAt
+      : value;
   return {
     instrument: instrument.id,
     name: instrument.name,
@@ -86,7 +94,8 @@ function steps(values: readonly number[], rollsOverAt: number | null): number[] 
 function rangeOf(values: readonly number[]): { low: number; high: number } | null {
   if (values.length < FEWEST_LINES) return null;
   const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
-  const variance = values.reduce((sum, value) => sum + (value - mean) * (value - mean), 0) / (values.length - 1);
+  const variance =
+    values.reduce((sum, value) => sum + (value - mean) * (value - mean), 0) / (values.length - 1);
   const half = RANGE_SD * Math.sqrt(variance);
   return { low: Math.max(0, mean - half), high: mean + half };
 }

@@ -20,7 +20,9 @@ function rulesAgainst(fold: Fold, draft: AnyDraft): readonly Finding[] {
       return hookupRules(fold, draft);
     case 'weigh':
     case 'gauge':
-      return draft.body.amount === null ? [] : contentRules(fold, { store: draft.body.store, massMg: draft.body.amount.massMg });
+      return draft.body.amount === null
+        ? []
+        : contentRules(fold, { store: draft.body.store, massMg: draft.body.amount.massMg });
     case 'declared-full':
       return contentRules(fold, { store: draft.body.store, massMg: draft.body.amount.massMg });
     case 'day-line':
@@ -36,7 +38,9 @@ function rulesAgainst(fold: Fold, draft: AnyDraft): readonly Finding[] {
 
 function nameRules(fold: Fold, name: string): Finding[] {
   const taken = [...fold.stores.keys()].find((other) => isSameName(other, name));
-  return taken === undefined ? [] : [deskFinding('name-taken', { what: 'store', name: taken }, { where: { field: 'store' } })];
+  return taken === undefined
+    ? []
+    : [deskFinding('name-taken', { what: 'store', name: taken }, { where: { field: 'store' } })];
 }
 
 const ruleNames: Record<RuleBreak['code'], string> = {
@@ -50,7 +54,9 @@ function movementRules(fold: Fold, draft: Draft<'movement'>): Finding[] {
   const from = sideOf(fold, draft.body.from);
   const to = sideOf(fold, draft.body.to);
   const breaks = from !== null && to !== null ? ruleBreaks(fold.index, from, to) : [];
-  const found: Finding[] = breaks.map(({ code, data }) => deskFinding('intention-refused', { rule: ruleNames[code], ...data }));
+  const found: Finding[] = breaks.map(({ code, data }) =>
+    deskFinding('intention-refused', { rule: ruleNames[code], ...data }),
+  );
   if (from !== null && to === null) found.push(...useRules(fold, draft, from));
   if (to !== null) found.push(...roomRules(fold, draft, to));
   if (!fold.index.units.has(draft.body.from)) found.push(...contentLeft(fold, draft));
@@ -74,11 +80,28 @@ function useRules(fold: Fold, draft: Draft<'movement'>, from: Side): Finding[] {
   const { use } = draft.body;
   if (use === undefined || !peopleUses.has(use)) return [];
   if (from.hold !== null) {
-    return [deskFinding('intention-refused', { rule: 'hold', from: from.facts.id, to: use, hold: from.hold.hold, reason: from.hold.reason, sinceMs: from.hold.sinceMs })];
+    return [
+      deskFinding('intention-refused', {
+        rule: 'hold',
+        from: from.facts.id,
+        to: use,
+        hold: from.hold.hold,
+        reason: from.hold.reason,
+        sinceMs: from.hold.sinceMs,
+      }),
+    ];
   }
   const grade = from.grade === null ? undefined : fold.index.grades.get(from.grade);
   if (grade !== undefined && grade.rank === 1) return [];
-  return [deskFinding('intention-refused', { rule: 'grade', from: from.facts.id, to: use, fromGrade: from.grade, toGrade: use })];
+  return [
+    deskFinding('intention-refused', {
+      rule: 'grade',
+      from: from.facts.id,
+      to: use,
+      fromGrade: from.grade,
+      toGrade: use,
+    }),
+  ];
 }
 
 /** More than a store has, beyond its doubt, does not come out of it. A store that nothing gauges may have more than is known. */
@@ -89,7 +112,14 @@ function contentLeft(fold: Fold, draft: Draft<'movement'>): Finding[] {
   const asked = draft.body.amount.massMg;
   if (asked <= massMg + 2 * uMg) return [];
   const usableMg = Math.max(0, massMg - side.facts.remainderMg);
-  const data = { rule: 'remainder', from: side.facts.id, to: draft.body.to, massMg: asked, usableMg, mgPerL: fold.mgPerL };
+  const data = {
+    rule: 'remainder',
+    from: side.facts.id,
+    to: draft.body.to,
+    massMg: asked,
+    usableMg,
+    mgPerL: fold.mgPerL,
+  };
   return [deskFinding('intention-refused', data)];
 }
 
@@ -108,7 +138,15 @@ function roomRules(fold: Fold, draft: Draft<'movement'>, to: Side): Finding[] {
   const { massMg: thereMg, uMg } = contentOf(fold, to.facts.id);
   const { massMg } = draft.body.amount;
   if (thereMg + massMg <= to.facts.capacityMg + 2 * uMg) return [];
-  const data = { rule: 'capacity', from: draft.body.from, to: to.facts.id, massMg, thereMg, capacityMg: to.facts.capacityMg, mgPerL: fold.mgPerL };
+  const data = {
+    rule: 'capacity',
+    from: draft.body.from,
+    to: to.facts.id,
+    massMg,
+    thereMg,
+    capacityMg: to.facts.capacityMg,
+    mgPerL: fold.mgPerL,
+  };
   return [deskFinding('intention-refused', data)];
 }
 
@@ -127,10 +165,20 @@ function hookupRules(fold: Fold, draft: Draft<'hookup'>): Finding[] {
   const has = side.grade === null ? undefined : fold.index.grades.get(side.grade);
   const base = { from: side.facts.id, to: port.id };
   if (side.hold !== null && wanted?.terminal !== true) {
-    return [deskFinding('intention-refused', { rule: 'hold', ...base, hold: side.hold.hold, reason: side.hold.reason, sinceMs: side.hold.sinceMs })];
+    return [
+      deskFinding('intention-refused', {
+        rule: 'hold',
+        ...base,
+        hold: side.hold.hold,
+        reason: side.hold.reason,
+        sinceMs: side.hold.sinceMs,
+      }),
+    ];
   }
   if (wanted === undefined || has === undefined || wanted.terminal || has.rank <= wanted.rank) return [];
-  return [deskFinding('intention-refused', { rule: 'grade', ...base, fromGrade: has.id, toGrade: wanted.id })];
+  return [
+    deskFinding('intention-refused', { rule: 'grade', ...base, fromGrade: has.id, toGrade: wanted.id }),
+  ];
 }
 
 /** One line a day, and counters that only rise. */
@@ -138,7 +186,8 @@ function lineRules(fold: Fold, draft: Draft<'day-line'>): Finding[] {
   return draft.body.readings.flatMap((reading): Finding[] => {
     const instrument = fold.index.instruments.get(reading.instrument);
     const last = fold.counters.get(reading.instrument)?.last ?? null;
-    if (instrument?.measures !== 'flow' || reading.value === null || last === null || reading.value >= last) return [];
+    if (instrument?.measures !== 'flow' || reading.value === null || last === null || reading.value >= last)
+      return [];
     if (instrument.reading === 'runningTotal' && instrument.rollsOverAt !== undefined) return [];
     const data = { instrument: instrument.name, value: reading.value, last };
     return [deskFinding('counter-below-last', data, { where: { field: reading.instrument } })];
@@ -152,9 +201,9 @@ function closedDay(fold: Fold, draft: AnyDraft): Finding[] {
 }
 
 function secondPerson(fold: Fold, draft: AnyDraft): Finding[] {
-  const act = draft.kind === 'relabel' || draft.kind === 'waiver' || draft.kind === 'treatment' ? draft.kind : null;
+  const act =
+    draft.kind === 'relabel' || draft.kind === 'waiver' || draft.kind === 'treatment' ? draft.kind : null;
   if (draft.second?.office === draft.by) return [deskFinding('second-is-first', { office: draft.by })];
   if (act === null || !fold.index.outpost.secondPersonActs.includes(act)) return [];
   return draft.second === undefined ? [deskFinding('second-needed', { act })] : [];
 }
-

@@ -19,13 +19,19 @@ import type { LogRequest, RequestWith } from './request.ts';
 const TOLD_DAYS = 0.1;
 
 /** Enters what somebody asks for, or with `dryRun` shows what it would change. */
-export async function log(desk: Desk, moment: Moment, request: LogRequest, more: RequestWith = {}): Promise<Answer<KeptSheet>> {
+export async function log(
+  desk: Desk,
+  moment: Moment,
+  request: LogRequest,
+  more: RequestWith = {},
+): Promise<Answer<KeptSheet>> {
   const opened = await desk.account();
   if (!opened.ok) return opened;
   const { fold } = opened.value;
   const office = knownOffice(fold, moment);
   if (office !== null) return office;
-  if (fold.openingMs === null && !mayBegin(request)) return no('wrong use', deskFinding('book-not-begun', { what: 'opening' }));
+  if (fold.openingMs === null && !mayBegin(request))
+    return no('wrong use', deskFinding('book-not-begun', { what: 'opening' }));
   const context: Context = { desk, fold, moment, presentMs: desk.enteringMs(fold, moment) };
   const made = await makeDraft(context, request, more);
   if (!made.ok) return made;
@@ -56,8 +62,12 @@ function problemOf(findings: readonly { readonly code: string }[]): Problem {
 
 function knownOffice(fold: Fold, moment: Moment): Answer<never> | null {
   const offices = [...fold.index.offices.keys()];
-  const unknown = [moment.by, ...(moment.second === undefined ? [] : [moment.second.office])].find((office) => !offices.includes(office));
-  return unknown === undefined ? null : no('bad input', deskFinding('office-unknown', { office: unknown.slice(0, 60), offices }));
+  const unknown = [moment.by, ...(moment.second === undefined ? [] : [moment.second.office])].find(
+    (office) => !offices.includes(office),
+  );
+  return unknown === undefined
+    ? null
+    : no('bad input', deskFinding('office-unknown', { office: unknown.slice(0, 60), offices }));
 }
 
 /** A second line for one day is asked about: the first may be corrected or undone. */
@@ -90,7 +100,10 @@ async function foldWith(context: Context, entry: AnyEntry): Promise<Fold> {
   return (await overlayAccount(desk, entry)).fold;
 }
 
-async function sheetOf(port: BookPort, what: { entry: AnyEntry; kept: boolean; before: Position; after: Position }): Promise<KeptSheet> {
+async function sheetOf(
+  port: BookPort,
+  what: { entry: AnyEntry; kept: boolean; before: Position; after: Position },
+): Promise<KeptSheet> {
   const { entry, kept, before, after } = what;
   const old = new Map(before.stores.map((store) => [store.facts.id, store]));
   const litres = (mg: number) => mg / after.mgPerL;
@@ -106,19 +119,33 @@ async function sheetOf(port: BookPort, what: { entry: AnyEntry; kept: boolean; b
     ];
   });
   const refOf = await refsIn(port, [entry]);
-  return { kept, line: bookLine(entry, { dayRule: after.dayRule, mgPerL: after.mgPerL, instruments: after.index.instruments, refOf }), stores, cover: coverChanges(before, after) };
+  return {
+    kept,
+    line: bookLine(entry, {
+      dayRule: after.dayRule,
+      mgPerL: after.mgPerL,
+      instruments: after.index.instruments,
+      refOf,
+    }),
+    stores,
+    cover: coverChanges(before, after),
+  };
 }
 
 function printed(stock: { massMg: number; uMg: number }, mgPerL: number): string {
-  return formatFigure({ value: stock.massMg / mgPerL, u95: (2 * stock.uMg) / mgPerL, unit: 'L' }, { style: 'plain' });
+  return formatFigure(
+    { value: stock.massMg / mgPerL, u95: (2 * stock.uMg) / mgPerL, unit: 'L' },
+    { style: 'plain' },
+  );
 }
 
 function coverChanges(before: Position, after: Position): KeptSheet['cover'] {
   return coveredGrades(after).flatMap((grade) => {
     const beforeQ05 = coverOf(before, grade).q05;
     const afterQ05 = coverOf(after, grade).q05;
-    const same = beforeQ05 === afterQ05 || (beforeQ05 !== null && afterQ05 !== null && Math.abs(afterQ05 - beforeQ05) < TOLD_DAYS);
+    const same =
+      beforeQ05 === afterQ05 ||
+      (beforeQ05 !== null && afterQ05 !== null && Math.abs(afterQ05 - beforeQ05) < TOLD_DAYS);
     return same ? [] : [{ grade, beforeQ05, afterQ05 }];
   });
 }
-

@@ -1,9 +1,29 @@
 // From any request to a draft: kind, body, and the circumstances of the moment.
-import { type AnyDraft, type AnyEntry, amendmentsOf, entryOf, isAmendmentKind, kindVersion, readDraft } from '../../book/index.ts';
+import {
+  type AnyDraft,
+  type AnyEntry,
+  amendmentsOf,
+  entryOf,
+  isAmendmentKind,
+  kindVersion,
+  readDraft,
+} from '../../book/index.ts';
 import type { Finding } from '../../ground/units/index.ts';
 import { type Answer, no, yes } from '../answer.ts';
 import { deskFinding } from '../desk-finding.ts';
-import { drinkBody, emptyBody, fillBody, fullBody, hookupBody, type Made, makeBody, moveBody, readingBody, relabelBody, useBody } from './bodies.ts';
+import {
+  drinkBody,
+  emptyBody,
+  fillBody,
+  fullBody,
+  hookupBody,
+  type Made,
+  makeBody,
+  moveBody,
+  readingBody,
+  relabelBody,
+  useBody,
+} from './bodies.ts';
 import { type Context, findEntry, readAmount, readMoment } from './context.ts';
 import { dayBody } from './day-body.ts';
 import type { LogRequest, RequestWith } from './request.ts';
@@ -12,7 +32,11 @@ import { toldBody } from './told-body.ts';
 /** Without a number an undo takes back the last entry of the same office, if it is not older than this. */
 const UNDO_WITHIN_MS = 10 * 60_000;
 
-export async function makeDraft(context: Context, request: LogRequest, more: RequestWith): Promise<Answer<AnyDraft>> {
+export async function makeDraft(
+  context: Context,
+  request: LogRequest,
+  more: RequestWith,
+): Promise<Answer<AnyDraft>> {
   const happened = readMoment(context, more.at);
   if (!happened.ok) return happened;
   const made = await bodyOf(context, request, happened.value.utcMs);
@@ -53,7 +77,11 @@ function withoutBody(finding: Finding): Finding {
   };
 }
 
-async function bodyOf(context: Context, request: LogRequest, happenedAtMs: number): Promise<Answer<Made>> {
+function bodyOf(
+  context: Context,
+  request: LogRequest,
+  happenedAtMs: number,
+): Answer<Made> | Promise<Answer<Made>> {
   switch (request.what) {
     case 'drink':
       return drinkBody(context, request);
@@ -91,13 +119,20 @@ async function bodyOf(context: Context, request: LogRequest, happenedAtMs: numbe
   }
 }
 
-async function undoBody(context: Context, request: Extract<LogRequest, { what: 'undo' }>): Promise<Answer<Made>> {
-  const target = request.entry === undefined ? await lastOwn(context) : await findEntry(context.desk, request.entry);
+async function undoBody(
+  context: Context,
+  request: Extract<LogRequest, { what: 'undo' }>,
+): Promise<Answer<Made>> {
+  const target =
+    request.entry === undefined ? await lastOwn(context) : await findEntry(context.desk, request.entry);
   if (!target.ok) return target;
   const amendments = await amendmentsOf(context.desk.port, {});
   const before = amendments.undone.get(target.value.id);
   if (before !== undefined) {
-    const data = { ref: `${target.value.site} ${target.value.number}`, by: `${before.site} ${before.number}` };
+    const data = {
+      ref: `${target.value.site} ${target.value.number}`,
+      by: `${before.site} ${before.number}`,
+    };
     return no('bad input', deskFinding('already-undone', data, { entries: [before.id] }));
   }
   const reason = request.reason === undefined ? {} : { reason: request.reason };
@@ -113,39 +148,76 @@ async function lastOwn(context: Context): Promise<Answer<{ id: string; site: str
     const row = await desk.port.findNumber(desk.info.site, number);
     if (row === null || row.enteredAtMs < presentMs - UNDO_WITHIN_MS) break;
     const entry = entryOf(row);
-    if (entry.by === moment.by && entry.kind !== 'undo' && entry.origin === undefined && !amendments.undone.has(entry.id)) return yes(row);
+    if (
+      entry.by === moment.by &&
+      entry.kind !== 'undo' &&
+      entry.origin === undefined &&
+      !amendments.undone.has(entry.id)
+    )
+      return yes(row);
   }
-  return no('bad input', deskFinding('nothing-to-undo', { by: moment.by, withinMin: UNDO_WITHIN_MS / 60_000 }));
+  return no(
+    'bad input',
+    deskFinding('nothing-to-undo', { by: moment.by, withinMin: UNDO_WITHIN_MS / 60_000 }),
+  );
 }
 
 /** The old body with its amount, or its one reading, told anew. */
-async function correctBody(context: Context, request: Extract<LogRequest, { what: 'correct' }>): Promise<Answer<Made>> {
+async function correctBody(
+  context: Context,
+  request: Extract<LogRequest, { what: 'correct' }>,
+): Promise<Answer<Made>> {
   const found = await findEntry(context.desk, request.entry);
   if (!found.ok) return found;
   const entry = entryOf(found.value);
   const body = entry.body as Record<string, unknown>;
-  const field = ['amount', 'residual', 'planned', 'doseEach'].find((name) => typeof body[name] === 'object' && body[name] !== null);
+  const field = ['amount', 'residual', 'planned', 'doseEach'].find(
+    (name) => typeof body[name] === 'object' && body[name] !== null,
+  );
   if (field === undefined || isAmendmentKind(entry.kind)) {
-    const data = { field: 'value', received: entry.kind, expected: 'an entry with one amount; undo it and enter it anew' };
+    const data = {
+      field: 'value',
+      received: entry.kind,
+      expected: 'an entry with one amount; undo it and enter it anew',
+    };
     return no('bad input', deskFinding('field-needed', data, { where: { entry: entry.id } }));
   }
-  const amount = readAmount(context, request.value, { field: 'value', counter: counterOfBody(context, entry) });
+  const amount = readAmount(context, request.value, {
+    field: 'value',
+    counter: counterOfBody(context, entry),
+  });
   if (!amount.ok) return amount;
-  return yes({ kind: 'correction', body: { target: entry.id, reason: request.reason, body: { ...body, [field]: amount.value } } });
+  return yes({
+    kind: 'correction',
+    body: { target: entry.id, reason: request.reason, body: { ...body, [field]: amount.value } },
+  });
 }
 
 function counterOfBody({ fold }: Context, entry: AnyEntry) {
-  return entry.kind === 'movement' && entry.body.instrument !== undefined ? fold.index.instruments.get(entry.body.instrument) : undefined;
+  return entry.kind === 'movement' && entry.body.instrument !== undefined
+    ? fold.index.instruments.get(entry.body.instrument)
+    : undefined;
 }
 
-async function decideBody(context: Context, request: Extract<LogRequest, { what: 'decide' }>): Promise<Answer<Made>> {
+async function decideBody(
+  context: Context,
+  request: Extract<LogRequest, { what: 'decide' }>,
+): Promise<Answer<Made>> {
   const first = await findEntry(context.desk, request.first);
   if (!first.ok) return first;
   const second = await findEntry(context.desk, request.second);
   if (!second.ok) return second;
   // The later one in the order of the book is the one that waits.
-  const proposal = context.fold.findings.find((finding) => finding.code === 'duplicate-proposed' && finding.entries.includes(first.value.id) && finding.entries.includes(second.value.id));
+  const proposal = context.fold.findings.find(
+    (finding) =>
+      finding.code === 'duplicate-proposed' &&
+      finding.entries.includes(first.value.id) &&
+      finding.entries.includes(second.value.id),
+  );
   const waiting = proposal?.entries[0] ?? second.value.id;
   const other = waiting === second.value.id ? first.value.id : second.value.id;
-  return yes({ kind: 'duplicate-decision', body: { first: other, second: waiting, decision: request.decision } });
+  return yes({
+    kind: 'duplicate-decision',
+    body: { first: other, second: waiting, decision: request.decision },
+  });
 }

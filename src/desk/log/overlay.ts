@@ -1,6 +1,16 @@
 // The account as it would be with one more entry: the book read with that entry laid over it, and nothing kept.
 import { Account } from '../../account/index.ts';
-import { type AnyEntry, type BookPort, canonicalJson, compareOrder, FIRST_SEAL, type Json, type KeptEntry, rowOf, type ScanQuery } from '../../book/index.ts';
+import {
+  type AnyEntry,
+  type BookPort,
+  canonicalJson,
+  compareOrder,
+  FIRST_SEAL,
+  type Json,
+  type KeptEntry,
+  rowOf,
+  type ScanQuery,
+} from '../../book/index.ts';
 import type { Desk } from '../desk.ts';
 
 export async function overlayAccount(desk: Desk, entry: AnyEntry): Promise<Account> {
@@ -24,7 +34,11 @@ function overlay(port: BookPort, row: KeptEntry): BookPort {
   };
 }
 
-async function* scanWith(port: BookPort, row: KeptEntry, query: ScanQuery): AsyncIterable<readonly KeptEntry[]> {
+async function* scanWith(
+  port: BookPort,
+  row: KeptEntry,
+  query: ScanQuery,
+): AsyncIterable<readonly KeptEntry[]> {
   let waiting = belongs(row, query);
   for await (const rows of port.scan(query)) {
     const at = waiting ? rows.findIndex((other) => compareOrder(row, other) < 0) : -1;

@@ -20,19 +20,55 @@ export interface RequestWith {
 
 export type LogRequest =
   | { readonly what: 'drink'; readonly amount: string; readonly from?: string; readonly person?: string }
-  | { readonly what: 'fill'; readonly store: string; readonly amount?: string; readonly from?: string; readonly hose?: string; readonly method?: string }
-  | { readonly what: 'move'; readonly amount: string; readonly from?: string; readonly to?: string; readonly hose?: string; readonly method?: string }
-  | { readonly what: 'use'; readonly amount: string; readonly use: Use; readonly from?: string; readonly person?: string }
+  | {
+      readonly what: 'fill';
+      readonly store: string;
+      readonly amount?: string;
+      readonly from?: string;
+      readonly hose?: string;
+      readonly method?: string;
+    }
+  | {
+      readonly what: 'move';
+      readonly amount: string;
+      readonly from?: string;
+      readonly to?: string;
+      readonly hose?: string;
+      readonly method?: string;
+    }
+  | {
+      readonly what: 'use';
+      readonly amount: string;
+      readonly use: Use;
+      readonly from?: string;
+      readonly person?: string;
+    }
   | { readonly what: 'make'; readonly amount: string; readonly from?: string; readonly to?: string }
   | { readonly what: 'weigh' | 'gauge'; readonly store: string; readonly amount: string }
-  | { readonly what: 'empty'; readonly store: string; readonly residual?: string; readonly flowStopped?: boolean; readonly counters?: Readonly<Record<string, string>> }
+  | {
+      readonly what: 'empty';
+      readonly store: string;
+      readonly residual?: string;
+      readonly flowStopped?: boolean;
+      readonly counters?: Readonly<Record<string, string>>;
+    }
   | { readonly what: 'full'; readonly store: string; readonly amount?: string }
   | { readonly what: 'hookup'; readonly store: string; readonly port: string }
   | { readonly what: 'relabel'; readonly store: string; readonly grade: string; readonly photo?: string }
-  | { readonly what: 'day'; readonly readings: Readonly<Record<string, string>>; readonly peopleAboard?: number; readonly day?: number }
+  | {
+      readonly what: 'day';
+      readonly readings: Readonly<Record<string, string>>;
+      readonly peopleAboard?: number;
+      readonly day?: number;
+    }
   | { readonly what: 'undo'; readonly entry?: string; readonly reason?: string }
   | { readonly what: 'correct'; readonly entry: string; readonly value: string; readonly reason: string }
-  | { readonly what: 'decide'; readonly first: string; readonly second: string; readonly decision: 'merge' | 'both are true' }
+  | {
+      readonly what: 'decide';
+      readonly first: string;
+      readonly second: string;
+      readonly decision: 'merge' | 'both are true';
+    }
   /** Any kind, its fields as a person tells them: texts, or what a file has. */
   | { readonly what: 'told'; readonly kind: string; readonly fields: Readonly<Record<string, unknown>> }
   /** A body that was made here already. */

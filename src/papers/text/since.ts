@@ -15,7 +15,10 @@ export function sinceText(sheet: SinceSheet, options: TextOptions): string {
   const anew = sheet.moved.map(({ store, before, after }) =>
     toldAnew(store, said(amountOf(before, options), options), said(amountOf(after, options), options)),
   );
-  const found = sheet.newFindings.length === 0 ? [] : ['', sinceLabels.needs, ...findingsText(sheet.newFindings, options).trimEnd().split('\n')];
+  const found =
+    sheet.newFindings.length === 0
+      ? []
+      : ['', sinceLabels.needs, ...findingsText(sheet.newFindings, options).trimEnd().split('\n')];
   return page(
     [
       ...prose(sheet.entries === 0 ? `${sinceHead(sheet)} ${sinceLabels.nothing}` : sinceHead(sheet)),
@@ -33,10 +36,14 @@ export function sinceText(sheet: SinceSheet, options: TextOptions): string {
 function plainLines(sheet: SinceSheet): string[] {
   const { since, entries, corrections, late } = sheet;
   return [
-    record(['since', since, `${entries}`, `${corrections}`, `${late}`].map((field) => signed(field, 'plain'))),
+    record(
+      ['since', since, `${entries}`, `${corrections}`, `${late}`].map((field) => signed(field, 'plain')),
+    ),
     ...sheet.heldSince.map((store) => record(['held', store])),
     ...sheet.freedSince.map((store) => record(['freed', store])),
-    ...sheet.moved.map(({ store, before, after }) => record(['anew', store, ...fieldsOf(before), ...fieldsOf(after)])),
+    ...sheet.moved.map(({ store, before, after }) =>
+      record(['anew', store, ...fieldsOf(before), ...fieldsOf(after)]),
+    ),
     ...sheet.newFindings.map((finding) => record(['finding', finding.code, signed(finding.text, 'plain')])),
     ...sheet.lines.map((line) => record(['entry', line.ref, signed(line.text, 'plain')])),
   ];

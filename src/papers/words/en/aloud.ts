@@ -26,7 +26,11 @@ export function aloud(sheet: TodaySheet): string {
 
 /** Signs as they are said. */
 function spoken(sentence: string): string {
-  return sentence.replaceAll('\u00A0', ' ').replaceAll('±', 'plus minus').replaceAll(' L', ' litres').replaceAll('\u2212', 'minus ');
+  return sentence
+    .replaceAll('\u00A0', ' ')
+    .replaceAll('±', 'plus minus')
+    .replaceAll(' L', ' litres')
+    .replaceAll('\u2212', 'minus ');
 }
 
 function coverAloud(grade: string, cover: CoverFigure): string {
@@ -39,7 +43,9 @@ function coverAloud(grade: string, cover: CoverFigure): string {
 function reserveAloud({ reserve }: TodaySheet): string[] {
   if (reserve === null) return [];
   const conditional = reserve.conditionalL > 0 ? ', part of it conditional' : '';
-  return [`Reserve ${formatFigure(reserve.volume, { style: 'screen' })}, floor ${Math.round(reserve.floorL)} L${conditional}.`];
+  return [
+    `Reserve ${formatFigure(reserve.volume, { style: 'screen' })}, floor ${Math.round(reserve.floorL)} L${conditional}.`,
+  ];
 }
 
 function heldAloud({ stores }: TodaySheet): string {

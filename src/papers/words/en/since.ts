@@ -12,7 +12,9 @@ export const sinceLabels = {
 export function sinceHead(sheet: SinceSheet): string {
   const parts = [
     counted(sheet.entries, 'entry', 'entries'),
-    ...(sheet.corrections === 0 ? [] : [counted(sheet.corrections, 'undo or correction', 'undos and corrections')]),
+    ...(sheet.corrections === 0
+      ? []
+      : [counted(sheet.corrections, 'undo or correction', 'undos and corrections')]),
     ...(sheet.late === 0 ? [] : [counted(sheet.late, 'late entry', 'late entries')]),
   ];
   return `Since ${sheet.since}: ${listed(parts)}.`;
