@@ -33,10 +33,22 @@ export function postMovement(fold: Fold, entry: Entry<'movement'>): void {
   const source = endOf(fold, entry, from, 'from');
   const target = endOf(fold, entry, to, 'to');
   const doubt = doubtOf(fold, amount, instrumentOf(fold, body));
+  noteReserveDrawn(fold, entry, { source, target, massMg: amount.massMg });
   deduceInflow(fold, entry, source.store, { massMg: amount.massMg, uMg: doubt.uMg });
   flow(fold, entry, { from: source, to: target, massMg: amount.massMg, ...doubt, grade: body.grade });
   if (body.use !== undefined && source.store?.grade != null)
     fold.usage.count(source.store.grade, amount.massMg);
+}
+
+/** Water leaves the reserve for something else: it is said until it is repaid. */
+function noteReserveDrawn(
+  fold: Fold,
+  entry: AnyEntry,
+  { source, target, massMg }: { readonly source: End; readonly target: End; readonly massMg: number },
+): void {
+  if (source.store?.facts.reserve !== true || target.store?.facts.reserve === true) return;
+  const data = { massMg, mgPerL: fold.mgPerL, said: true };
+  noteEntry(fold, entry, { code: 'reserve-drawn', severity: 'act-now', store: source.store.facts.id, data });
 }
 
 /** The instrument that counts a unit's water, when an entry names the unit as its source. */

@@ -112,7 +112,8 @@ export function bringStore(fold: Fold, entry: AnyEntry, told: NewStore, visit: s
         }
       : fold.factsOf(written);
   const state = fold.addStore(facts, told.grade);
-  const release: Release = visit === null ? 'opening' : 'loader’s certificate';
+  // Nobody has said yet what came by hand: it waits for a sample, like any water without a word for it.
+  const release: Release = visit === null ? 'none' : 'loader’s certificate';
   const { amount } = told;
   tellContent(fold, entry, state, {
     massMg: amount?.massMg ?? 0,
