@@ -252,7 +252,8 @@ const account: readonly PromiseRow[] = [
       { file: 'src/book/views.test.ts', holds: 'what counts does not depend on the order of arrival' },
       {
         file: 'tests/journeys/journeys.test.ts',
-        holds: 'random histories with late entries, undo, corrections and copies: going on equals starting anew',
+        holds:
+          'random histories with late entries, undo, corrections and copies: going on equals starting anew',
       },
     ],
     open: 'Days that are closed in between are not held yet.',
