@@ -11,8 +11,7 @@ const SAME_ACT_MS = 30 * msPerMinute;
 /** Clocks of two places differ by whole quarters of an hour, at most by this. */
 const CLOCK_STEP_MS = 15 * msPerMinute;
 const WIDEST_CLOCK_MS = 14 * 60 * msPerMinute;
-/** Movements older than this are not compared any more. */
-const LOOK_BACK_MS = 2 * 24 * 60 * msPerMinute;
+/** So many movements are compared with at the least; nobody copies an act after more of them. */
 const MOST_RECENT = 200;
 
 export type DuplicateReason = 'double tap' | 'another source' | 'clock apart';
@@ -86,6 +85,8 @@ function findTwin(
   mine: RecentMovement,
 ): { movement: RecentMovement; reason: DuplicateReason } | null {
   for (const movement of fold.recent) {
+    // Most amounts differ: this is the only thing that is looked at for nearly all of them.
+    if (movement.massMg !== mine.massMg) continue;
     const reason = duplicateReason(movement, mine);
     // A pair may have been named the other way round: then the earlier one has been dealt with.
     const isDecided = fold.decisions.get(movement.entry)?.first === mine.entry;
@@ -94,9 +95,10 @@ function findTwin(
   return null;
 }
 
+/** Keeps at least the youngest ones; the list is cut now and then, not at every movement. */
 function remember(fold: Fold, mine: RecentMovement): void {
-  const young = fold.recent.filter((other) => mine.atMs - other.atMs <= LOOK_BACK_MS);
-  fold.recent = [...young.slice(-(MOST_RECENT - 1)), mine];
+  fold.recent.push(mine);
+  if (fold.recent.length >= 2 * MOST_RECENT) fold.recent = fold.recent.slice(-MOST_RECENT);
 }
 
 /** What the receiving store would hold with both of them, against its capacity. */

@@ -90,7 +90,7 @@ export class Fold {
   ports = new Map<string, readonly PortChange[]>();
   runs = new Map<string, RunState>();
   visits = new Map<string, VisitState>();
-  recent: readonly RecentMovement[] = [];
+  recent: RecentMovement[] = [];
   findings: AccountFinding[] = [];
   /** Pairs on which somebody has decided, by the id of the one that is named second. */
   decisions: ReadonlyMap<string, Decision> = new Map();
@@ -135,9 +135,9 @@ export class Fold {
     copy.visits = new Map(this.visits);
     copy.closedDays = new Map(this.closedDays);
     copy.findings = [...this.findings];
+    copy.recent = [...this.recent];
     const {
       beforeOpening,
-      recent,
       decisions,
       dayRule,
       peopleAboard,
@@ -149,7 +149,6 @@ export class Fold {
     } = this;
     return Object.assign(copy, {
       beforeOpening,
-      recent,
       decisions,
       dayRule,
       peopleAboard,

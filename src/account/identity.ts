@@ -4,7 +4,7 @@ import type { Flow, Fold } from './fold.ts';
 import { holdsOf, putOnHold } from './hold.ts';
 import { UNACCOUNTED } from './ledger.ts';
 import { noteEntry } from './note.ts';
-import { biocidesIn, gradeAfter, isWaste, ruleBreaks } from './rules.ts';
+import { biocidesIn, gradeAfter, isWaste, ruleBreaks, withAll } from './rules.ts';
 import { type HoldState, holdsNow, type Release, type StoreState } from './store-state.ts';
 
 const releaseOrder: readonly Release[] = [
@@ -91,7 +91,7 @@ export function ruleHold(entry: AnyEntry, reason: string): HoldState {
 function mix(fold: Fold, from: StoreState, to: StoreState): void {
   const wasEmpty = to.emptied;
   const waits = !isWaste(fold.index, to);
-  to.biocides = [...new Set([...to.biocides, ...biocidesIn(fold.index, from)])];
+  to.biocides = withAll(to.biocides, biocidesIn(fold.index, from));
   const grade = gradeAfter(fold.index, from, to);
   if (grade !== null) holdsNow(to, grade);
   to.release = wasEmpty ? from.release : weakerRelease(to.release, from.release);

@@ -25,7 +25,12 @@ export function gradeAfter(index: OutpostIndex, from: Side, to: Side): string | 
 /** Biocides that come with water of a grade out of a store: its own, and those that the store has met. */
 export function biocidesIn(index: OutpostIndex, side: Side): readonly string[] {
   const own = side.grade === null ? 'none' : (index.grades.get(side.grade)?.biocide ?? 'none');
-  return [...new Set([...side.biocides, own])].filter((biocide) => biocide !== 'none');
+  return own === 'none' ? side.biocides : withAll(side.biocides, [own]);
+}
+
+/** A list with more names in it; the same list where all of them are in it already, as they nearly always are. */
+export function withAll(names: readonly string[], more: readonly string[]): readonly string[] {
+  return more.every((name) => names.includes(name)) ? names : [...new Set([...names, ...more])];
 }
 
 /** All rules that a flow from one store into another breaks. */
