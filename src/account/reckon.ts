@@ -44,28 +44,34 @@ export class Account {
   readonly #view: View;
   readonly #index: OutpostIndex;
   readonly #estimating: boolean;
+  readonly #checkpointEvery: number;
   #reckoned: Reckoned;
   #amendments: Amendments;
 
   private constructor(
     port: BookPort,
     index: OutpostIndex,
-    options: { view: View; estimating: boolean; amendments: Amendments },
+    options: { view: View; estimating: boolean; checkpointEvery: number; amendments: Amendments },
   ) {
     this.#port = port;
     this.#index = index;
     this.#view = options.view;
     this.#estimating = options.estimating;
+    this.#checkpointEvery = options.checkpointEvery;
     this.#amendments = options.amendments;
     this.#reckoned = this.#nothing();
   }
 
-  /** Reads the whole book once. `findings: null` says that the book has no outpost file yet. */
+  /**
+   * Reads the whole book once. `findings: null` says that the book has no outpost file yet.
+   * @param options `checkpointEvery`: entries between two kept folds; it says how far a late entry goes back, never what comes out
+   */
   static async open(
     port: BookPort,
     options: {
       readonly view?: View;
       readonly estimating?: boolean;
+      readonly checkpointEvery?: number;
       readonly readOutpost?: OutpostReader;
     } = {},
   ): Promise<OpenOutcome> {
@@ -76,6 +82,7 @@ export class Account {
     const account = new Account(port, read.index, {
       view,
       estimating: options.estimating ?? true,
+      checkpointEvery: options.checkpointEvery ?? CHECKPOINT_EVERY,
       amendments,
     });
     await account.#replay(null);
@@ -180,7 +187,7 @@ export class Account {
   #apply(reckoned: Reckoned, entry: AnyEntry): void {
     applyEntry(reckoned.fold, entry);
     reckoned.last = { happenedAtMs: entry.happenedAtMs, site: entry.site, number: entry.number };
-    if (reckoned.fold.entries % CHECKPOINT_EVERY === 0) keepCheckpoint(reckoned);
+    if (reckoned.fold.entries % this.#checkpointEvery === 0) keepCheckpoint(reckoned);
   }
 }
 

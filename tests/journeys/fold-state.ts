@@ -1,36 +1,39 @@
-// Everything that a fold knows, as plain data: two folds are the same if this is the same, to the last bit.
+// Everything that a fold knows, as one text: two folds are the same if this is the same, to the last bit.
 import { type Fold, type Position, positionOf } from '../../src/account/index.ts';
-import { canonicalJson, type Json, plainHash } from '../../src/book/index.ts';
+import { canonicalJson, type Json } from '../../src/book/index.ts';
+import { nodeHash } from '../../src/doors/disk/index.ts';
 
 /** Every figure, covariance, finding and counter of a fold. Maps become lists, so that their order counts too. */
-export function stateOf(fold: Fold): unknown {
+export function stateOf(fold: Fold): string {
   const n = fold.estimator.size;
-  const places = Array.from({ length: n }, (_, i) => i);
-  return {
+  const means = Float64Array.from({ length: n }, (_, i) => fold.estimator.mean(i));
+  const covariances = new Float64Array(n * n);
+  for (let i = 0; i < n; i++)
+    for (let j = 0; j < n; j++) covariances[i * n + j] = fold.estimator.covariance(i, j);
+  const { dayRule, peopleAboard, openingMs, normsUntilMs, lastLineMs, lastEntryMs, entries } = fold;
+  return JSON.stringify({
     balances: [...fold.ledger.balances()],
-    means: places.map((i) => fold.estimator.mean(i)),
-    covariances: places.map((i) => places.slice(0, i + 1).map((j) => fold.estimator.covariance(i, j))),
+    means: bitsOf(means),
+    covariances: bitsOf(covariances),
     stores: [...fold.stores.values()],
     counters: [...fold.counters].map(([id, state]) => [id, { ...state, split: [...state.split] }]),
     offsets: [...fold.offsets],
     ports: [...fold.ports],
     runs: [...fold.runs],
     visits: [...fold.visits],
-    recent: [...fold.recent],
+    recent: fold.recent,
+    beforeOpening: fold.beforeOpening,
     closedDays: [...fold.closedDays],
-    findings: [...positionOf(fold, fold.lastEntryMs ?? 0).findings],
+    findings: positionOf(fold, fold.lastEntryMs ?? 0).findings,
     usage: fold.usage.grades().map((grade) => [grade, fold.usage.days(grade)]),
     decisions: [...fold.decisions],
-    rest: [
-      fold.dayRule,
-      fold.peopleAboard,
-      fold.openingMs,
-      fold.normsUntilMs,
-      fold.lastLineMs,
-      fold.lastEntryMs,
-      fold.entries,
-    ],
-  };
+    rest: [dayRule, peopleAboard, openingMs, normsUntilMs, lastLineMs, lastEntryMs, entries],
+  });
+}
+
+/** The bits of doubles: a zero with a sign and a zero without one differ. */
+function bitsOf(values: Float64Array): string {
+  return Buffer.from(values.buffer).toString('base64');
 }
 
 /** What a position says in whole milligrams, and which findings it has: the same on every machine and for any order of arrival. */
@@ -41,5 +44,5 @@ export function positionDigest(position: Position): string {
     accounts: Object.fromEntries(accountsMg),
     findings: findings.map(({ code, data }) => `${code} ${String(data['ref'] ?? '')}`),
   };
-  return plainHash(canonicalJson(said as unknown as Json));
+  return nodeHash(canonicalJson(said as unknown as Json));
 }

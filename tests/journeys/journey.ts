@@ -29,6 +29,9 @@ const WHATS = [
   'correct',
   'correct',
   'copy',
+  'copy',
+  'decide',
+  'decide',
   'decide',
   'run',
   'push',
@@ -38,6 +41,7 @@ const WHATS = [
   'claim',
   'nowhere',
   'opening',
+  'close',
 ] as const;
 
 /** One act in small numbers: what, three choices, minutes since the act before, and how many later acts are written down before it. */
@@ -66,7 +70,11 @@ export const anyAct: fc.Arbitrary<Act> = fc.record({
   late,
 });
 
-export const anyJourney: fc.Arbitrary<readonly Act[]> = fc.array(anyAct, { minLength: 4, maxLength: 26 });
+export const anyJourney: fc.Arbitrary<readonly Act[]> = fc.array(anyAct, {
+  minLength: 4,
+  maxLength: 40,
+  size: 'max',
+});
 
 const MINUTE_MS = 60_000;
 
@@ -172,7 +180,7 @@ class Teller {
 
   #store(choice: number): string {
     const { stores } = this.#world;
-    const all = [...stores, ...Array.from({ length: this.#visits }, (_, k) => `V-${k + 1}`)];
+    const all = [...stores, ...Array.from({ length: this.#visits }, (_, k) => `X-${k + 1}`)];
     return all[choice % all.length] ?? '';
   }
 
@@ -310,7 +318,7 @@ class Teller {
   berth({ b, late: lateness }: Act): void {
     this.#visits += 1;
     const store = {
-      store: `V-${this.#visits}`,
+      store: `X-${this.#visits}`,
       kind: 'vehicleTank',
       capacityL: 200,
       usableRemainderL: 6,
@@ -471,5 +479,12 @@ class Teller {
       { kind: 'opening', body: { ...this.#world.opening, asOfMs: this.#nowMs, counters: [] } },
       lateness,
     );
+  }
+
+  /** A day or a month is closed: its paper stands, and the past goes on. */
+  close({ a, b, late: lateness }: Act): void {
+    const day = Math.floor((this.#nowMs - at(1, 0)) / (1440 * MINUTE_MS)) - (b % 3);
+    const body = { day, what: a % 4 === 0 ? ('month' as const) : ('day' as const), figures: [] };
+    this.#write({ kind: 'day-close', body }, lateness);
   }
 }

@@ -2,14 +2,22 @@
 import type { AnyEntry, Body } from '../../src/book/index.ts';
 import type { World } from './world.ts';
 
-/** What counts, by the plainest rule: an undo counts unless an undo of it counts; the last correction that counts stands. */
+/** The order in which people made up their minds. */
+function late(a: AnyEntry, b: AnyEntry): number {
+  return a.enteredAtMs - b.enteredAtMs || (a.site < b.site ? -1 : a.site > b.site ? 1 : a.number - b.number);
+}
+
+/**
+ * What counts, by the plainest rule: an undo counts unless a later undo of it counts; the last correction that counts stands.
+ */
 export function whatCounts(entries: readonly AnyEntry[]): AnyEntry[] {
+  const byId = new Map(entries.map((entry) => [entry.id, entry]));
   const isUndone = (id: string): boolean =>
-    entries.some(
-      (other) => other.kind === 'undo' && other.body.target === id && other.id !== id && !isUndone(other.id),
-    );
-  const late = (a: AnyEntry, b: AnyEntry) =>
-    a.enteredAtMs - b.enteredAtMs || (a.site < b.site ? -1 : a.site > b.site ? 1 : a.number - b.number);
+    entries.some((other) => {
+      if (other.kind !== 'undo' || other.body.target !== id || other.id === id) return false;
+      const target = byId.get(id);
+      return !(target?.kind === 'undo' && late(other, target) < 0) && !isUndone(other.id);
+    });
   return entries
     .filter(({ id }) => !isUndone(id))
     .map((entry) => {
@@ -41,6 +49,7 @@ export class NaiveLedger {
 
   constructor(world: World, entries: readonly AnyEntry[]) {
     this.#world = world;
+    for (const name of world.stores) this.#aboard.add(name);
     const counting = whatCounts(entries);
     for (const entry of counting) this.#fold(entry, counting);
   }
@@ -52,7 +61,7 @@ export class NaiveLedger {
   #post(from: string, to: string, massMg: number): void {
     const end = (name: string) =>
       this.#aboard.has(name) ||
-      ['outside', 'unaccounted', 'lost', 'people', 'tap'].includes(name) ||
+      ['outside', 'unaccounted', 'lost', 'people'].includes(name) ||
       name.startsWith('line ')
         ? name
         : 'unplaced';
@@ -68,8 +77,9 @@ export class NaiveLedger {
   #fold(entry: AnyEntry, counting: readonly AnyEntry[]): void {
     switch (entry.kind) {
       case 'opening':
-        for (const name of this.#world.stores) this.#aboard.add(name);
         for (const { store, amount } of entry.body.stores) this.#setTo(store, amount.massMg);
+        // What was drunk is drunk; the counter begins anew.
+        this.tapMg += this.#singleMg;
         this.#singleMg = 0;
         return;
       case 'movement':
@@ -91,7 +101,7 @@ export class NaiveLedger {
         for (const { store, amount } of entry.body.stores) this.#setTo(store, amount?.massMg ?? 0);
         return;
       case 'visit-depart': {
-        const store = entry.body.visit.replace('Skiff ', 'V-');
+        const store = entry.body.visit.replace('Skiff ', 'X-');
         if (this.#aboard.has(store)) this.#post(store, 'outside', this.balances.get(store) ?? 0);
         this.#aboard.delete(store);
         return;
@@ -110,11 +120,13 @@ export class NaiveLedger {
     const { from, to, amount } = body;
     if (from === this.#world.tap.unit) {
       this.#singleMg += amount.massMg;
-      if (to !== 'people') this.#post('tap', to, amount.massMg);
+      // All that the tap gives is people's; what went elsewhere they have given on.
+      this.#post('people', to, amount.massMg);
       return;
     }
     const decided = counting
       .filter((other) => other.kind === 'duplicate-decision' && other.body.second === entry.id)
+      .sort(late)
       .at(-1);
     const isCopy = this.#moved.some(
       (other) => other.from === from && other.to === to && other.amount.massMg === amount.massMg,
