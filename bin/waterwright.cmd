@@ -14,5 +14,5 @@ if errorlevel 1 exit /b 1
 if not exist "%node%" set "node=node"
 :run
 if not defined NODE_COMPILE_CACHE set "NODE_COMPILE_CACHE=%root%\dist\.cache"
-"%node%" "%root%\dist\waterwright.js" %*
+"%node%" --max-semi-space-size=16 "%root%\dist\waterwright.js" %*
 exit /b %errorlevel%

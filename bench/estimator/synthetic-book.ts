@@ -70,11 +70,6 @@ policy:
   deliveredWater: { usableOnLoadersCertificate: true, releasedForReserveOnlyByOwnSample: true }
 `;
 
-/** The file of the outpost, for a book that keeps it. */
-export function syntheticOutpostText(): string {
-  return OUTPOST;
-}
-
 export function syntheticOutpost(): Outpost {
   const read = readOutpost(OUTPOST, { file: 'synthetic outpost of the bench' });
   if (!read.ok) throw new Error(JSON.stringify(read.findings));

@@ -17,7 +17,7 @@ export interface CounterState {
   /** Intervals behind that mean, at most {@link MEAN_DAYS}. */
   meanDays: number;
   /** Whole milligrams that single entries have posted inside the open interval, by source account. */
-  readonly split: Map<string, number>;
+  split: ReadonlyMap<string, number>;
   /** Milligrams posted ahead of the close into a store that has left its port since, and until when such postings reach. */
   aheadMg: number;
   aheadUntilMs: number;
@@ -30,6 +30,8 @@ export interface CounterState {
   }[];
 }
 
+const NOTHING: ReadonlyMap<string, number> = new Map();
+
 export function openCounter(sinceMs: number): CounterState {
   return {
     last: null,
@@ -39,7 +41,7 @@ export function openCounter(sinceMs: number): CounterState {
     lineMs: sinceMs,
     meanMgPerDay: null,
     meanDays: 0,
-    split: new Map(),
+    split: NOTHING,
     aheadMg: 0,
     aheadUntilMs: sinceMs,
     claims: [],
@@ -47,7 +49,7 @@ export function openCounter(sinceMs: number): CounterState {
 }
 
 export function cloneCounter(state: CounterState): CounterState {
-  return { ...state, split: new Map(state.split) };
+  return { ...state };
 }
 
 /** Why an amount could not be read off a counter. */
@@ -83,7 +85,7 @@ export function closeCounter(
   state.last = !at.running && at.dayLine ? 0 : value;
   state.sinceMs = at.ms;
   state.missedBy = null;
-  state.split.clear();
+  state.split = NOTHING;
   state.aheadMg = 0;
   state.aheadUntilMs = at.ms;
   state.claims = [];

@@ -39,7 +39,7 @@ describe('the amount between two readings', () => {
 
   test('closing forgets the splits, and a copy keeps its own', () => {
     const state = openCounter(0);
-    state.split.set('store:PB', 7);
+    state.split = new Map([['store:PB', 7]]);
     const copy = cloneCounter(state);
     closeCounter(state, 1, { ms: 9, running: true, dayLine: true });
     expect([state.split.size, state.last, state.sinceMs]).toEqual([0, 1, 9]);

@@ -84,15 +84,19 @@ function findTwin(
   fold: Fold,
   mine: RecentMovement,
 ): { movement: RecentMovement; reason: DuplicateReason } | null {
-  for (const movement of fold.recent) {
+  let twin: { movement: RecentMovement; reason: DuplicateReason } | null = null;
+  // From the youngest back to the oldest that can be a copy: of several the oldest is named.
+  for (let k = fold.recent.length - 1; k >= 0; k--) {
+    const movement = fold.recent[k];
+    if (movement === undefined || mine.atMs - movement.atMs > WIDEST_CLOCK_MS) break;
     // Most amounts differ: this is the only thing that is looked at for nearly all of them.
     if (movement.massMg !== mine.massMg) continue;
     const reason = duplicateReason(movement, mine);
     // A pair may have been named the other way round: then the earlier one has been dealt with.
     const isDecided = fold.decisions.get(movement.entry)?.first === mine.entry;
-    if (reason !== null && !isDecided) return { movement, reason };
+    if (reason !== null && !isDecided) twin = { movement, reason };
   }
-  return null;
+  return twin;
 }
 
 /** Keeps at least the youngest ones; the list is cut now and then, not at every movement. */

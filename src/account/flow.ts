@@ -46,7 +46,7 @@ function checkRoom(fold: Fold, entry: AnyEntry, state: StoreState | null): void 
 
 /** Best value and doubt of a store, in whole milligrams. */
 export function contentOf(fold: Fold, state: StoreState): { massMg: number; uMg: number } {
-  if (!fold.estimating) return { massMg: fold.ledger.balanceMg(`store:${state.facts.id}`), uMg: 0 };
+  if (!fold.estimating) return { massMg: fold.ledger.balanceMg(state.account), uMg: 0 };
   const massMg = Math.round(fold.estimator.mean(state.content) * MG_PER_KG);
   const uMg = Math.round(Math.sqrt(Math.max(0, fold.estimator.variance(state.content))) * MG_PER_KG);
   return { massMg: massMg === 0 ? 0 : massMg, uMg };

@@ -79,6 +79,8 @@ export class Fold {
   readonly mgPerL: number;
   /** Counters of making before counters of using, so that a buffer is filled before it is drawn. */
   readonly instrumentsInOrder: readonly Instrument[];
+  /** The instrument that counts the water of a unit, by the unit's name. */
+  readonly counterOfUnit: ReadonlyMap<string, Instrument>;
   ledger = new Ledger();
   estimator = new Estimator();
   usage = new Usage();
@@ -91,7 +93,9 @@ export class Fold {
   runs = new Map<string, RunState>();
   visits = new Map<string, VisitState>();
   recent: RecentMovement[] = [];
-  findings: AccountFinding[] = [];
+  /** Shared with copies until one of them says something new. */
+  #findings: AccountFinding[] = [];
+  #findingCount = 0;
   /** Pairs on which somebody has decided, by the id of the one that is named second. */
   decisions: ReadonlyMap<string, Decision> = new Map();
   closedDays = new Map<number, { readonly atMs: number; readonly entry: string }>();
@@ -109,21 +113,26 @@ export class Fold {
 
   constructor(
     outpost: Outpost,
-    options: { readonly estimating?: boolean; readonly index?: OutpostIndex } = {},
+    options: { readonly estimating?: boolean; readonly index?: OutpostIndex; readonly like?: Fold } = {},
   ) {
     this.index = options.index ?? indexOutpost(outpost);
     this.estimating = options.estimating ?? true;
     this.mgPerL = Math.round(outpost.outpost.waterDensityKgPerM3 * 1000);
-    this.instrumentsInOrder = [...outpost.instruments].sort((a, b) => rankOfWay(a) - rankOfWay(b));
-    this.dayRule = dayRuleOf(outpost);
+    this.instrumentsInOrder =
+      options.like?.instrumentsInOrder ??
+      [...outpost.instruments].sort((a, b) => rankOfWay(a) - rankOfWay(b));
+    this.counterOfUnit = options.like?.counterOfUnit ?? countersOfUnits(outpost);
+    this.dayRule = options.like?.dayRule ?? dayRuleOf(outpost);
     this.peopleAboard = outpost.outpost.people;
+    // A copy brings its own stores and ports.
+    if (options.like !== undefined) return;
     for (const store of outpost.stores)
       if (store.comesWith === undefined) this.addStore(this.factsOf(store), store.holds ?? null);
     for (const port of outpost.ports) this.ports.set(port.id, []);
   }
 
   clone(): Fold {
-    const copy = new Fold(this.index.outpost, { estimating: this.estimating, index: this.index });
+    const copy = new Fold(this.index.outpost, { estimating: this.estimating, index: this.index, like: this });
     copy.ledger = this.ledger.clone();
     copy.estimator = this.estimator.clone();
     copy.usage = this.usage.clone();
@@ -134,7 +143,8 @@ export class Fold {
     copy.runs = new Map(this.runs);
     copy.visits = new Map(this.visits);
     copy.closedDays = new Map(this.closedDays);
-    copy.findings = [...this.findings];
+    copy.#findings = this.#findings;
+    copy.#findingCount = this.#findingCount;
     copy.recent = [...this.recent];
     const {
       beforeOpening,
@@ -183,6 +193,7 @@ export class Fold {
     const known = this.stores.get(facts.id);
     const state: StoreState = {
       facts,
+      account: storeAccount(facts.id),
       content: known?.content ?? this.estimator.add(0, 0),
       gaugeOffset: known?.gaugeOffset ?? this.#gaugeOffsetOf(facts.id),
       aboard: true,
@@ -222,7 +233,7 @@ export class Fold {
   /** Place of an instrument's relative calibration error, or −1 when it has none. */
   calibrationOf(instrument: Instrument | undefined): number {
     const relative = instrument?.calibration?.relative;
-    if (instrument === undefined || relative === undefined || relative === 0) return -1;
+    if (instrument === undefined || relative === undefined || relative === 0 || !this.estimating) return -1;
     return this.offset(`calibration:${instrument.id}`, relative);
   }
 
@@ -251,15 +262,30 @@ export class Fold {
   }
 
   endOfStore(state: StoreState): End {
-    return { account: storeAccount(state.facts.id), store: state };
+    return { account: state.account, store: state };
+  }
+
+  get findings(): readonly AccountFinding[] {
+    return this.#findings.length === this.#findingCount
+      ? this.#findings
+      : this.#findings.slice(0, this.#findingCount);
   }
 
   note(finding: AccountFinding): void {
-    this.findings.push(finding);
+    if (this.#findings.length !== this.#findingCount)
+      this.#findings = this.#findings.slice(0, this.#findingCount);
+    this.#findings.push(finding);
+    this.#findingCount += 1;
   }
 }
 
 export const MG_PER_KG = 1_000_000;
+
+function countersOfUnits({ instruments }: Outpost): ReadonlyMap<string, Instrument> {
+  const counters = instruments.filter(({ meters, route }) => meters !== undefined && route !== undefined);
+  // Of several the one that is written first counts.
+  return new Map(counters.toReversed().map((instrument) => [instrument.meters ?? '', instrument]));
+}
 
 /** What comes in from outside is counted first, then what is made of it, then what is used. */
 function rankOfWay({ route }: Instrument): number {

@@ -15,11 +15,14 @@ export function instrumentOf(
 ): Instrument | undefined {
   if (by.instrument !== undefined) return fold.index.instruments.get(by.instrument);
   if (by.method === undefined) return undefined;
-  const named = fold.index.outpost.instruments.filter((instrument) => instrument.logMethod === by.method);
-  return (
-    named.find((instrument) => by.hose !== undefined && instrument.onHoses.includes(by.hose)) ??
-    named.find((instrument) => instrument.onHoses.length === 0)
-  );
+  const { hose, method } = by;
+  let anywhere: Instrument | undefined;
+  for (const instrument of fold.index.outpost.instruments) {
+    if (instrument.logMethod !== method) continue;
+    if (hose !== undefined && instrument.onHoses.includes(hose)) return instrument;
+    if (instrument.onHoses.length === 0) anywhere ??= instrument;
+  }
+  return anywhere;
 }
 
 /** Where nothing is told of an amount's doubt: five parts in a hundred, one standard deviation. Ours, no source. */

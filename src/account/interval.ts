@@ -43,7 +43,7 @@ export function postInterval(fold: Fold, entry: AnyEntry, interval: Interval): v
     const data = { instrument: instrument.name, singleMg, countedMg: massMg, mgPerL: fold.mgPerL };
     noteEntry(fold, entry, { code: 'drinks-exceed-counter', severity: 'know', field: instrument.id, data });
   }
-  const shares = sourcesOf(fold, route, interval);
+  const shares = sourcesOf(fold, route, state, massMg);
   const to = targetOf(fold, route.to);
   const randomMg = randomUMg(fold, instrument, massMg);
   const uMg = Math.sqrt(randomMg * randomMg + moreUMg * moreUMg);

@@ -7,7 +7,7 @@ import { withGapsFilled } from './gaps.ts';
 import { storeAccount, UNACCOUNTED } from './ledger.ts';
 import { stateFindings } from './state-findings.ts';
 import type { StorePosition } from './store-position.ts';
-import type { HowKnown, StoreState } from './store-state.ts';
+import { type HowKnown, reasonsOf, type StoreState } from './store-state.ts';
 import type { UsageDay } from './usage.ts';
 
 /** A sum over stores, with the covariances between them. */
@@ -77,8 +77,7 @@ export function positionOf(told: Fold, atMs: number): Position {
 }
 
 function storePosition(fold: Fold, state: StoreState, atMs: number): StorePosition {
-  const { facts, grade, emptied, gradeHistory, biocides, release, hold, conditional, lastReading, because } =
-    state;
+  const { facts, grade, emptied, gradeHistory, biocides, release, hold, conditional, lastReading } = state;
   const movedSince = lastReading !== null && state.movedAtMs !== null && state.movedAtMs > lastReading.atMs;
   const howKnown: HowKnown = lastReading === null ? 'unknown' : movedSince ? 'reckoned' : lastReading.how;
   return {
@@ -90,7 +89,7 @@ function storePosition(fold: Fold, state: StoreState, atMs: number): StorePositi
     release,
     hold,
     conditional,
-    because,
+    because: reasonsOf(state),
     ...contentOf(fold, state),
     howKnown,
     ageMs: lastReading === null ? null : Math.max(0, atMs - lastReading.atMs),

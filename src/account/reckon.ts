@@ -163,12 +163,13 @@ export class Account {
           };
     reckoned.fold.decisions = decisionsOf(this.#amendments);
     const after = start === undefined ? {} : { after: start.key };
+    const expected = await this.#port.count();
     try {
       for await (const batch of readBook(this.#port, this.#view, {
         ...after,
         amendments: this.#amendments,
       })) {
-        for (const entry of batch) this.#apply(reckoned, entry);
+        for (const entry of batch) this.#apply(reckoned, entry, expected);
       }
     } catch (error) {
       // The book has entries that this fold has not: whatever comes next starts from the beginning.
@@ -184,17 +185,28 @@ export class Account {
     if (amended !== null) this.#apply(reckoned, amended);
   }
 
-  #apply(reckoned: Reckoned, entry: AnyEntry): void {
+  /** @param expected how many entries there will be in the end, as far as that is known */
+  #apply(reckoned: Reckoned, entry: AnyEntry, expected = 0): void {
     applyEntry(reckoned.fold, entry);
-    reckoned.last = { happenedAtMs: entry.happenedAtMs, site: entry.site, number: entry.number };
-    if (reckoned.fold.entries % this.#checkpointEvery === 0) keepCheckpoint(reckoned);
+    reckoned.last = entry;
+    const { entries } = reckoned.fold;
+    if (entries % this.#checkpointEvery === 0 && isWanted((expected - entries) / this.#checkpointEvery))
+      keepCheckpoint(reckoned);
   }
+}
+
+/** On the way to a known end: all of those near it, and further off one at each doubling of the distance. */
+function isWanted(stepsToEnd: number): boolean {
+  const steps = Math.ceil(stepsToEnd);
+  return steps < MOST_CHECKPOINTS / 2 || (steps & (steps - 1)) === 0;
 }
 
 /** Dense near the present, where late entries fall; ever wider apart behind. */
 function keepCheckpoint(reckoned: Reckoned): void {
   const { last: key, fold, checkpoints } = reckoned;
-  if (key !== null) checkpoints.push({ key, fold: fold.clone() });
+  if (key === null) return;
+  const { happenedAtMs, site, number } = key;
+  checkpoints.push({ key: { happenedAtMs, site, number }, fold: fold.clone() });
   if (checkpoints.length <= MOST_CHECKPOINTS) return;
   const half = MOST_CHECKPOINTS / 2;
   reckoned.checkpoints = checkpoints.filter((_one, k) => k >= half || k % 2 === 0);

@@ -26,19 +26,19 @@ export function resolve(fold: Fold, end: FlowEnd): End | null {
   return store == null ? null : fold.endOfStore(store);
 }
 
+/** What people have said of the sources of an open interval. */
+type Told = Pick<CounterState, 'split' | 'claims'>;
+
 /** Shares out an interval over the sources of its way: each gives what it has, in order; what was told of one stands. */
-export function sourcesOf(
-  fold: Fold,
-  route: Route,
-  interval: { readonly state: CounterState; readonly massMg: number },
-): SourceShare[] {
-  const { state } = interval;
+export function sourcesOf(fold: Fold, route: Route, told: Told, intervalMg: number): SourceShare[] {
   const ordinary = ordinarySources(fold, route);
-  const shares = [...claimShares(fold, state), ...strandedShares(fold, state, ordinary)];
-  let restMg = interval.massMg - shares.reduce((sum, share) => sum + share.massMg, 0);
+  const shares = claimShares(fold, told);
+  addStranded(shares, fold, told, ordinary);
+  let restMg = intervalMg;
+  for (const share of shares) restMg -= share.massMg;
   let buffer: End | null = null;
   for (const { end, drawnDown } of ordinary) {
-    const massMg = drawnDown ? Math.min(restMg, availableMg(fold, end, state)) : restMg;
+    const massMg = drawnDown ? Math.min(restMg, availableMg(fold, end, told)) : restMg;
     shares.push({ ...plain, end, massMg, through: buffer });
     restMg -= massMg;
     if (drawnDown && restMg > 0) buffer = end;
@@ -61,8 +61,8 @@ function ordinarySources(fold: Fold, route: Route): { readonly end: End; readonl
   return ordinary;
 }
 
-function claimShares(fold: Fold, state: CounterState): SourceShare[] {
-  return state.claims.flatMap((claim) => {
+function claimShares(fold: Fold, { claims }: Told): SourceShare[] {
+  return claims.flatMap((claim) => {
     const store = fold.stores.get(claim.store);
     return store === undefined
       ? []
@@ -71,15 +71,17 @@ function claimShares(fold: Fold, state: CounterState): SourceShare[] {
 }
 
 /** Single uses out of stores that give no more by themselves: what they gave stands, unless a claim says how much it was. */
-function strandedShares(
+function addStranded(
+  shares: SourceShare[],
   fold: Fold,
-  state: CounterState,
+  { split, claims }: Told,
   ordinary: readonly { readonly end: End }[],
-): SourceShare[] {
-  const claimed = new Set(state.claims.map((claim) => storeAccount(claim.store)));
-  return [...state.split]
-    .filter(([account]) => !claimed.has(account) && !ordinary.some(({ end }) => end.account === account))
-    .map(([account, massMg]) => ({ ...plain, end: endOfAccount(fold, account), massMg }));
+): void {
+  for (const [account, massMg] of split) {
+    if (ordinary.some(({ end }) => end.account === account)) continue;
+    if (claims.some(({ store }) => storeAccount(store) === account)) continue;
+    shares.push({ ...plain, end: endOfAccount(fold, account), massMg });
+  }
 }
 
 function isOnlyByEntry(source: FlowEnd): boolean {
@@ -91,8 +93,8 @@ function isDrawnDown(source: FlowEnd): boolean {
 }
 
 /** What a buffer can give above its remainder; what single entries took of it in this interval is inside. */
-function availableMg(fold: Fold, end: End, state: CounterState): number {
-  const already = state.split.get(end.account) ?? 0;
+function availableMg(fold: Fold, end: End, { split }: Told): number {
+  const already = split.get(end.account) ?? 0;
   return Math.max(0, fold.ledger.balanceMg(end.account) + already - (end.store?.facts.remainderMg ?? 0));
 }
 

@@ -49,6 +49,8 @@ export interface StoreFacts {
 
 export interface StoreState {
   readonly facts: StoreFacts;
+  /** Its account in the ledger. */
+  readonly account: string;
   /** Places in the estimator: the content, and the error that every gauging of this store repeats (−1: none). */
   readonly content: number;
   readonly gaugeOffset: number;
@@ -68,20 +70,25 @@ export interface StoreState {
   lastReading: LastReading | null;
   /** When water last moved in or out. */
   movedAtMs: number | null;
-  /** Entries that the figure rests on since the last direct reading, the newest last. */
-  because: readonly string[];
+  /** Entries that the figure rests on since the last direct reading, the newest last: see reasonsOf. */
+  because: string[];
 }
 
 /** More entries than this are not listed behind a figure; the reading that it starts from always is. */
 const MOST_REASONS = 40;
 
-export function rememberEntry(state: StoreState, entry: string): void {
-  if (state.because.at(-1) === entry) return;
-  const rest =
-    state.because.length >= MOST_REASONS
-      ? [...state.because.slice(0, 1), ...state.because.slice(2)]
-      : state.because;
-  state.because = [...rest, entry];
+/** The list is cut now and then, not at every entry. */
+export function rememberEntry({ because }: StoreState, entry: string): void {
+  if (because.at(-1) === entry) return;
+  because.push(entry);
+  if (because.length >= 2 * MOST_REASONS) because.splice(1, because.length - MOST_REASONS);
+}
+
+/** Entries behind the figure: what it starts from, and the youngest ones. */
+export function reasonsOf({ because }: StoreState): readonly string[] {
+  return because.length <= MOST_REASONS
+    ? [...because]
+    : [...because.slice(0, 1), ...because.slice(1 - MOST_REASONS)];
 }
 
 export function rememberReading(state: StoreState, reading: LastReading): void {
@@ -96,5 +103,5 @@ export function holdsNow(state: StoreState, grade: string): void {
 }
 
 export function cloneStore(state: StoreState): StoreState {
-  return { ...state };
+  return { ...state, because: [...state.because] };
 }

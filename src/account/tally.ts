@@ -1,5 +1,5 @@
 // What counts as use and what as making, grade by grade.
-import type { FlowEnd, Route } from '../outpost/index.ts';
+import type { FlowEnd, OutpostIndex, Route } from '../outpost/index.ts';
 import type { End, Fold } from './fold.ts';
 
 /** Grade that an end of a way carries by the outpost's plumbing. */
@@ -31,8 +31,19 @@ function gradeUsed(fold: Fold, route: Route): string | null {
   return first === undefined ? null : gradeOfEnd(fold, first);
 }
 
+/** By outpost: it is asked of every day line, and an outpost file never changes. */
+const knownCounters = new WeakMap<OutpostIndex, Map<string, readonly string[]>>();
+
 /** Counters that must all be read for the day's use of a grade to be whole. */
 export function countersOfGrade(fold: Fold, grade: string): readonly string[] {
+  const known = knownCounters.get(fold.index) ?? new Map<string, readonly string[]>();
+  knownCounters.set(fold.index, known);
+  const counters = known.get(grade) ?? findCounters(fold, grade);
+  known.set(grade, counters);
+  return counters;
+}
+
+function findCounters(fold: Fold, grade: string): readonly string[] {
   return fold.index.outpost.instruments.flatMap((instrument) => {
     const route = instrument.route;
     if (route === undefined || instrument.reading === 'amount') return [];

@@ -52,6 +52,8 @@ export function readAmendments(entries: readonly AnyEntry[]): Amendments {
  * corrects nothing: the entry counts as it was made.
  */
 export function amend(entry: AnyEntry, amendments: Amendments): AnyEntry | null {
+  // Looking an id up costs more than all else here, and most books have next to nothing to look up.
+  if (amendments.undone.size + amendments.corrected.size === 0) return entry;
   if (amendments.undone.has(entry.id)) return null;
   const correction = amendments.corrected.get(entry.id);
   if (correction === undefined) return entry;

@@ -33,6 +33,9 @@ export async function amendmentsOf(port: BookPort, view: View): Promise<Amendmen
   return readAmendments(found);
 }
 
+/** Few enough that a batch is gone before its memory is looked at a second time: twice as many take half as much memory again. */
+const READ_BATCH = 500;
+
 /**
  * Entries in the total order, as they count in a view: undone ones are left out, corrected ones carry their new body.
  * Batches only: a book of any length is never held whole.
@@ -43,7 +46,11 @@ export async function* readBook(
   from: { readonly after?: OrderKey; readonly amendments?: Amendments } = {},
 ): AsyncIterable<readonly AnyEntry[]> {
   const amendments = from.amendments ?? (await amendmentsOf(port, view));
-  for await (const rows of port.scan({ order: 'total', ...(from.after && { after: from.after }) })) {
+  for await (const rows of port.scan({
+    order: 'total',
+    batch: READ_BATCH,
+    ...(from.after && { after: from.after }),
+  })) {
     const batch: AnyEntry[] = [];
     for (const row of rows) {
       if (!inView(row, view)) continue;

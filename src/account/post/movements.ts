@@ -1,5 +1,6 @@
 // Movements: single ones, runs with pauses, pushes of several stores, single drinks that a counter will count.
 import type { Amount, AnyEntry, Entry } from '../../book/index.ts';
+import type { Instrument } from '../../outpost/index.ts';
 import { countsOnce } from '../duplicates.ts';
 import { endOf, storeOf } from '../ends.ts';
 import { flow } from '../flow.ts';
@@ -14,8 +15,8 @@ import { deduceInflow } from '../unmetered.ts';
 
 export function postMovement(fold: Fold, entry: Entry<'movement'>): void {
   const { body } = entry;
-  const counted = countedUnit(fold, body.from);
-  if (counted !== null) {
+  const counted = fold.counterOfUnit.get(body.from);
+  if (counted !== undefined) {
     postSingleUse(fold, entry, counted);
     return;
   }
@@ -51,48 +52,33 @@ function noteReserveDrawn(
   noteEntry(fold, entry, { code: 'reserve-drawn', severity: 'act-now', store: source.store.facts.id, data });
 }
 
-/** The instrument that counts a unit's water, when an entry names the unit as its source. */
-function countedUnit(fold: Fold, from: string) {
-  if (!fold.index.units.has(from)) return null;
-  return (
-    fold.index.outpost.instruments.find(
-      (instrument) => instrument.meters === from && instrument.route !== undefined,
-    ) ?? null
-  );
-}
-
 /**
  * A single use inside a counter's open interval: it stands until the counter closes, and is then a part of what was counted.
  * It brings no noise of its own: the counter's reading brings that of the whole.
  */
-function postSingleUse(
-  fold: Fold,
-  entry: Entry<'movement'>,
-  instrument: NonNullable<ReturnType<typeof countedUnit>>,
-): void {
-  const { massMg } = entry.body.amount;
+function postSingleUse(fold: Fold, entry: Entry<'movement'>, instrument: Instrument): void {
   const state = fold.counter(instrument.id, fold.openingMs ?? entry.happenedAtMs);
   const route = instrument.route;
   if (route === undefined) return;
-  const before = [...state.split.values()].reduce((sum, part) => sum + part, 0);
+  let allMg = entry.body.amount.massMg;
+  for (const massMg of state.split.values()) allMg += massMg;
   const to = endOf(fold, entry, entry.body.to, 'to');
   const calibration = fold.calibrationOf(instrument);
-  const posted = new Map(state.split);
-  state.split.clear();
+  const before = state.split;
+  const split = new Map<string, number>();
   // Shared out as if the counter stood now at all single uses so far; this one posts the difference.
-  for (const share of sourcesOf(fold, route, {
-    state: { ...state, split: posted, claims: [] },
-    massMg: before + massMg,
-  })) {
+  for (const share of sourcesOf(fold, route, { split: before, claims: [] }, allMg)) {
     const { account } = share.end;
-    const part = share.massMg - (posted.get(account) ?? 0);
-    posted.delete(account);
-    state.split.set(account, (state.split.get(account) ?? 0) + share.massMg);
+    const sharedMg = split.get(account);
+    // A store may come up twice: what it gave before is set off once.
+    const part = share.massMg - (sharedMg === undefined ? (before.get(account) ?? 0) : 0);
+    split.set(account, (sharedMg ?? 0) + share.massMg);
     if (part === 0) continue;
     flow(fold, entry, { from: share.end, to, massMg: part, uMg: 0, calibration, plumbing: true });
     tally(fold, route, share.end, part);
     if (share.unsaid) noteUnsaid(fold, entry, share.end, part);
   }
+  state.split = split;
 }
 
 type RunPart = Entry<'run-pause'> | Entry<'run-finish'>;
