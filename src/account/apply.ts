@@ -20,6 +20,7 @@ const tellsOfStocks: ReadonlySet<Kind> = new Set([
   'declared-empty',
   'declared-full',
   'stock-count',
+  'instrument-replaced',
 ]);
 
 /** More of them than this are not named one by one. */

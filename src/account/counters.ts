@@ -2,6 +2,7 @@
 import type { AnyEntry, CounterReading } from '../book/index.ts';
 import { msPerDay } from '../ground/units/index.ts';
 import type { Instrument } from '../outpost/index.ts';
+import { noteBeforeCalibration } from './before-calibration.ts';
 import { mgPerCount } from './counted-mass.ts';
 import { type CounterState, closeCounter, countedSince, forgetDay, learnDaily } from './counter-state.ts';
 import type { Fold } from './fold.ts';
@@ -30,6 +31,7 @@ export function readCounters(
     if (value === undefined) continue;
     waiting.delete(instrument.id);
     if (value !== null) read.add(instrument.id);
+    noteBeforeCalibration(fold, entry, instrument);
     if (instrument.measures === 'flow') readOne(fold, entry, instrument, value, dayLine);
   }
   for (const name of waiting.keys()) {

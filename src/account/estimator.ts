@@ -69,6 +69,43 @@ export class Estimator {
   }
 
   /**
+   * Time passes over a state that forgets: x ← φ x + noise.
+   * @param factor φ, what is left of the state, 0 to 1
+   * @param variance of the noise that came in meanwhile
+   */
+  fade(place: number, factor: number, variance: number): void {
+    mustBeFinite(factor, variance);
+    mustNotBeNegative(variance);
+    this.#mustBeThere(place);
+    this.#mean[place] = (this.#mean[place] as number) * factor;
+    const own = this.variance(place);
+    for (let i = 0; i < this.#size; i++) {
+      const index = at(place, i);
+      this.#covariance[index] = (this.#covariance[index] as number) * factor;
+    }
+    this.#covariance[at(place, place)] = own * factor * factor + variance;
+  }
+
+  /** One state takes in another: x_place += factor · x_on, and both go on. P ← F P Fᵀ with F = I + factor e_place e_onᵀ. */
+  lean(place: number, on: number, factor: number): void {
+    mustBeFinite(factor);
+    this.#mustBeThere(place);
+    this.#mustBeThere(on);
+    if (place === on) throw new RangeError('a state cannot lean on itself');
+    this.#shift(place, factor * this.mean(on));
+    this.#shear(-1, place, { calibration: on, massKg: factor });
+  }
+
+  /** Forgets the state that was added last: what is known of the others stays (it is marginalised out). */
+  dropLast(): void {
+    this.#mustBeThere(this.#size - 1);
+    this.#size -= 1;
+    const start = triangle(this.#size);
+    this.#covariance.fill(0, start, start + this.#size + 1);
+    this.#mean[this.#size] = 0;
+  }
+
+  /**
    * Water moves: x_from −= m(1 + b), x_to += m(1 + b), with b the calibration error of what measured it.
    * @param flow `from`, `to`, `calibration`: places, −1 for none; `massKg` as read; `uKg` its random doubt (one standard deviation)
    */

@@ -10,13 +10,18 @@ export function flow(fold: Fold, entry: AnyEntry, what: Flow): void {
   fold.ledger.post(what.from.account, what.to.account, what.massMg);
   if (fold.estimating) {
     fold.estimator.move({
-      from: what.from.store?.content ?? -1,
-      to: what.to.store?.content ?? -1,
+      from: what.leftEarlier === true ? -1 : fold.placeOf(what.from),
+      to: fold.placeOf(what.to),
       calibration: what.calibration,
       massKg: what.massMg / MG_PER_KG,
       uKg: what.uMg / MG_PER_KG,
     });
   }
+  follow(fold, entry, what);
+}
+
+/** What follows from a flow beside its amount: identity, memory, room. */
+export function follow(fold: Fold, entry: AnyEntry, what: Flow): void {
   if (what.massMg === 0) return;
   const fillsEmpty = what.plumbing !== true && what.to.store?.emptied === true && what.from.store !== null;
   passIdentity(fold, entry, what);

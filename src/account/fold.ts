@@ -1,12 +1,16 @@
 // The fold: the state that entries are folded into. Rooms outside see it only as a Position.
 import type { AnyEntry } from '../book/index.ts';
 import { type DayRule, type Finding, msPerMinute, parseInstantIso } from '../ground/units/index.ts';
-import type { Instrument, Outpost, OutpostIndex, Store } from '../outpost/index.ts';
+import type { Instrument, NormFlow, Outpost, OutpostIndex, Store } from '../outpost/index.ts';
 import { indexOutpost } from '../outpost/index.ts';
 import { type CounterState, cloneCounter, openCounter } from './counter-state.ts';
+import { type ErrorKind, type ErrorState, errorKey, walkTo } from './error-state.ts';
 import { Estimator } from './estimator.ts';
+import type { FarOffReading } from './far-off.ts';
 import type { AccountFindingCode } from './finding-codes.ts';
+import type { InstrumentRecord } from './instrument-record.ts';
 import { Ledger, storeAccount } from './ledger.ts';
+import { normFlowsOf, poolsOf } from './people-and-air.ts';
 import { cloneStore, type StoreFacts, type StoreState } from './store-state.ts';
 import { Usage } from './usage.ts';
 
@@ -31,6 +35,8 @@ export interface Flow {
   readonly grade?: string | undefined;
   /** Counted water from a unit: the grade is the outpost's plumbing, no rule is asked. */
   readonly plumbing?: boolean;
+  /** It left its source some time ago: what was read of the source since has it inside. */
+  readonly leftEarlier?: boolean;
 }
 
 /** A movement that later ones are compared with, to see the same act entered twice. */
@@ -81,13 +87,25 @@ export class Fold {
   readonly instrumentsInOrder: readonly Instrument[];
   /** The instrument that counts the water of a unit, by the unit's name. */
   readonly counterOfUnit: ReadonlyMap<string, Instrument>;
+  /** Flows that no meter sees, by the outpost's norms. */
+  readonly normFlows: readonly NormFlow[];
   ledger = new Ledger();
   estimator = new Estimator();
   usage = new Usage();
   stores = new Map<string, StoreState>();
   counters = new Map<string, CounterState>();
-  /** Places of calibration errors, offsets of gauges and of levels that a unit keeps, by name. */
-  offsets = new Map<string, number>();
+  /** Errors that readings repeat, by kind and name: see error-state.ts. */
+  errors = new Map<string, ErrorState>();
+  /** Pools that are read and so have a place in the estimator: the cabin air, the people. */
+  pools: ReadonlyMap<string, number> = new Map();
+  /** How readings kept to their declared doubts, by instrument or way of reading. */
+  records = new Map<string, InstrumentRecord>();
+  /** Readings that were far off of late: two of them may be one swapped pair of labels. */
+  farOff: readonly FarOffReading[] = [];
+  /** Instruments of which it was said that they were read before their calibration. */
+  saidBeforeCalibration: readonly string[] = [];
+  /** Litres of one count, where an entry has told another figure than the outpost file. */
+  litresPerCount = new Map<string, number>();
   /** Who stood on each port, the present one last. */
   ports = new Map<string, readonly PortChange[]>();
   runs = new Map<string, RunState>();
@@ -122,6 +140,7 @@ export class Fold {
       options.like?.instrumentsInOrder ??
       [...outpost.instruments].sort((a, b) => rankOfWay(a) - rankOfWay(b));
     this.counterOfUnit = options.like?.counterOfUnit ?? countersOfUnits(outpost);
+    this.normFlows = options.like?.normFlows ?? normFlowsOf(outpost);
     this.dayRule = options.like?.dayRule ?? dayRuleOf(outpost);
     this.peopleAboard = outpost.outpost.people;
     // A copy brings its own stores and ports.
@@ -129,6 +148,7 @@ export class Fold {
     for (const store of outpost.stores)
       if (store.comesWith === undefined) this.addStore(this.factsOf(store), store.holds ?? null);
     for (const port of outpost.ports) this.ports.set(port.id, []);
+    if (this.estimating) this.pools = poolsOf(this.estimator, outpost);
   }
 
   clone(): Fold {
@@ -138,7 +158,9 @@ export class Fold {
     copy.usage = this.usage.clone();
     copy.stores = new Map([...this.stores].map(([id, state]) => [id, cloneStore(state)]));
     copy.counters = new Map([...this.counters].map(([id, state]) => [id, cloneCounter(state)]));
-    copy.offsets = new Map(this.offsets);
+    copy.errors = new Map([...this.errors].map(([key, error]) => [key, { ...error }]));
+    copy.records = new Map(this.records);
+    copy.litresPerCount = new Map(this.litresPerCount);
     copy.ports = new Map(this.ports);
     copy.runs = new Map(this.runs);
     copy.visits = new Map(this.visits);
@@ -148,6 +170,9 @@ export class Fold {
     copy.recent = [...this.recent];
     const {
       beforeOpening,
+      pools,
+      farOff,
+      saidBeforeCalibration,
       decisions,
       dayRule,
       peopleAboard,
@@ -159,6 +184,9 @@ export class Fold {
     } = this;
     return Object.assign(copy, {
       beforeOpening,
+      pools,
+      farOff,
+      saidBeforeCalibration,
       decisions,
       dayRule,
       peopleAboard,
@@ -206,6 +234,7 @@ export class Fold {
       holdsBehind: [],
       conditional: null,
       lastReading: null,
+      toldFirst: null,
       movedAtMs: null,
       because: [],
     };
@@ -215,26 +244,37 @@ export class Fold {
 
   #gaugeOffsetOf(store: string): number {
     const shellL = this.index.stores.get(store)?.gauging?.shellDoubtL;
-    if (shellL === undefined) return -1;
-    const uKg = (shellL * this.mgPerL) / MG_PER_KG;
-    return this.estimator.add(0, uKg * uKg);
+    return shellL === undefined ? -1 : this.error('shell', store, this.kgOfL(shellL)).place;
   }
 
-  /** Place of an offset in the estimator, made when first asked for. */
-  offset(name: string, u: number): number {
-    let place = this.offsets.get(name);
-    if (place === undefined) {
-      place = this.estimator.add(0, u * u);
-      this.offsets.set(name, place);
+  kgOfL(litres: number): number {
+    return (litres * this.mgPerL) / MG_PER_KG;
+  }
+
+  /** An error that readings repeat, made when first asked for, with its walk up to the present entry. */
+  error(kind: ErrorKind, of: string, assumedU: number, driftPerSqrtDay = 0): ErrorState {
+    const key = errorKey(kind, of);
+    const ms = this.lastEntryMs ?? 0;
+    let error = this.errors.get(key);
+    if (error === undefined) {
+      const place = this.estimator.add(0, assumedU * assumedU);
+      error = { kind, of, place, assumedU, driftPerSqrtDay, walkedToMs: ms, lessons: [], lessonsInAll: 0 };
+      this.errors.set(key, error);
     }
-    return place;
+    walkTo(this.estimator, error, ms);
+    return error;
   }
 
   /** Place of an instrument's relative calibration error, or −1 when it has none. */
   calibrationOf(instrument: Instrument | undefined): number {
     const relative = instrument?.calibration?.relative;
     if (instrument === undefined || relative === undefined || relative === 0 || !this.estimating) return -1;
-    return this.offset(`calibration:${instrument.id}`, relative);
+    return this.error('calibration', instrument.id, relative, instrument.driftRelativePerSqrtDay).place;
+  }
+
+  /** Place of what is at an end of a flow, or −1 where nothing ever reads it. */
+  placeOf({ account, store }: End): number {
+    return store === null ? (this.pools.get(account) ?? -1) : store.content;
   }
 
   counter(id: string, sinceMs: number): CounterState {

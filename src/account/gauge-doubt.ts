@@ -43,7 +43,7 @@ export function gaugeDoubt(
   const shared: SharedError[] = [];
   if (instrument !== undefined && calibration.absolute !== undefined && absoluteMg > 0) {
     shared.push({
-      place: fold.offset(`gauge:${instrument.id}`, calibration.absolute),
+      place: fold.error('gauge', instrument.id, calibration.absolute).place,
       weight: unitMg / MG_PER_KG,
     });
   }

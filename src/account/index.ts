@@ -6,9 +6,16 @@ export type { AccountFindingCode } from './finding-codes.ts';
 export { type AccountFinding, Fold, type VisitState } from './fold.ts';
 export { UNACCOUNTED } from './ledger.ts';
 export type { OutpostReader } from './outpost-of-book.ts';
-export { type Position, positionOf, type StockSum } from './position.ts';
+export {
+  type LearnedError,
+  type Position,
+  positionOf,
+  type RecordOfDoubts,
+  type StockSum,
+} from './position.ts';
 export { Account, type OpenOutcome } from './reckon.ts';
 export { biocidesIn, gradeAfter, type RuleBreak, ruleBreaks, type Side } from './rules.ts';
+export type { Standing } from './standing.ts';
 export { SILENCE_MS } from './state-findings.ts';
 export { type FreeStock, freeStock, notFreeBecause, reserveStock } from './stock.ts';
 export type { StorePosition } from './store-position.ts';

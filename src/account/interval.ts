@@ -8,6 +8,7 @@ import { flow } from './flow.ts';
 import { type End, type Fold, MG_PER_KG } from './fold.ts';
 import { storeAccount } from './ledger.ts';
 import { noteEntry } from './note.ts';
+import { readState } from './read-state.ts';
 import { resolve, type SourceShare, sourcesOf, targetOf } from './route.ts';
 import { tally } from './tally.ts';
 
@@ -131,11 +132,13 @@ function settleRemainder(fold: Fold, entry: AnyEntry, shares: readonly SourceSha
   if (buffer == null || !fold.estimating) return;
   const { facts, content } = buffer;
   const uKg = facts.remainderUMg / MG_PER_KG;
-  const offset = fold.offset(`remainder:${facts.id}`, uKg);
-  fold.estimator.read({
-    places: [content, offset],
-    value: facts.remainderMg / MG_PER_KG,
-    u: uKg * REMAINDER_NEW_SHARE,
+  const { place } = fold.error('remainder', facts.id, uKg);
+  readState(fold, entry, {
+    place: content,
+    shared: [{ place, weight: 1 }],
+    valueKg: facts.remainderMg / MG_PER_KG,
+    uKg: uKg * REMAINDER_NEW_SHARE,
+    recordOf: null,
   });
   buffer.lastReading = { atMs: entry.happenedAtMs, how: 'reckoned', entry: entry.id };
 }
@@ -231,7 +234,7 @@ const LEVEL_NEW_U_L = 0.2;
  * The purifier passes on what it gets and leaves the buffer at its level. Only when what came in and what went out
  * were both read at this moment: in between the buffer is nobody's guess.
  */
-export function settleLevels(fold: Fold, read: ReadonlySet<string>): void {
+export function settleLevels(fold: Fold, entry: AnyEntry, read: ReadonlySet<string>): void {
   if (!fold.estimating) return;
   for (const unit of fold.index.outpost.units) {
     if (unit.kind !== 'purifier' || unit.keepsInBufferL === undefined) continue;
@@ -242,12 +245,13 @@ export function settleLevels(fold: Fold, read: ReadonlySet<string>): void {
       ({ route }) => route !== undefined && touchesStore(route, source.store),
     );
     if (buffer === undefined || !counters.every((instrument) => read.has(instrument.id))) continue;
-    const kg = (litres: number) => (litres * fold.mgPerL) / MG_PER_KG;
-    const offset = fold.offset(`level:${source.store}`, kg(LEVEL_SAME_U_L));
-    fold.estimator.read({
-      places: [buffer.content, offset],
-      value: kg(unit.keepsInBufferL),
-      u: kg(LEVEL_NEW_U_L),
+    const { place } = fold.error('level', source.store, fold.kgOfL(LEVEL_SAME_U_L));
+    readState(fold, entry, {
+      place: buffer.content,
+      shared: [{ place, weight: 1 }],
+      valueKg: fold.kgOfL(unit.keepsInBufferL),
+      uKg: fold.kgOfL(LEVEL_NEW_U_L),
+      recordOf: null,
     });
   }
 }

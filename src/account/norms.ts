@@ -15,7 +15,7 @@ export function postNorms(fold: Fold, entry: AnyEntry): void {
   if (fromMs === null || toMs <= fromMs) return;
   fold.normsUntilMs = toMs;
   const personDays = (fold.peopleAboard * (toMs - fromMs)) / msPerDay;
-  for (const norm of fold.index.outpost.normFlows) {
+  for (const norm of fold.normFlows) {
     const from = resolve(fold, norm.from);
     const to = resolve(fold, norm.to);
     if (from === null || to === null) continue;
@@ -24,7 +24,7 @@ export function postNorms(fold: Fold, entry: AnyEntry): void {
     const days = (toMs - fromMs) / msPerDay;
     // Day noise is independent from day to day, so its variance grows with the time.
     const uMg = Math.round((norm.betweenDaysRelative ?? 0) * dayMg * Math.sqrt(days));
-    const calibration = fold.offset(`norm:${norm.id}`, NORM_RELATIVE_U);
+    const calibration = fold.estimating ? fold.error('norm', norm.id, NORM_RELATIVE_U).place : -1;
     flow(fold, entry, { from, to, massMg, uMg, calibration, plumbing: true });
   }
 }

@@ -1,14 +1,40 @@
 // A position: what the account believes at one instant, for every store and for the whole, ready to be shown or run forward.
 import type { DayRule } from '../ground/units/index.ts';
 import type { OutpostIndex } from '../outpost/index.ts';
-import { contentOf } from './flow.ts';
+import { type ErrorKind, walkVariance } from './error-state.ts';
 import { type AccountFinding, type Fold, MG_PER_KG, type VisitState } from './fold.ts';
 import { withGapsFilled } from './gaps.ts';
+import { doubtFactor } from './instrument-record.ts';
 import { storeAccount, UNACCOUNTED } from './ledger.ts';
+import { withinWalls } from './positivity.ts';
+import { standingOf } from './standing.ts';
 import { stateFindings } from './state-findings.ts';
 import type { StorePosition } from './store-position.ts';
 import { type HowKnown, reasonsOf, type StoreState } from './store-state.ts';
 import type { UsageDay } from './usage.ts';
+
+/** An error that readings repeat, as far as it is known. */
+export interface LearnedError {
+  readonly kind: ErrorKind;
+  /** Instrument, norm, store or pool. */
+  readonly of: string;
+  /** Best value and one standard deviation: relative for calibrations and norms, else kilograms or the gauge's own unit. */
+  readonly mean: number;
+  readonly u: number;
+  /** What was assumed of it before any reading. */
+  readonly assumedU: number;
+  /** Entries that taught it, the youngest ones, and how many in all. */
+  readonly lessons: readonly string[];
+  readonly lessonsInAll: number;
+}
+
+/** How readings of one instrument, or of one way of reading, kept to the doubts that are declared for them. */
+export interface RecordOfDoubts {
+  readonly of: string;
+  readonly readings: number;
+  /** What the declared doubts would have to be multiplied by to fit. */
+  readonly factor: number;
+}
 
 /** A sum over stores, with the covariances between them. */
 export interface StockSum {
@@ -38,15 +64,16 @@ export interface Position {
   readonly lastEntryMs: number | null;
   readonly entries: number;
   readonly closedDays: readonly number[];
-  /** Learned relative calibration errors, by instrument. */
-  readonly calibrations: ReadonlyMap<string, { readonly relative: number; readonly u: number }>;
+  readonly learned: readonly LearnedError[];
+  readonly records: readonly RecordOfDoubts[];
 }
 
 /** The position of a fold, as it stands at an instant not before its last entry. */
 export function positionOf(told: Fold, atMs: number): Position {
   const fold = withGapsFilled(told);
   const aboard = [...fold.stores.values()].filter((state) => state.aboard);
-  const stores = aboard.map((state) => storePosition(fold, state, atMs));
+  const walled = fold.estimating ? withinWalls(fold.estimator, wallsOf(aboard)) : new Map<number, number>();
+  const stores = aboard.map((state) => storePosition(fold, state, { atMs, walled }));
   const accountsMg = accountsOf(fold, stores);
   // Lists that are replaced and never changed: what a position says stands still while the fold goes on.
   const usage = new Map(fold.usage.grades().map((grade) => [grade, fold.usage.days(grade)]));
@@ -72,13 +99,31 @@ export function positionOf(told: Fold, atMs: number): Position {
     lastEntryMs: fold.lastEntryMs,
     entries: fold.entries,
     closedDays: [...fold.closedDays.keys()],
-    calibrations: calibrationsOf(fold),
+    learned: learnedOf(fold, atMs),
+    records: [...fold.records].map(([of, record]) => ({
+      of,
+      readings: record.length,
+      factor: doubtFactor(record),
+    })),
   };
 }
 
-function storePosition(fold: Fold, state: StoreState, atMs: number): StorePosition {
+function wallsOf(stores: readonly StoreState[]) {
+  return stores.map(({ content, facts }) => ({
+    place: content,
+    lowKg: 0,
+    highKg: facts.capacityMg / MG_PER_KG,
+  }));
+}
+
+function storePosition(
+  fold: Fold,
+  state: StoreState,
+  { atMs, walled }: { atMs: number; walled: ReadonlyMap<number, number> },
+): StorePosition {
   const { facts, grade, emptied, gradeHistory, biocides, release, hold, conditional, lastReading } = state;
   const movedSince = lastReading !== null && state.movedAtMs !== null && state.movedAtMs > lastReading.atMs;
+  const content = contentIn(fold, state, walled);
   const howKnown: HowKnown = lastReading === null ? 'unknown' : movedSince ? 'reckoned' : lastReading.how;
   return {
     facts,
@@ -90,12 +135,28 @@ function storePosition(fold: Fold, state: StoreState, atMs: number): StorePositi
     hold,
     conditional,
     because: reasonsOf(state),
-    ...contentOf(fold, state),
+    ...content,
+    lowMg: within(facts.capacityMg, content.massMg - 2 * content.uMg),
+    highMg: within(facts.capacityMg, content.massMg + 2 * content.uMg),
     howKnown,
+    standing: standingOf(state, content.uMg),
     ageMs: lastReading === null ? null : Math.max(0, atMs - lastReading.atMs),
     readAtMs: lastReading?.atMs ?? null,
     port: fold.portOf(facts.id),
   };
+}
+
+function contentIn(fold: Fold, state: StoreState, walled: ReadonlyMap<number, number>): StockSum {
+  if (!fold.estimating) return { massMg: fold.ledger.balanceMg(state.account), uMg: 0 };
+  const { estimator } = fold;
+  const massMg = Math.round((walled.get(state.content) ?? estimator.mean(state.content)) * MG_PER_KG);
+  const uMg = Math.round(Math.sqrt(estimator.variance(state.content)) * MG_PER_KG);
+  return { massMg: massMg === 0 ? 0 : massMg, uMg };
+}
+
+/** Between empty and full. A best value beyond them is an error that is said: then the band ends there, not at the wall. */
+function within(capacityMg: number, massMg: number): number {
+  return Math.min(capacityMg, Math.max(0, massMg));
 }
 
 /** Sums over stores as they stand now: the covariances are copied, since the fold's own go on. */
@@ -126,12 +187,16 @@ function accountsOf(fold: Fold, stores: readonly StorePosition[]): ReadonlyMap<s
   return accounts;
 }
 
-function calibrationsOf(fold: Fold): ReadonlyMap<string, { relative: number; u: number }> {
-  const learned = new Map<string, { relative: number; u: number }>();
-  for (const [name, place] of fold.offsets) {
-    if (!name.startsWith('calibration:')) continue;
-    const u = Math.sqrt(Math.max(0, fold.estimator.variance(place)));
-    learned.set(name.slice('calibration:'.length), { relative: fold.estimator.mean(place), u });
-  }
-  return learned;
+function learnedOf(fold: Fold, atMs: number): readonly LearnedError[] {
+  return [...fold.errors.values()]
+    .filter(({ assumedU }) => assumedU > 0)
+    .map((error) => ({
+      kind: error.kind,
+      of: error.of,
+      mean: fold.estimator.mean(error.place),
+      u: Math.sqrt(fold.estimator.variance(error.place) + walkVariance(error, atMs)),
+      assumedU: error.assumedU,
+      lessons: error.lessons,
+      lessonsInAll: error.lessonsInAll,
+    }));
 }

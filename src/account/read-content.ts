@@ -1,19 +1,21 @@
 // A reading of a store's content: evidence that draws the estimate, and never a movement.
 import type { AnyEntry } from '../book/index.ts';
+import { noteFarOff } from './far-off.ts';
 import { contentOf } from './flow.ts';
 import { type Fold, MG_PER_KG } from './fold.ts';
 import type { SharedError } from './gauge-doubt.ts';
 import { postNorms } from './norms.ts';
 import { noteEntry } from './note.ts';
+import { noteOpeningError, openingError } from './opening-error.ts';
+import { readState } from './read-state.ts';
 import { type HowKnown, rememberReading, type StoreState } from './store-state.ts';
-
-/** A reading this many of its own standard deviations from what was expected is asked about first. */
-const FAR_OFF = 3;
 
 export interface ContentReading {
   readonly massMg: number;
   readonly uMg: number;
   readonly how: HowKnown;
+  /** The instrument that it was read on, where one is named. */
+  readonly instrument?: string | undefined;
   /** Errors that this reading shares with others: the gauge's calibration, the tank's shell. */
   readonly shared?: readonly SharedError[];
 }
@@ -22,27 +24,40 @@ export function readContent(fold: Fold, entry: AnyEntry, state: StoreState, read
   // What the norms say up to now flowed in before the reading, not after it.
   postNorms(fold, entry);
   const before = contentOf(fold, state);
-  rememberReading(state, { atMs: entry.happenedAtMs, how: reading.how, entry: entry.id });
+  const remembered = { atMs: entry.happenedAtMs, how: reading.how, entry: entry.id };
+  rememberReading(state, remembered);
   if (!fold.estimating) return;
-  const shared = reading.shared ?? [];
-  const places = [state.content, ...shared.map(({ place }) => place)];
-  const weights = [1, ...shared.map(({ weight }) => weight)];
-  const value = reading.massMg / MG_PER_KG;
-  const u = reading.uMg / MG_PER_KG;
-  const expected = fold.estimator.sum(places, weights);
-  const off = value - expected.mean;
-  const variance = expected.variance + u * u;
-  const isFarOff = off * off > FAR_OFF * FAR_OFF * variance;
-  // So far off, something happened to this store that is in no entry: its own content is doubted, not the instruments it shares.
-  if (isFarOff) fold.estimator.widen(state.content, off * off);
-  fold.estimator.read({ places, weights, value, u });
-  if (!isFarOff) return;
+  const opening = openingError(fold, state.facts.id);
+  const openingUKg = opening === null ? 0 : Math.sqrt(fold.estimator.variance(opening.place));
+  const outcome = readState(fold, entry, {
+    place: state.content,
+    shared: reading.shared ?? [],
+    valueKg: reading.massMg / MG_PER_KG,
+    uKg: reading.uMg / MG_PER_KG,
+    recordOf: reading.instrument ?? reading.how,
+  });
+  const uMg = contentOf(fold, state).uMg;
+  state.lastReading = { ...remembered, uMg, redundancy: outcome.isFarOff ? 0 : outcome.redundancy };
+  noteOpeningError(fold, entry, state, openingUKg);
+  if (outcome.isFarOff)
+    noteReadFarOff(fold, entry, { state, reading, expectedMg: before.massMg, ...outcome });
+}
+
+function noteReadFarOff(
+  fold: Fold,
+  entry: AnyEntry,
+  what: { state: StoreState; reading: ContentReading; expectedMg: number; variance: number },
+): void {
+  const { state, reading, expectedMg } = what;
+  const uMg = Math.round(Math.sqrt(what.variance) * MG_PER_KG);
+  const store = state.facts.id;
+  if (noteFarOff(fold, entry, { store, readMg: reading.massMg, expectedMg, uMg })) return;
   const data = {
     readMg: reading.massMg,
-    expectedMg: before.massMg,
-    u95Mg: Math.round(2 * Math.sqrt(variance) * MG_PER_KG),
+    expectedMg,
+    u95Mg: 2 * uMg,
     mgPerL: fold.mgPerL,
     how: reading.how,
   };
-  noteEntry(fold, entry, { code: 'reading-far-off', severity: 'act-today', store: state.facts.id, data });
+  noteEntry(fold, entry, { code: 'reading-far-off', severity: 'act-today', store, data });
 }

@@ -1,7 +1,10 @@
 // Findings that are true as long as a state lasts: holds, conditional reserve, negative stock, floors, silence.
+
+import { chiSquareCdf, chiSquareUpper } from '../ground/maths/index.ts';
 import { msPerDay } from '../ground/units/index.ts';
 import { type AccountFinding, type Fold, MG_PER_KG } from './fold.ts';
 import { holdsOf } from './hold.ts';
+import { doubtFactor } from './instrument-record.ts';
 import type { StorePosition } from './store-position.ts';
 import type { HoldState } from './store-state.ts';
 
@@ -16,6 +19,7 @@ export function stateFindings(fold: Fold, stores: readonly StorePosition[], atMs
     ...reserve(fold, stores, atMs),
     ...wasteLimits(fold, stores, atMs),
     ...neverMeasured(fold, stores, atMs),
+    ...misfits(fold, atMs),
   ];
 }
 
@@ -158,5 +162,25 @@ function neverMeasured(fold: Fold, stores: readonly StorePosition[], atMs: numbe
         atMs,
       },
     ];
+  });
+}
+
+/** Fewer readings than this tell little of a scatter; and what chance does oftener than this is not said. Ours, no source. */
+const FEWEST_READINGS = 20;
+const BY_CHANCE = 0.01;
+/** Between these the declared doubts are good enough. @source methods of sequential accountancy, simulated false alarms */
+const FITS_FROM = 0.8;
+const FITS_TO = 1.25;
+
+/** Instruments whose readings scatter otherwise than their declared doubts say. */
+function misfits(fold: Fold, atMs: number): AccountFinding[] {
+  return [...fold.records].flatMap(([of, record]): AccountFinding[] => {
+    const readings = record.length;
+    const factor = doubtFactor(record);
+    if (readings < FEWEST_READINGS || (factor >= FITS_FROM && factor <= FITS_TO)) return [];
+    const squares = { value: factor * factor * readings, degrees: readings };
+    if (Math.min(chiSquareCdf(squares), chiSquareUpper(squares)) > BY_CHANCE / 2) return [];
+    const data = { of: fold.index.instruments.get(of)?.name ?? of, readings, factor };
+    return [{ code: 'doubts-do-not-fit', severity: 'know', where: { field: of }, data, entries: [], atMs }];
   });
 }

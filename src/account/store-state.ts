@@ -28,6 +28,17 @@ export interface LastReading {
   readonly atMs: number;
   readonly how: HowKnown;
   readonly entry: string;
+  /** Doubt of the content just after it, one standard deviation; absent before the estimator has taken it. */
+  readonly uMg?: number;
+  /** How far other evidence checked it: 0 it alone told, 1 it added nothing. */
+  readonly redundancy?: number;
+}
+
+/** What was first told of a content, and how far off it has been said to be. */
+export interface ToldFirst {
+  readonly massMg: number;
+  readonly atMs: number;
+  readonly saidMg: number;
 }
 
 /** Facts of a store that do not change while it is aboard. */
@@ -68,6 +79,7 @@ export interface StoreState {
   holdsBehind: readonly HoldState[];
   conditional: HoldState | null;
   lastReading: LastReading | null;
+  toldFirst: ToldFirst | null;
   /** When water last moved in or out. */
   movedAtMs: number | null;
   /** Entries that the figure rests on since the last direct reading, the newest last: see reasonsOf. */

@@ -27,6 +27,7 @@ export function deduceInflow(
     uMg: taken.uMg,
     calibration: -1,
     plumbing: true,
+    leftEarlier: true,
   });
   const data = { massMg, mgPerL: fold.mgPerL, unit: unit.id };
   noteEntry(fold, entry, { code: 'unmetered-inflow', severity: 'know', store: state.facts.id, data });

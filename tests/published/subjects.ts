@@ -18,7 +18,7 @@ import {
   splitmix64,
   tanh,
 } from '../../src/ground/maths/index.ts';
-import { waterDensityKgPerM3 } from '../../src/ground/physics/index.ts';
+import { saturationPressurePa, waterDensityKgPerM3 } from '../../src/ground/physics/index.ts';
 import { convert, roundFigure } from '../../src/ground/units/index.ts';
 import { STATISTICS } from './statistics.ts';
 import type { Subject } from './subject.ts';
@@ -66,6 +66,7 @@ export const SUBJECTS: Readonly<Record<string, Subject>> = {
   },
   sin: ofOne(sin),
   splitmix64: (seed = '', count = '') => String(splitmix64(BigInt(seed), Number(count)).at(-1)),
+  saturationPressure: ofOne((temperatureK) => saturationPressurePa(temperatureK) / 1e6),
   tanh: ofOne(tanh),
   uniform: (seed = '', count = '') => drawn(count, seededChance({ seed: Number(seed) }).uniform),
   waterDensity: ofOne(waterDensityKgPerM3),

@@ -1,6 +1,7 @@
 // One posting for each entry kind: a kind without a line here does not compile.
 import type { AnyEntry, Entry, Kind } from '../../book/index.ts';
 import type { Fold } from '../fold.ts';
+import { postInstrumentCalibrated, postInstrumentReplaced } from './instruments.ts';
 import {
   postRoster,
   postStoreAdded,
@@ -83,6 +84,8 @@ const postings: { readonly [K in Kind]: Posting<K> } = {
   service: onlyKept,
   'unit-condition': postUnitCondition,
   'cabin-window': onlyKept,
+  'instrument-calibrated': postInstrumentCalibrated,
+  'instrument-replaced': postInstrumentReplaced,
   'part-received': onlyKept,
   'part-used': onlyKept,
   'part-counted': onlyKept,

@@ -5,6 +5,7 @@ import { countsOnce } from '../duplicates.ts';
 import { endOf, storeOf } from '../ends.ts';
 import { flow } from '../flow.ts';
 import type { End, Fold } from '../fold.ts';
+import { fusedFlow } from '../fused-flow.ts';
 import { doubtOf, instrumentOf } from '../instrument-of.ts';
 import { noteUnsaid } from '../interval.ts';
 import { lineAccount } from '../ledger.ts';
@@ -36,7 +37,8 @@ export function postMovement(fold: Fold, entry: Entry<'movement'>): void {
   const doubt = doubtOf(fold, amount, instrumentOf(fold, body));
   noteReserveDrawn(fold, entry, { source, target, massMg: amount.massMg });
   deduceInflow(fold, entry, source.store, { massMg: amount.massMg, uMg: doubt.uMg });
-  flow(fold, entry, { from: source, to: target, massMg: amount.massMg, ...doubt, grade: body.grade });
+  const moved = { from: source, to: target, massMg: amount.massMg, ...doubt, grade: body.grade };
+  fusedFlow(fold, entry, moved, body.alsoRead ?? []);
   if (body.use !== undefined && source.store?.grade != null)
     fold.usage.count(source.store.grade, amount.massMg);
 }
@@ -113,13 +115,8 @@ export function postRunFinish(fold: Fold, entry: Entry<'run-finish'>): void {
   if (ends === null) return;
   const { body } = entry;
   const doubt = doubtOf(fold, body.amount, instrumentOf(fold, body));
-  flow(fold, entry, {
-    from: ends.from,
-    to: ends.to,
-    massMg: body.amount.massMg,
-    ...doubt,
-    grade: body.grade,
-  });
+  const moved = { from: ends.from, to: ends.to, massMg: body.amount.massMg, ...doubt, grade: body.grade };
+  fusedFlow(fold, entry, moved, body.alsoRead ?? []);
   emptyLine(fold, entry, { account: lineAccount(body.run), store: null }, ends.to);
   fold.runs.delete(body.run);
 }

@@ -2,9 +2,10 @@
 import type { AnyEntry, Entry } from '../../book/index.ts';
 import type { Store } from '../../outpost/index.ts';
 import { closeCounter } from '../counter-state.ts';
-import { type Fold, MG_PER_KG } from '../fold.ts';
+import type { Fold } from '../fold.ts';
 import { OUTSIDE, storeAccount } from '../ledger.ts';
 import { noteEntry } from '../note.ts';
+import { startContent } from '../opening-error.ts';
 import { holdsNow, type Release, rememberReading, type StoreFacts, type StoreState } from '../store-state.ts';
 
 /** What is first told of a store. */
@@ -73,8 +74,7 @@ function storeNamed(fold: Fold, entry: AnyEntry, id: string): StoreState | null 
 export function tellContent(fold: Fold, entry: AnyEntry, state: StoreState, told: FirstContent): void {
   const account = storeAccount(state.facts.id);
   fold.ledger.post(OUTSIDE, account, told.massMg - fold.ledger.balanceMg(account));
-  const uKg = told.uMg / MG_PER_KG;
-  fold.estimator.reset(state.content, told.massMg / MG_PER_KG, uKg * uKg);
+  startContent(fold, state, { ...told, atMs: entry.happenedAtMs });
   rememberReading(state, { atMs: entry.happenedAtMs, how: 'opening', entry: entry.id });
   state.release = told.release;
   if (told.grade === null) {

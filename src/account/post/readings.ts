@@ -1,5 +1,7 @@
 // Readings: day lines, meters, weights, gaugings, declared empty and full, stock counts, hook-ups.
 import type { AnyEntry, Entry } from '../../book/index.ts';
+import { noteBeforeCalibration } from '../before-calibration.ts';
+import { closeCabinBalances } from '../cabin-balance.ts';
 import { readCounters } from '../counters.ts';
 import { storeOf } from '../ends.ts';
 import type { Fold } from '../fold.ts';
@@ -16,7 +18,8 @@ export function postDayLine(fold: Fold, entry: Entry<'day-line'>): void {
   const { body } = entry;
   postNorms(fold, entry);
   const read = readCounters(fold, entry, body.readings, true);
-  settleLevels(fold, read);
+  settleLevels(fold, entry, read);
+  closeCabinBalances(fold, entry, { readings: body.readings, read, peopleAboard: body.peopleAboard });
   for (const grade of fold.usage.grades()) {
     const complete = countersOfGrade(fold, grade).every((id) => read.has(id));
     fold.usage.close(grade, {
@@ -59,8 +62,10 @@ export function postWeigh(fold: Fold, entry: Entry<'weigh'> | Entry<'gauge'>): v
     return;
   }
   const how: HowKnown = entry.kind === 'weigh' ? 'weighed' : 'gauged';
-  const doubt = gaugeDoubt(fold, body.store, instrumentOf(fold, body), body.amount);
-  readContent(fold, entry, state, { massMg: body.amount.massMg, how, ...doubt });
+  const instrument = instrumentOf(fold, body);
+  noteBeforeCalibration(fold, entry, instrument);
+  const doubt = gaugeDoubt(fold, body.store, instrument, body.amount);
+  readContent(fold, entry, state, { massMg: body.amount.massMg, how, instrument: instrument?.id, ...doubt });
 }
 
 export function postPvt(fold: Fold, entry: Entry<'pvt'>): void {
@@ -75,6 +80,7 @@ export function postPvt(fold: Fold, entry: Entry<'pvt'>): void {
     massMg: body.amount.massMg,
     uMg,
     how: 'gauged',
+    instrument: 'gas injection',
     shared: state.gaugeOffset < 0 ? [] : [{ place: state.gaugeOffset, weight: 1 }],
   });
 }

@@ -22,6 +22,17 @@ const flowFacts = {
   receiverWasEmptied: z.boolean().exactOptional(),
 };
 
+/** Other means that measured the same water: the weight before less the weight after, strokes, a timed flow. */
+const alsoRead = z
+  .array(
+    z.strictObject({
+      amount,
+      instrument: placeName.exactOptional(),
+      method: z.string().min(1).max(80).exactOptional(),
+    }),
+  )
+  .max(10);
+
 export const movement = z.strictObject({
   from: placeName,
   to: placeName,
@@ -29,6 +40,7 @@ export const movement = z.strictObject({
   use: use.exactOptional(),
   /** Office of the person who drank or used it; shown only with the medic's code. */
   person: placeName.exactOptional(),
+  alsoRead: alsoRead.exactOptional(),
   ...flowFacts,
 });
 
@@ -55,6 +67,7 @@ export const runFinish = z.strictObject({
   to: placeName.exactOptional(),
   /** Moved since the run started or was last resumed. */
   amount,
+  alsoRead: alsoRead.exactOptional(),
   ...flowFacts,
 });
 

@@ -1,6 +1,7 @@
 // The table of entry kinds: name, version of its shape, schema. A new kind is one line here, a schema, and a posting in the account.
 import type * as z from 'zod';
 import * as flow from './flow.ts';
+import * as instrument from './instrument.ts';
 import * as life from './life.ts';
 import * as quality from './quality.ts';
 import * as reading from './reading.ts';
@@ -43,6 +44,8 @@ export const kinds = {
   service: life.service,
   'unit-condition': life.unitCondition,
   'cabin-window': life.cabinWindow,
+  'instrument-calibrated': instrument.instrumentCalibrated,
+  'instrument-replaced': instrument.instrumentReplaced,
   'part-received': life.partReceived,
   'part-used': life.partUsed,
   'part-counted': life.partCounted,

@@ -119,6 +119,8 @@ export function moveBody(context: Context, request: Of<'move'>): Answer<Made> {
       ? yes(undefined)
       : findName('hose', request.hose, [...context.fold.index.hoses.keys()]);
   if (!hose.ok) return hose;
+  const also = alsoRead(context, request.also ?? []);
+  if (!also.ok) return also;
   return yes({
     kind: 'movement',
     body: {
@@ -127,8 +129,40 @@ export function moveBody(context: Context, request: Of<'move'>): Answer<Made> {
       amount: amount.value,
       ...(hose.value !== undefined && { hose: hose.value }),
       ...(request.method !== undefined && { method: request.method }),
+      ...(also.value.length > 0 && { alsoRead: also.value }),
     },
   });
+}
+
+/** `weight difference=20.3L+-0.2`: the same water by other means, each named by an instrument or by a word. */
+function alsoRead(
+  context: Context,
+  texts: readonly string[],
+): Answer<NonNullable<Body<'movement'>['alsoRead']>> {
+  const read: NonNullable<Body<'movement'>['alsoRead']> = [];
+  for (const text of texts) {
+    const sign = text.indexOf('=');
+    const [means, amountText] = [text.slice(0, sign).trim(), text.slice(sign + 1)];
+    if (sign < 1 || means === '') {
+      const expected = 'means and amount, as in "weight difference=20.3L+-0.2"';
+      return no(
+        'bad input',
+        deskFinding(
+          'field-needed',
+          { field: 'also', received: text, expected },
+          { where: { field: 'also' } },
+        ),
+      );
+    }
+    const counter = context.fold.index.instruments.get(means);
+    const amount = readAmount(context, amountText, { field: 'also', counter });
+    if (!amount.ok) return amount;
+    read.push({
+      amount: amount.value,
+      ...(counter === undefined ? { method: means } : { instrument: means }),
+    });
+  }
+  return yes(read);
 }
 
 export function makeBody(context: Context, request: Of<'make'>): Answer<Made> {

@@ -27,6 +27,8 @@ export type LogRequest =
       readonly from?: string;
       readonly hose?: string;
       readonly method?: string;
+      /** `MEANS=AMOUNT`: the same water by other means. */
+      readonly also?: readonly string[];
     }
   | {
       readonly what: 'move';
@@ -35,6 +37,7 @@ export type LogRequest =
       readonly to?: string;
       readonly hose?: string;
       readonly method?: string;
+      readonly also?: readonly string[];
     }
   | {
       readonly what: 'use';

@@ -63,6 +63,12 @@ const OWN_FLAGS: readonly Flag[] = [
   { name: 'person', value: 'OFFICE', what: 'who drank or used it' },
   { name: 'hose', value: 'HOSE', what: 'the hose that it went through' },
   { name: 'method', value: 'WORD', what: 'how it was moved' },
+  {
+    name: 'also',
+    value: 'MEANS=AMOUNT',
+    many: true,
+    what: 'the same water by another means: an instrument, or words such as weight difference',
+  },
   { name: 'set', value: 'NAME=VALUE', many: true, what: 'a reading; may be given again' },
   { name: 'people', value: 'N', what: 'people aboard for the whole day' },
   { name: 'day', value: 'D46', what: 'an outpost day' },

@@ -19,8 +19,14 @@ const acts: Readonly<Record<string, (call: Call) => LogRequest>> = {
     store: call.arg(0),
     ...second(call, 'amount'),
     ...given(call, 'from', 'hose', 'method'),
+    also: call.texts('also'),
   }),
-  move: (call) => ({ what: 'move', amount: call.arg(0), ...given(call, 'from', 'to', 'hose', 'method') }),
+  move: (call) => ({
+    what: 'move',
+    amount: call.arg(0),
+    ...given(call, 'from', 'to', 'hose', 'method'),
+    also: call.texts('also'),
+  }),
   use: (call) => ({
     what: 'use',
     amount: call.arg(0),

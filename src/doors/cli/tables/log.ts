@@ -45,14 +45,17 @@ export const LOG_COMMANDS: readonly Command[] = [
     path: ['log', 'fill'],
     does: 'a store was filled; without an amount, to its usual fill',
     args: [store, { ...amount, optional: true }],
-    flags: [from, 'hose', 'method', ...WITH],
-    examples: [['waterwright log fill c05 20.5L --from outside', '']],
+    flags: [from, 'hose', 'method', 'also', ...WITH],
+    examples: [
+      ['waterwright log fill c05 20.5L --from outside', ''],
+      ['waterwright log fill c05 20.5L --from outside --also "weighing=20.3L+-0.2"', 'two means, one fill'],
+    ],
   },
   {
     path: ['log', 'move'],
     does: 'water moved from one place to another',
     args: [amount],
-    flags: [from, 'to', 'hose', 'method', ...WITH],
+    flags: [from, 'to', 'hose', 'method', 'also', ...WITH],
     examples: [['waterwright log move 2L --from c10 --to c09', '']],
   },
   {

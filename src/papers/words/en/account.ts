@@ -1,8 +1,14 @@
 // English for what the account has to say about the entries and the stocks.
 import type { AccountFindingCode } from '../../../account/index.ts';
 import type { Words } from '../shape.ts';
+import { doubtWords } from './account/doubts.ts';
 import { nameWords } from './account/names.ts';
 import { qualityWords } from './account/quality.ts';
 import { stockWords } from './account/stocks.ts';
 
-export const accountWords: Words<AccountFindingCode> = { ...nameWords, ...stockWords, ...qualityWords };
+export const accountWords: Words<AccountFindingCode> = {
+  ...nameWords,
+  ...stockWords,
+  ...doubtWords,
+  ...qualityWords,
+};

@@ -2,6 +2,7 @@
 import type { AnyDraft, Body, Draft, Kind, SecondPerson } from '../../../book/index.ts';
 import type { EntryContext } from './entries/context.ts';
 import * as flow from './entries/flow.ts';
+import * as instrument from './entries/instrument.ts';
 import * as life from './entries/life.ts';
 import * as quality from './entries/quality.ts';
 import * as reading from './entries/readings.ts';
@@ -45,6 +46,8 @@ const kindWords: { readonly [K in Kind]: (body: Body<K>, context: EntryContext) 
   service: life.service,
   'unit-condition': life.unitCondition,
   'cabin-window': life.cabinWindow,
+  'instrument-calibrated': instrument.instrumentCalibrated,
+  'instrument-replaced': instrument.instrumentReplaced,
   'part-received': life.partReceived,
   'part-used': life.partUsed,
   'part-counted': life.partCounted,

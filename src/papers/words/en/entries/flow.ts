@@ -44,7 +44,11 @@ export function movement(body: Body<'movement'>, context: EntryContext): string 
   const how = method === undefined ? '' : ` by ${method}`;
   const what = hose === undefined ? 'move' : 'fill';
   const said = `${what} ${saidContent(body.amount, context)} from ${from} to ${to}${how}`;
-  return joined(said, ...flowFacts(body, context));
+  const also = (body.alsoRead ?? []).map(
+    ({ amount, method, instrument }) =>
+      `${saidContent(amount, context)} by ${method ?? instrument ?? 'another means'}`,
+  );
+  return joined(said, ...also, ...flowFacts(body, context));
 }
 
 type FlowFacts = Pick<
