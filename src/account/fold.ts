@@ -80,6 +80,37 @@ export interface PortChange {
   readonly store: string | null;
 }
 
+/** What a fold holds beside its ledger, its estimator and its usage, as plain data. */
+export interface FoldFields
+  extends Pick<
+    Fold,
+    | 'stores'
+    | 'counters'
+    | 'errors'
+    | 'records'
+    | 'litresPerCount'
+    | 'ports'
+    | 'runs'
+    | 'visits'
+    | 'closedDays'
+    | 'recent'
+    | 'beforeOpening'
+    | 'pools'
+    | 'farOff'
+    | 'saidBeforeCalibration'
+    | 'decisions'
+    | 'dayRule'
+    | 'peopleAboard'
+    | 'openingMs'
+    | 'normsUntilMs'
+    | 'lastLineMs'
+    | 'lastEntryMs'
+    | 'entries'
+  > {
+  /** Findings are shared with copies; each knows how many of the list are its own. */
+  readonly found: { readonly list: AccountFinding[]; readonly count: number };
+}
+
 export class Fold {
   readonly index: OutpostIndex;
   readonly mgPerL: number;
@@ -131,7 +162,12 @@ export class Fold {
 
   constructor(
     outpost: Outpost,
-    options: { readonly estimating?: boolean; readonly index?: OutpostIndex; readonly like?: Fold } = {},
+    options: {
+      readonly estimating?: boolean;
+      readonly index?: OutpostIndex;
+      readonly like?: Fold;
+      readonly fields?: FoldFields;
+    } = {},
   ) {
     this.index = options.index ?? indexOutpost(outpost);
     this.estimating = options.estimating ?? true;
@@ -143,8 +179,10 @@ export class Fold {
     this.normFlows = options.like?.normFlows ?? normFlowsOf(outpost);
     this.dayRule = options.like?.dayRule ?? dayRuleOf(outpost);
     this.peopleAboard = outpost.outpost.people;
-    // A copy brings its own stores and ports.
-    if (options.like !== undefined) return;
+    if (options.fields !== undefined) {
+      this.#take(options.fields);
+      return;
+    }
     for (const store of outpost.stores)
       if (store.comesWith === undefined) this.addStore(this.factsOf(store), store.holds ?? null);
     for (const port of outpost.ports) this.ports.set(port.id, []);
@@ -152,50 +190,40 @@ export class Fold {
   }
 
   clone(): Fold {
-    const copy = new Fold(this.index.outpost, { estimating: this.estimating, index: this.index, like: this });
+    const { estimating, index } = this;
+    const copy = new Fold(index.outpost, { estimating, index, like: this, fields: this.fields() });
     copy.ledger = this.ledger.clone();
     copy.estimator = this.estimator.clone();
     copy.usage = this.usage.clone();
-    copy.stores = new Map([...this.stores].map(([id, state]) => [id, cloneStore(state)]));
-    copy.counters = new Map([...this.counters].map(([id, state]) => [id, cloneCounter(state)]));
-    copy.errors = new Map([...this.errors].map(([key, error]) => [key, { ...error }]));
-    copy.records = new Map(this.records);
-    copy.litresPerCount = new Map(this.litresPerCount);
-    copy.ports = new Map(this.ports);
-    copy.runs = new Map(this.runs);
-    copy.visits = new Map(this.visits);
-    copy.closedDays = new Map(this.closedDays);
-    copy.#findings = this.#findings;
-    copy.#findingCount = this.#findingCount;
-    copy.recent = [...this.recent];
-    const {
-      beforeOpening,
-      pools,
-      farOff,
-      saidBeforeCalibration,
-      decisions,
-      dayRule,
-      peopleAboard,
-      openingMs,
-      normsUntilMs,
-      lastLineMs,
-      lastEntryMs,
-      entries,
-    } = this;
-    return Object.assign(copy, {
-      beforeOpening,
-      pools,
-      farOff,
-      saidBeforeCalibration,
-      decisions,
-      dayRule,
-      peopleAboard,
-      openingMs,
-      normsUntilMs,
-      lastLineMs,
-      lastEntryMs,
-      entries,
-    });
+    return copy;
+  }
+
+  /** Everything but the ledger, the estimator and the usage, copied as far as it is changed in place. */
+  fields(): FoldFields {
+    const { beforeOpening, pools, farOff, saidBeforeCalibration, decisions, dayRule, peopleAboard } = this;
+    const { openingMs, normsUntilMs, lastLineMs, lastEntryMs, entries } = this;
+    return {
+      stores: new Map([...this.stores].map(([id, state]) => [id, cloneStore(state)])),
+      counters: new Map([...this.counters].map(([id, state]) => [id, cloneCounter(state)])),
+      errors: new Map([...this.errors].map(([key, error]) => [key, { ...error }])),
+      records: new Map(this.records),
+      litresPerCount: new Map(this.litresPerCount),
+      ports: new Map(this.ports),
+      runs: new Map(this.runs),
+      visits: new Map(this.visits),
+      closedDays: new Map(this.closedDays),
+      recent: [...this.recent],
+      found: { list: this.#findings, count: this.#findingCount },
+      ...{ beforeOpening, pools, farOff, saidBeforeCalibration, decisions, dayRule, peopleAboard },
+      ...{ openingMs, normsUntilMs, lastLineMs, lastEntryMs, entries },
+    };
+  }
+
+  /** Takes the fields over: whoever brought them keeps no hand on them. */
+  #take({ found, ...fields }: FoldFields): void {
+    Object.assign(this, fields);
+    this.#findings = found.list;
+    this.#findingCount = found.count;
   }
 
   factsOf(store: Store): StoreFacts {
