@@ -1,6 +1,6 @@
 // A position: what the account believes at one instant, for every store and for the whole, ready to be shown or run forward.
 import type { DayRule } from '../ground/units/index.ts';
-import type { OutpostIndex } from '../outpost/index.ts';
+import type { NormFlow, OutpostIndex } from '../outpost/index.ts';
 import { type ErrorKind, walkVariance } from './error-state.ts';
 import { type AccountFinding, type Fold, MG_PER_KG, type VisitState } from './fold.ts';
 import { withGapsFilled } from './gaps.ts';
@@ -64,6 +64,8 @@ export interface Position {
   readonly lastEntryMs: number | null;
   readonly entries: number;
   readonly closedDays: readonly number[];
+  /** Flows that no meter sees, by the outpost's norms. */
+  readonly norms: readonly NormFlow[];
   readonly learned: readonly LearnedError[];
   readonly records: readonly RecordOfDoubts[];
 }
@@ -99,6 +101,7 @@ export function positionOf(told: Fold, atMs: number): Position {
     lastEntryMs: fold.lastEntryMs,
     entries: fold.entries,
     closedDays: [...fold.closedDays.keys()],
+    norms: fold.normFlows,
     learned: learnedOf(fold, atMs),
     records: [...fold.records].map(([of, record]) => ({
       of,
