@@ -7,7 +7,7 @@ import { withGapsFilled } from './gaps.ts';
 import { doubtFactor } from './instrument-record.ts';
 import { storeAccount, UNACCOUNTED } from './ledger.ts';
 import { withinWalls } from './positivity.ts';
-import { standingOf } from './standing.ts';
+import { isMovedSince, standingOf } from './standing.ts';
 import { stateFindings } from './state-findings.ts';
 import type { StorePosition } from './store-position.ts';
 import { type HowKnown, reasonsOf, type StoreState } from './store-state.ts';
@@ -125,7 +125,7 @@ function storePosition(
   { atMs, walled }: { atMs: number; walled: ReadonlyMap<number, number> },
 ): StorePosition {
   const { facts, grade, emptied, gradeHistory, biocides, release, hold, conditional, lastReading } = state;
-  const movedSince = lastReading !== null && state.movedAtMs !== null && state.movedAtMs > lastReading.atMs;
+  const movedSince = lastReading !== null && isMovedSince(lastReading, state.movedAtMs);
   const content = contentIn(fold, state, walled);
   const howKnown: HowKnown = lastReading === null ? 'unknown' : movedSince ? 'reckoned' : lastReading.how;
   return {

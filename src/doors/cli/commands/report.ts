@@ -8,15 +8,20 @@ import { orStop, wrongUse } from '../problem.ts';
 import { sightOf } from '../sight.ts';
 
 /** Papers by name; `report list` says what each is. */
-export const REPORTS = ['quirks'] as const;
+const REPORTS = ['quirks'] as const;
 
-export async function run(call: Call): Promise<Outcome> {
-  if (call.command.path[1] === 'list')
-    return {
-      schema: 'reports',
-      data: { reports: REPORTS },
-      text: (options) => reportsText(REPORTS, options),
-    };
+export function run(call: Call): Promise<Outcome> {
+  if (call.command.path[1] === 'list') return Promise.resolve(listed);
+  return show(call);
+}
+
+const listed: Outcome = {
+  schema: 'reports',
+  data: { reports: REPORTS },
+  text: (options) => reportsText(REPORTS, options),
+};
+
+function show(call: Call): Promise<Outcome> {
   const name = call.arg(0);
   if (!REPORTS.some((each) => each === name)) {
     const data = { flag: 'REPORT', received: name.slice(0, 60), wanted: [...REPORTS], nearest: [] };

@@ -39,6 +39,7 @@ export const columns = {
   mark: 'MARK',
   notes: 'NOTES',
   howKnown: 'HOW KNOWN',
+  standing: 'CHECK',
   age: 'AGE',
   entry: 'ENTRY',
   happened: 'HAPPENED',
