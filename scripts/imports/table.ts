@@ -67,4 +67,20 @@ export const ROOMS: readonly Room[] = [
     packages: 'any',
     node: true,
   },
+  // What runs in the browser: the figures come rounded by the same routine that the papers use, the words from one table.
+  {
+    room: 'doors/web',
+    written: "types of desk and papers, papers' words, ground/units",
+    rooms: ['ground/units', 'papers'],
+    types: ['desk'],
+    packages: [
+      'react',
+      'react-dom',
+      'react-aria-components',
+      'd3-array',
+      'd3-scale',
+      'd3-shape',
+      '@fontsource-variable/noto-sans',
+    ],
+  },
 ];

@@ -166,8 +166,14 @@ function reserveLine(position: Position): TodaySheet['reserve'] {
   return {
     volume: volumeFigure(position, reserve, because),
     floorL: reserve.floorMg / position.mgPerL,
+    capacityL: capacityOf(position, reserve.stores) / position.mgPerL,
     conditionalL: reserve.conditionalMg / position.mgPerL,
   };
+}
+
+function capacityOf({ stores }: Position, ids: readonly string[]): number {
+  const members = stores.filter(({ facts }) => ids.includes(facts.id));
+  return members.reduce((sum, { facts }) => sum + facts.capacityMg, 0);
 }
 
 export function storeLine(position: Position, store: StorePosition): StoreLine {
@@ -192,6 +198,7 @@ export function storeLine(position: Position, store: StorePosition): StoreLine {
     mass: massFigure(store, because),
     volume: volumeFigure(position, store, because),
     band: { low: store.lowMg / position.mgPerL, high: store.highMg / position.mgPerL, unit: 'L' },
+    capacityL: facts.capacityMg / position.mgPerL,
     howKnown: store.howKnown,
     standing: store.standing,
     age: store.ageMs === null ? null : store.ageMs / 3_600_000,

@@ -17,8 +17,11 @@ export {
   outpostPutText,
   startText,
 } from './text/acts.ts';
+export { saidAge, saidKnown } from './text/age.ts';
 export { bookText } from './text/book.ts';
+export { commandsIn, firstThought } from './text/commands.ts';
 export { findingsText } from './text/findings.ts';
+export { seriesOf } from './text/ids.ts';
 export { keptText } from './text/kept.ts';
 export type { TextOptions, TextStyle } from './text/options.ts';
 export { painted } from './text/paint.ts';
@@ -30,13 +33,19 @@ export { storeText } from './text/store.ts';
 export { storesText } from './text/stores.ts';
 export { type Column, type Table, table } from './text/table.ts';
 export { todayText } from './text/today.ts';
+export { type Need, needsOf } from './text/today-needs.ts';
+export { sortStores } from './text/today-stores.ts';
+export { sumFigures } from './text/today-sum.ts';
 export { wrap } from './text/wrap.ts';
 export type { CliFindingCode } from './words/cli-codes.ts';
 export type { DeskFindingCode } from './words/desk-codes.ts';
 export { aloud, LONGEST_ALOUD } from './words/en/aloud.ts';
 export type { EntryContext } from './words/en/entries/context.ts';
 export { entryInWords } from './words/en/entries.ts';
+export { levels } from './words/en/labels.ts';
+export { type PageWords, pageWords } from './words/en/page.ts';
 export { quirkInWords } from './words/en/quirks.ts';
+export { saidValue } from './words/en/said.ts';
 export { type StoreUse, storeAnswer } from './words/en/store-answer.ts';
 export type { FieldLogFindingCode } from './words/field-log-codes.ts';
 export type { Sentences, Words, WordsContext } from './words/shape.ts';
