@@ -39,5 +39,6 @@ export { entryInWords } from './words/en/entries.ts';
 export { quirkInWords } from './words/en/quirks.ts';
 export { type StoreUse, storeAnswer } from './words/en/store-answer.ts';
 export type { FieldLogFindingCode } from './words/field-log-codes.ts';
+export type { ServerFindingCode } from './words/server-codes.ts';
 export type { Sentences, Words, WordsContext } from './words/shape.ts';
 export { wordFinding } from './words/word-finding.ts';
