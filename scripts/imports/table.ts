@@ -60,10 +60,18 @@ export const ROOMS: readonly Room[] = [
     packages: 'any',
     node: true,
   },
+  // It serves a book that the disk keeps, and hands the book's port on to the command line.
+  {
+    room: 'doors/server',
+    written: OF_A_DOOR,
+    rooms: ['ground/units', 'book', 'papers', 'desk', 'doors/disk'],
+    packages: 'any',
+    node: true,
+  },
   {
     room: 'doors/cli',
     written: OF_A_DOOR,
-    rooms: ['ground/units', 'papers', 'desk', 'doors/disk'],
+    rooms: ['ground/units', 'book', 'papers', 'desk', 'doors/disk', 'doors/server'],
     packages: 'any',
     node: true,
   },

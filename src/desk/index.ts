@@ -17,11 +17,13 @@ export {
 } from './exchange.ts';
 export { readFieldLog } from './field-log/index.ts';
 export { type DayForm, type DayFormItem, dayForm } from './log/day-form.ts';
-export { COMMAND_OF_KIND, formKinds, formOf, type KindField } from './log/kind-form.ts';
+export { COMMAND_OF_KIND, findForm, formKinds, formOf, type KindField } from './log/kind-form.ts';
 export { log } from './log/log.ts';
 export type { LogRequest, RequestWith } from './log/request.ts';
+export { type BookNames, bookNames } from './names.ts';
 export { quirks } from './quirks.ts';
-export { since } from './since.ts';
+export { readPastTime, readSight, type TypedTime } from './sight.ts';
+export { lastEnteredMs, since } from './since.ts';
 export { outpostText, putOutpostFile, readOutpostFile, startBook, startPractice } from './start.ts';
 export { storeList, storeShow } from './stores.ts';
 export { openFindings, today, todaySheet } from './today.ts';

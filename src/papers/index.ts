@@ -48,5 +48,6 @@ export { quirkInWords } from './words/en/quirks.ts';
 export { saidValue } from './words/en/said.ts';
 export { type StoreUse, storeAnswer } from './words/en/store-answer.ts';
 export type { FieldLogFindingCode } from './words/field-log-codes.ts';
+export type { ServerFindingCode } from './words/server-codes.ts';
 export type { Sentences, Words, WordsContext } from './words/shape.ts';
 export { wordFinding } from './words/word-finding.ts';

@@ -84,6 +84,8 @@ const OWN_FLAGS: readonly Flag[] = [
   { name: 'outpost', value: 'FILE', what: 'the outpost file of the new book' },
   { name: 'template', value: 'NAME', what: 'write an example outpost file: corrie, polar or lunar' },
   { name: 'site', value: 'NAME', what: 'the name under which this book numbers its entries' },
+  { name: 'port', value: 'N', what: 'the port to serve on; else 7480, or the next that is free' },
+  { name: 'no-open', what: 'open no browser; none is opened anyway' },
   { name: 'no-serve', what: 'print and end' },
   { name: 'findings', what: 'every finding of the book, also those that Today shows no more' },
   { name: 'kind', value: 'KIND', what: 'only entries of this kind' },

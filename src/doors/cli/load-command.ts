@@ -10,6 +10,7 @@ interface Loaded {
 const ofWord: Readonly<Record<string, () => Promise<Loaded>>> = {
   start: () => import('./commands/start.ts'),
   init: () => import('./commands/init.ts'),
+  serve: () => import('./commands/serve.ts'),
   today: () => import('./commands/today.ts'),
   'store list': () => import('./commands/store.ts'),
   'store show': () => import('./commands/store.ts'),

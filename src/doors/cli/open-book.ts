@@ -1,4 +1,5 @@
 // A book opened for one command: the desk over it, who asks and when, and the words that findings need.
+import type { BookPort } from '../../book/index.ts';
 import { Desk, type DeskTools, type Moment } from '../../desk/index.ts';
 
 import type { WordsContext } from '../../papers/index.ts';
@@ -26,9 +27,14 @@ export async function openForCall(
   how: { readonly write: boolean },
 ): Promise<OpenBook> {
   const book = await openBook(place.path, { owner: lineOf(call.command), readOnly: !how.write });
-  const snapshots = rememberedAccount(call.terminal, (await book.info()).bookId);
-  const desk = await Desk.open(book, { ...deskTools(call), ...(snapshots !== undefined && { snapshots }) });
+  const desk = await Desk.open(book, await toolsFor(call, book));
   return { place, book, desk, moment: momentOf(call), call };
+}
+
+/** With what is remembered of this book between two commands. */
+export async function toolsFor(call: Call, book: BookPort): Promise<DeskTools> {
+  const snapshots = rememberedAccount(call.terminal, (await book.info()).bookId);
+  return { ...deskTools(call), ...(snapshots !== undefined && { snapshots }) };
 }
 
 export function deskTools({ terminal }: Call): DeskTools {

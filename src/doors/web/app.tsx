@@ -1,5 +1,5 @@
 // The frame around every view: head, pages, time, the log bar, the strip, and whichever dialog is open.
-import { lazy, Suspense, useEffect } from 'react';
+import { useEffect } from 'react';
 import { opened } from './open.ts';
 import { Patterns } from './parts/grade.tsx';
 import { UndoStrip } from './parts/undo-strip.tsx';
@@ -8,19 +8,21 @@ import { Header } from './frame/header.tsx';
 import { LogBar } from './frame/log-bar.tsx';
 import { useKeys } from './keys.ts';
 import { words } from './language.ts';
-import { Page } from './pages/page.tsx';
+import { lazily } from './lazily.tsx';
+import { loadPages, Page } from './pages/page.tsx';
 import { usePlace } from './place.ts';
 
 /** The dialogs come with the first of them that is opened, and in a quiet moment before that. */
-const loadSheets = () => import('./sheets/sheet.tsx');
-const OpenSheet = lazy(async () => ({ default: (await loadSheets()).Sheet }));
+const Sheet = lazily(async () => (await import('./sheets/sheet.tsx')).Sheet);
+/** After the first view stands, what is likely to be opened next is fetched. */
+const QUIET_MS = 600;
 
 export function App() {
   const place = usePlace();
   const sheet = opened.use();
   useKeys(place);
   useEffect(() => {
-    const quiet = window.setTimeout(() => void loadSheets(), 1200);
+    const quiet = window.setTimeout(() => void Sheet.load().then(loadPages), QUIET_MS);
     return () => window.clearTimeout(quiet);
   }, []);
   return (
@@ -40,11 +42,7 @@ export function App() {
         <UndoStrip />
         <LogBar place={place} />
       </div>
-      {sheet !== null && (
-        <Suspense fallback={null}>
-          <OpenSheet sheet={sheet} place={place} />
-        </Suspense>
-      )}
+      {sheet !== null && <Sheet key={sheet.kind} sheet={sheet} place={place} />}
     </>
   );
 }

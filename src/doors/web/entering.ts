@@ -4,6 +4,7 @@ import type { LogRequest, RequestWith } from '../../desk/index.ts';
 import type { KeptSheet, WordedFinding } from '../../papers/index.ts';
 import { postSheet } from './api/ask-server.ts';
 import { refresh } from './api/cache.ts';
+import { reachable } from './api/changes.ts';
 import { device } from './device.ts';
 import { words } from './language.ts';
 import { closeSheet, entered, savedAt, told } from './open.ts';
@@ -55,7 +56,8 @@ export async function enter(request: LogRequest, more: RequestWith = {}, second?
       told.set(null);
       entered.set({ sheet: reply.value, atMs: performance.now() });
     }
-    void refresh();
+    // The server tells of the change at once; without its line the page asks by itself.
+    if (!reachable.get()) void refresh();
   }
   return reply;
 }

@@ -18,20 +18,22 @@ const enterBy: Readonly<Record<string, OpenSheet>> = {
 const PAIR_MS = 1500;
 
 export function useKeys(place: Place): void {
+  const { page, item, at, asOf } = place;
   useEffect(() => {
+    const here = { page, item, at, asOf };
     let first: { readonly key: string; readonly atMs: number } | null = null;
     const pressed = (event: KeyboardEvent): void => {
       if (!counts(event)) return;
       const before = first !== null && performance.now() - first.atMs < PAIR_MS ? first.key : '';
       first = null;
-      const isTaken = before === '' ? single(event.key, place) : pair(before, event.key, place);
+      const isTaken = before === '' ? single(event.key, here) : pair(before, event.key, here);
       if (!isTaken && (event.key === 'g' || event.key === 'n')) first = { key: event.key, atMs: performance.now() };
       // Else the letter would be typed into the field that opens.
       if (isTaken) event.preventDefault();
     };
     window.addEventListener('keydown', pressed);
     return () => window.removeEventListener('keydown', pressed);
-  }, [place]);
+  }, [page, item, at, asOf]);
 }
 
 function counts(event: KeyboardEvent): boolean {

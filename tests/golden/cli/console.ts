@@ -76,6 +76,7 @@ export class Console {
         err += `[${typeof reply === 'string' ? reply : reply.said}]\n`;
         return Promise.resolve(reply);
       },
+      stopped: () => Promise.resolve(),
       now: () => this.nowMs,
       offsetMin: () => 0,
       chance: (bytes) => this.#bytes(bytes),

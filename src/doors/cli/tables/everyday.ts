@@ -11,6 +11,20 @@ export const EVERYDAY_COMMANDS: readonly Command[] = [
     examples: [['waterwright start --no-serve', 'what npm start runs']],
   },
   {
+    path: ['serve'],
+    does: 'the page in a browser, and the interface for programs; on this machine only, until Ctrl-C',
+    args: [],
+    flags: ['port', 'no-open'],
+    examples: [
+      ['waterwright serve', 'prints the address; it lets one page in'],
+      ['waterwright serve --port 7500', 'this port, or the next that is free'],
+    ],
+    more: [
+      'While it serves, other commands on the same book go through it. Run again, it prints a fresh address.',
+      'No browser is opened: open the address, or run it once more for another page.',
+    ],
+  },
+  {
     path: ['init'],
     does: 'begin a book, or the practice book',
     args: [],

@@ -8,9 +8,9 @@ export const reachable = store<boolean>(true);
 
 export function hearChanges(): void {
   const source = new EventSource('/api/changes');
+  source.addEventListener('here', (event) => bookSeal.set(sealIn(event.data)));
   source.addEventListener('changed', (event) => {
-    const told = JSON.parse(event.data) as { readonly digest?: string };
-    if (told.digest !== undefined) bookSeal.set(told.digest);
+    bookSeal.set(sealIn(event.data));
     void refresh();
   });
   source.addEventListener('open', () => {
@@ -19,4 +19,8 @@ export function hearChanges(): void {
     if (wasLost) void refresh();
   });
   source.addEventListener('error', () => reachable.set(false));
+}
+
+function sealIn(data: string): string {
+  return (JSON.parse(data) as { readonly digest: string }).digest;
 }

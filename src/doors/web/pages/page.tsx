@@ -1,17 +1,21 @@
 // Which view an address shows; what is not the first view comes when it is asked for.
-import { lazy, Suspense } from 'react';
 import { words } from '../language.ts';
+import { lazily } from '../lazily.tsx';
 import { Working } from '../parts/states.tsx';
 import { hrefOf, type Place } from '../place.ts';
 import { Today } from './today/today.tsx';
 
-const Daybook = lazy(async () => ({ default: (await import('./daybook/daybook.tsx')).Daybook }));
-const Stores = lazy(async () => ({ default: (await import('./stores/stores.tsx')).Stores }));
-const OneStore = lazy(async () => ({ default: (await import('./stores/one-store.tsx')).OneStore }));
-const Parts = lazy(async () => ({ default: (await import('./specimens.tsx')).Specimens }));
+const Daybook = lazily(async () => (await import('./daybook/daybook.tsx')).Daybook, <Working />);
+const Stores = lazily(async () => (await import('./stores/stores.tsx')).Stores, <Working />);
+const OneStore = lazily(async () => (await import('./stores/one-store.tsx')).OneStore, <Working />);
+const Specimens = lazily(async () => (await import('./specimens.tsx')).Specimens, <Working />);
+
+export async function loadPages(): Promise<void> {
+  await Promise.all([Daybook.load(), Stores.load(), OneStore.load()]);
+}
 
 export function Page({ place }: { readonly place: Place }) {
-  return <Suspense fallback={<Working />}>{viewOf(place)}</Suspense>;
+  return viewOf(place);
 }
 
 function viewOf(place: Place) {
@@ -23,7 +27,7 @@ function viewOf(place: Place) {
     case 'stores':
       return place.item === null ? <Stores place={place} /> : <OneStore place={place} id={place.item} />;
     case 'parts':
-      return <Parts />;
+      return <Specimens />;
     default:
       return (
         <div className="title">

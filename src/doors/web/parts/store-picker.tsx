@@ -22,8 +22,12 @@ export function matching(stores: readonly StoreLine[], typed: string): readonly 
   const key = keyOf(typed);
   if (key === '') return stores;
   const text = typed.trim().toLowerCase();
+  const bare = text.replace(/[^\p{L}\d]/gu, '');
   return stores.filter(
-    ({ id, name, place }) => keyOf(id).startsWith(key) || `${name} ${place}`.toLowerCase().includes(text),
+    ({ id, name, place }) =>
+      keyOf(id).startsWith(key) ||
+      id.toLowerCase().replace(/[^\p{L}\d]/gu, '').startsWith(bare) ||
+      `${name} ${place}`.toLowerCase().includes(text),
   );
 }
 

@@ -13,6 +13,19 @@ import { go, type Place, sheetPath } from '../place.ts';
 
 const MOST = 12;
 
+/**
+ * The package would write a style sheet of its own into the page, which the page's policy refuses; it does not where an
+ * element of this name is there already. What it would have said stands in sheets.css.
+ */
+const OF_THE_PACKAGE = 'react-aria-pressable-style';
+
+function keepStylesOut(): void {
+  if (document.getElementById(OF_THE_PACKAGE) !== null) return;
+  document.head.append(Object.assign(document.createElement('template'), { id: OF_THE_PACKAGE }));
+}
+
+keepStylesOut();
+
 export function FindStore({ place }: { readonly place: Place }) {
   const { find } = words();
   const stores = useSheet<StoresSheet>(sheetPath('stores', place)).data?.stores ?? [];

@@ -1,5 +1,5 @@
 // Whichever dialog is open; the list that is searched comes with a package of its own, and only when it is asked for.
-import { lazy, Suspense } from 'react';
+import { lazily } from '../lazily.tsx';
 import type { OpenSheet } from '../open.ts';
 import type { Place } from '../place.ts';
 import { CloseDay } from './close-day.tsx';
@@ -13,7 +13,7 @@ import { Say } from './say.tsx';
 import { StoreAmount } from './store-amount.tsx';
 import { TimeSheet } from './time-sheet.tsx';
 
-const FindStore = lazy(async () => ({ default: (await import('./find-store.tsx')).FindStore }));
+const FindStore = lazily(async () => (await import('./find-store.tsx')).FindStore);
 
 export function Sheet({ sheet, place }: { readonly sheet: OpenSheet; readonly place: Place }) {
   switch (sheet.kind) {
@@ -37,11 +37,7 @@ export function Sheet({ sheet, place }: { readonly sheet: OpenSheet; readonly pl
     case 'time':
       return <TimeSheet place={place} />;
     case 'find':
-      return (
-        <Suspense fallback={null}>
-          <FindStore place={place} />
-        </Suspense>
-      );
+      return <FindStore place={place} />;
     case 'label':
       return <Label id={sheet.store} place={place} />;
     case 'who':

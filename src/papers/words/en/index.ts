@@ -7,6 +7,7 @@ import { deskWords } from './desk.ts';
 import { diskWords } from './disk.ts';
 import { fieldLogWords } from './field-log.ts';
 import { outpostWords } from './outpost.ts';
+import { serverWords } from './server.ts';
 import { unitsWords } from './units.ts';
 
 /** The tables by room; no two of them share a code. */
@@ -19,6 +20,7 @@ export const englishTables: Readonly<Record<string, Words<string>>> = {
   desk: deskWords,
   'field log': fieldLogWords,
   'command line': cliWords,
+  server: serverWords,
 };
 
 /** Words by code. A Map, so that no code can be mistaken for a member that every object has. */

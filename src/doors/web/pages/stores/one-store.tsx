@@ -124,7 +124,7 @@ function Answer({ sheet, place }: { readonly sheet: StoreSheet; readonly place: 
                 {stores.weigh}
               </button>
               <button type="button" className="b" onClick={() => openSheet({ kind: 'fill', store: store.id })}>
-                {words().log.fillTitle}
+                {stores.fill}
               </button>
               <button type="button" className="b small" onClick={() => openSheet({ kind: 'label', store: store.id })}>
                 {stores.label}

@@ -4,6 +4,7 @@ import { type CoverFigure, saidValue, type SheetFigure, type TodaySheet } from '
 import { words } from '../../language.ts';
 import { NamedQuantity, Quantity } from '../../parts/figure.tsx';
 import { Reach, ReachTable, runOutsOf } from '../../parts/reach.tsx';
+import { Stave } from '../../parts/stave.tsx';
 import { Twin } from '../../parts/table.tsx';
 
 export function HowLong({ sheet }: { readonly sheet: TodaySheet }) {
@@ -72,10 +73,17 @@ function Second({ grade, cover }: { readonly grade: string; readonly cover: Cove
       ) : cover.q05 === null ? (
         <p>{today.never(grade)}</p>
       ) : (
-        <p>
-          <Quantity figure={daysFigure(cover)} of={grade} text={today.days(roundCoverDays(cover.q05))} className="md" />{' '}
-          {today.ofFree(grade)}
-        </p>
+        <>
+          <Quantity figure={daysFigure(cover)} of={grade} text={today.days(roundCoverDays(cover.q05))} className="md" />
+          <p>
+            {today.ofFree(grade)}
+            {cover.outDayQ05 !== null && (
+              <>
+                , <b className="nowrap">{today.toDay(cover.outDayQ05)}</b>
+              </>
+            )}
+          </p>
+        </>
       )}
       <Behind grade={grade} cover={cover} />
     </div>
@@ -100,10 +108,24 @@ function Behind({ grade, cover }: { readonly grade: string; readonly cover: Cove
   );
 }
 
+function staveOfReserve(reserve: NonNullable<TodaySheet['reserve']>) {
+  const { value, u95 } = reserve.volume;
+  const doubt = u95 ?? 0;
+  return {
+    capacity: reserve.capacityL,
+    grade: 'drinking',
+    value: u95 === null ? null : value,
+    low: Math.max(0, value - doubt),
+    high: Math.min(reserve.capacityL, value + doubt),
+    floor: reserve.floorL,
+  };
+}
+
 function Reserve({ sheet }: { readonly sheet: TodaySheet }) {
   const { today } = words();
   const { reserve, cover } = sheet;
   if (reserve === null) return null;
+  const floor = today.reserveFloor(saidValue(reserve.floorL, 'L'));
   const isBelow = reserve.volume.value < reserve.floorL;
   const toFloor = Object.values(cover).find((each) => each.toFloor !== null)?.toFloor ?? null;
   return (
@@ -112,8 +134,9 @@ function Reserve({ sheet }: { readonly sheet: TodaySheet }) {
         figure={reserve.volume}
         of={today.reserve}
         name={today.reserve}
-        note={today.reserveFloor(saidValue(reserve.floorL, 'L'))}
+        note={floor}
       />
+      <Stave facts={staveOfReserve(reserve)} label={`${today.reserveHead}: ${floor}`} />
       <p className="xs">
         {isBelow ? <b>{today.reserveBelow}</b> : today.reserveAbove}
         {reserve.conditionalL > 0 && (

@@ -44,7 +44,7 @@ function groupsOf(sheet: TodaySheet): readonly Group[] {
   const grades = [...new Set([...Object.keys(sheet.cover), ...rest.map(({ grade }) => grade ?? '')])];
   return [
     { name: today.heldNote, note: '', stores: held, free: null },
-    { name: today.reserve, note: today.reserveNote, stores: reserve, free: sheet.reserve?.volume ?? null },
+    { name: today.reserveHead, note: today.reserveNote, stores: reserve, free: sheet.reserve?.volume ?? null },
     ...grades.map((grade) => ({
       name: grade === '' ? words().grade.unknown : today.freeOf(grade),
       note: sheet.cover[grade] === undefined ? '' : today.freeNote,

@@ -1,0 +1,70 @@
+// Serving a book: opens it, listens, and puts everything away again in order.
+import type { DeskTools } from '../../desk/index.ts';
+import type { DiskBook } from '../disk/index.ts';
+import { type AppParts, makeApp, type ServerEvent } from './app.ts';
+import type { Guard } from './guards/guards.ts';
+import { LIMITS } from './limits.ts';
+import { listen, stopListening } from './listen.ts';
+import { readPageFiles } from './page-files.ts';
+import { type DeskClock, ServedBook } from './served-book.ts';
+import { Tokens } from './tokens.ts';
+
+export interface ServeOptions {
+  /** Open for writing; it is closed when serving ends. */
+  readonly book: DiskBook;
+  readonly tools: DeskTools;
+  readonly clock: DeskClock;
+  readonly version: string;
+  /** Where the files of the page are. */
+  readonly pageFolder: string;
+  /** The first port to try; 0 is any. Absent: 7480. */
+  readonly port?: number;
+  readonly note?: (event: ServerEvent) => void;
+  /** For the tests that show what each guard is good for. */
+  readonly guards?: readonly Guard[];
+}
+
+export interface Serving {
+  readonly port: number;
+  /** `http://127.0.0.1:7480`, without a token. */
+  readonly address: string;
+  /** The key for programs that may read what only this user may. */
+  readonly key: string;
+  /** An address that lets one page in, once. */
+  launchAddress(): string;
+  /** Answers what is in hand, and lets go of the port and of the book. */
+  close(): Promise<void>;
+}
+
+export async function serve(options: ServeOptions): Promise<Serving> {
+  const tokens = new Tokens();
+  const served = await ServedBook.open(options.book, options.tools, options.clock);
+  let port = 0;
+  const parts: AppParts = {
+    served,
+    tokens,
+    pages: readPageFiles(options.pageFolder),
+    version: options.version,
+    port: () => port,
+    note: options.note ?? (() => undefined),
+    ...(options.guards !== undefined && { guards: options.guards }),
+  };
+  const app = makeApp(parts);
+  const listening = await listen(app, options.port ?? LIMITS.firstPort);
+  port = listening.port;
+  // The account is folded before the first page asks for it.
+  await served.look((desk) => desk.account());
+  const address = `http://127.0.0.1:${port}`;
+  return {
+    port,
+    address,
+    key: tokens.key,
+    launchAddress: () => `${address}/?token=${tokens.launch()}`,
+    close: async () => {
+      const stopped = stopListening(listening);
+      app.changes.endAll();
+      await stopped;
+      await served.close();
+    },
+  };
+}
