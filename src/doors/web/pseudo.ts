@@ -6,7 +6,7 @@ export function twiceAsLong<T>(words: T): T {
 }
 
 function twice(word: unknown): unknown {
-  if (typeof word === 'string') return word.length < 3 ? word : `${word} ${word}`;
+  if (typeof word === 'string') return longer(word);
   if (typeof word === 'function') {
     const said = word as (...told: readonly unknown[]) => unknown;
     return (...told: readonly unknown[]) => twice(said(...told));
@@ -16,4 +16,11 @@ function twice(word: unknown): unknown {
   return Object.fromEntries(
     Object.entries(word).map(([key, value]) => [key, key === 'language' || key === 'rows' ? value : twice(value)]),
   );
+}
+
+/** A figure with its unit stays one figure; only its word grows. */
+function longer(text: string): string {
+  if (text.length < 3) return text;
+  const [, figure, word] = /^([\d.]+\u00A0)(\p{L}+)$/u.exec(text) ?? [];
+  return figure === undefined ? `${text} ${text}` : `${figure}${word}${word}`;
 }

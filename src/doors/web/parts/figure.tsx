@@ -19,11 +19,12 @@ export function Quantity({ figure, of, text, className = '' }: Told) {
     <button
       type="button"
       className={`q ${className}`}
-      aria-label={words().reckoned.open(`${of} ${said}`)}
       aria-haspopup="dialog"
       onClick={() => openSheet({ kind: 'reckoned', figure, of, text: said })}
     >
+      <span className="hidden">{of} </span>
       <span className="qty">{said}</span>
+      <span className="hidden"> {words().reckoned.opens}</span>
     </button>
   );
 }
@@ -35,13 +36,13 @@ export function NamedQuantity({ name, note, ...told }: Told & { readonly name: s
     <button
       type="button"
       className="nq"
-      aria-label={words().reckoned.open(`${name} ${said}`)}
       aria-haspopup="dialog"
       onClick={() => openSheet({ kind: 'reckoned', figure: told.figure, of: told.of, text: said })}
     >
       <span className="nq-name">{name}</span>
       <span className="qty">{said}</span>
       {note !== undefined && <span className="nq-note">{note}</span>}
+      <span className="hidden">{words().reckoned.opens}</span>
     </button>
   );
 }

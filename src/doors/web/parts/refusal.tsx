@@ -11,12 +11,13 @@ export function Refusal({ entering }: { readonly entering: Entering }) {
   const { problem } = entering;
   if (problem === null) return null;
   const { log, frame } = words();
-  const head = problem.status === 409 ? log.refused : log.bad;
   return (
     <div className="refusal" role="alert">
-      <p>
-        <b>{head}</b> {problem.status === 0 && frame.noServer}
-      </p>
+      {problem.findings.length === 0 && (
+        <p>
+          <b>{log.bad}</b> {problem.status === 0 && frame.noServer}
+        </p>
+      )}
       <ul>
         {problem.findings.map((finding) => (
           <Said key={`${finding.code} ${finding.text}`} finding={finding} />
@@ -45,11 +46,17 @@ function Said({ finding }: { readonly finding: WordedFinding }) {
         </dd>
         <dt>{log.wayOut}</dt>
         <dd>
-          <Remedy text={finding.remedy} />
+          <Remedy text={ofThePage(finding.remedy)} />
         </dd>
       </dl>
     </li>
   );
+}
+
+/** What a sentence says of flags of the command line has a button of its own here. */
+function ofThePage(remedy: string): string {
+  const sentences = remedy.split(/(?<=\.) (?=[A-Z])/).filter((sentence) => !/ --[a-z]/.test(sentence));
+  return sentences.length === 0 ? remedy : sentences.join(' ');
 }
 
 /** A rule refuses an intention, never a fact: what each finding leaves open. */

@@ -2,6 +2,7 @@
 import { type FormEvent, type KeyboardEvent, useState } from 'react';
 import type { DayForm, DayFormItem } from '../../../desk/index.ts';
 import { roundFigure, unitSign } from '../../../ground/units/index.ts';
+import type { SheetHead } from '../../../papers/index.ts';
 import { useSheet } from '../api/cache.ts';
 import { device, remember } from '../device.ts';
 import { type Entering, useEntering } from '../entering.ts';
@@ -27,12 +28,15 @@ function Form({ form }: { readonly form: DayForm }) {
   const entering = useEntering();
   const { line } = device.use();
   const values = line?.day === form.day ? line.values : {};
+  // A practice book lives in its own time: its line is that of the day which comes next.
+  const isPractice = useSheet<{ readonly head: SheetHead }>('/api/today').data?.head.practice === true;
+  const at = isPractice ? { at: new Date(form.lineAtMs).toISOString() } : {};
   const [current, setCurrent] = useState(form.items[0]?.instrument ?? '');
   const put = (instrument: string, value: string) =>
     remember({ line: { day: form.day, values: { ...values, [instrument]: value } } });
   return (
     <Dialog title={log.lineTitle(form.day)} wide>
-      <form className="stack" onSubmit={(event) => void submit(event, { form, values, entering })}>
+      <form className="stack" onSubmit={(event) => void submit(event, { form, values, entering, at })}>
         <p className="xs soft">{log.lineNote}</p>
         <Refusal entering={entering} />
         <div className="day-form">
@@ -63,12 +67,13 @@ function Form({ form }: { readonly form: DayForm }) {
 
 async function submit(
   event: FormEvent,
-  told: { readonly form: DayForm; readonly values: Readonly<Record<string, string>>; readonly entering: Entering },
+  told: { readonly form: DayForm; readonly values: Readonly<Record<string, string>>; readonly entering: Entering; readonly at: { readonly at?: string } },
 ): Promise<void> {
   event.preventDefault();
-  const { form, values, entering } = told;
+  const { form, values, entering, at } = told;
   const readings = Object.fromEntries(Object.entries(values).filter(([, value]) => value.trim() !== ''));
-  const done = await entering.save({ what: 'day', readings, day: form.day, peopleAboard: form.peopleAboard });
+  const request = { what: 'day', readings, day: form.day, peopleAboard: form.peopleAboard } as const;
+  const done = await entering.save(request, at);
   if (done) remember({ line: null });
 }
 

@@ -211,7 +211,6 @@ export const pageWords = {
     undoWhat: 'Undo',
     undoGone: 'Close this line',
     nothingToUndo: 'Nothing was entered here in the last ten minutes. Older entries are undone in the Daybook.',
-    refused: 'Refused. Nothing was written.',
     bad: 'Not saved. Nothing was written.',
     wayOut: 'The way out',
     happened: 'It has already happened',
@@ -397,7 +396,7 @@ export const pageWords = {
   },
   reckoned: {
     title: 'How it was reckoned',
-    open: (figure: string) => `${figure}: how it was reckoned`,
+    opens: '(how it was reckoned)',
     method: 'Method',
     inputs: 'Inputs',
     entries: 'Entries it rests on',

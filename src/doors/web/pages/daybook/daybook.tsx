@@ -81,17 +81,18 @@ function Title({
       <div className="flow no-print">
         {day !== null && (
           <>
-            <button type="button" className="b small" aria-label={daybook.back} onClick={() => to(`D${day - 1}`)}>
-              ‹ {daybook.day(day - 1)}
+            <button type="button" className="b small" onClick={() => to(`D${day - 1}`)}>
+              <span aria-hidden="true">‹ </span>
+              {daybook.day(day - 1)}
             </button>
             <button
               type="button"
               className="b small"
-              aria-label={daybook.on}
               disabled={day >= head.day}
               onClick={() => to(`D${day + 1}`)}
             >
-              {daybook.day(day + 1)} ›
+              {daybook.day(day + 1)}
+              <span aria-hidden="true"> ›</span>
             </button>
             <a className="b small" href={hrefOf({ ...place, item: 'all' })}>
               {daybook.all}
