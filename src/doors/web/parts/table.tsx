@@ -13,6 +13,8 @@ export interface Column<Row> {
   readonly show?: (row: Row) => ReactNode;
   /** Left out where there is little room; it stays in the copy. */
   readonly spare?: boolean;
+  /** Holds things to press: not on paper. */
+  readonly pressed?: boolean;
 }
 
 interface Told<Row> {
@@ -81,8 +83,9 @@ function Cell<Row>({
   );
 }
 
-function classesOf<Row>({ right, spare }: Column<Row>): string {
-  return [right === true ? 'right' : '', spare === true ? 'spare' : ''].join(' ').trim();
+function classesOf<Row>({ right, spare, pressed }: Column<Row>): string {
+  const named = [right === true && 'right', spare === true && 'spare', pressed === true && 'no-print'];
+  return named.filter((name) => name !== false).join(' ');
 }
 
 /** Tab-separated, with headings; a text that a sheet would take for a formula gets an apostrophe before it. */

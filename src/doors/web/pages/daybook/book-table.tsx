@@ -38,7 +38,7 @@ export function BookTable({
         { head: daybook.by, text: ({ by }) => by },
         { head: daybook.mark, text: (line) => marksOf(line).join('; '), show: marks },
         ...(canAct
-          ? [{ head: daybook.act, text: () => '', show: (line: BookLine) => <Acts line={line} /> }]
+          ? [{ head: daybook.act, pressed: true, text: () => '', show: (line: BookLine) => <Acts line={line} /> }]
           : []),
       ]}
     />
