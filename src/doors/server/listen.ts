@@ -3,15 +3,12 @@ import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { createAdaptorServer } from '@hono/node-server';
 import type { App } from './app.ts';
+import { ServerProblem } from './ask-server.ts';
 import { LIMITS } from './limits.ts';
+import { serverFinding } from './refusal.ts';
 
 /** Never another one: whoever is not on this machine has no business here. */
 const LOOPBACK = '127.0.0.1';
-
-/** No port of those that were tried is free. */
-export class NoPortFree extends Error {
-  override readonly name = 'NoPortFree';
-}
 
 export interface Listening {
   readonly server: Server;
@@ -40,7 +37,7 @@ export async function listen(app: Pick<App, 'fetch'>, first: number): Promise<Li
   for (let port = first; port <= last; port++) {
     if (await listensOn(server, port)) return { server, port: (server.address() as AddressInfo).port };
   }
-  throw new NoPortFree();
+  throw new ServerProblem(serverFinding('no-port-free', { first, last }));
 }
 
 function listensOn(server: Server, port: number): Promise<boolean> {
