@@ -23,6 +23,7 @@ export interface AppParts {
   readonly tokens: Tokens;
   readonly pages: ReadonlyMap<string, PageFile>;
   readonly version: string;
+  readonly heartbeatMs: number;
   /** Known once the server listens. */
   readonly port: () => number;
   /** What the owner of the server should know of: refused requests, and faults of the program. */
@@ -53,7 +54,7 @@ export interface App {
 
 export function makeApp(parts: AppParts): App {
   const app = new Hono<Env>();
-  const changes = new Changes(parts.served);
+  const changes = new Changes(parts.served, parts.heartbeatMs);
   app.use('*', everyAnswer);
   app.use('*', guarded(parts));
   for (const route of ROUTES) {

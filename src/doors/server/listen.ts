@@ -4,7 +4,7 @@ import type { AddressInfo } from 'node:net';
 import { createAdaptorServer } from '@hono/node-server';
 import type { App } from './app.ts';
 import { ServerProblem } from './ask-server.ts';
-import { LIMITS } from './limits.ts';
+import { LIMITS, type Patience } from './limits.ts';
 import { serverFinding } from './refusal.ts';
 
 /** Never another one: whoever is not on this machine has no business here. */
@@ -16,16 +16,20 @@ export interface Listening {
 }
 
 /** @param first 0 takes any port that is free */
-export async function listen(app: Pick<App, 'fetch'>, first: number): Promise<Listening> {
+export async function listen(
+  app: Pick<App, 'fetch'>,
+  first: number,
+  patience: Patience = LIMITS,
+): Promise<Listening> {
   const server = createAdaptorServer({
     fetch: app.fetch,
     createServer,
     serverOptions: {
       maxHeaderSize: LIMITS.headerBytes,
-      headersTimeout: LIMITS.headersMs,
-      requestTimeout: LIMITS.requestMs,
+      headersTimeout: patience.headersMs,
+      requestTimeout: patience.requestMs,
       keepAliveTimeout: LIMITS.keepAliveMs,
-      connectionsCheckingInterval: 1000,
+      connectionsCheckingInterval: Math.min(1000, patience.headersMs),
       insecureHTTPParser: false,
       requireHostHeader: true,
     },

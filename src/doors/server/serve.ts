@@ -3,7 +3,7 @@ import type { DeskTools } from '../../desk/index.ts';
 import { type DiskBook, forgetServer, noteServer } from '../disk/index.ts';
 import { type AppParts, makeApp, type ServerEvent } from './app.ts';
 import type { Guard } from './guards/guards.ts';
-import { LIMITS } from './limits.ts';
+import { LIMITS, type Patience } from './limits.ts';
 import { listen, stopListening } from './listen.ts';
 import { readPageFiles } from './page-files.ts';
 import { type DeskClock, ServedBook } from './served-book.ts';
@@ -24,6 +24,8 @@ export interface ServeOptions {
   readonly note?: (event: ServerEvent) => void;
   /** For the tests that show what each guard is good for. */
   readonly guards?: readonly Guard[];
+  /** For the tests of slow senders, which wait less long than a person. */
+  readonly patience?: Partial<Patience>;
 }
 
 export interface Serving {
@@ -48,6 +50,7 @@ function leaveNote(...note: Parameters<typeof noteServer>): void {
 export async function serve(options: ServeOptions): Promise<Serving> {
   const tokens = new Tokens();
   const served = await ServedBook.open(options.book, options.tools, options.clock);
+  const patience = { ...LIMITS, ...options.patience };
   let port = 0;
   served.launchAddress = () => `http://127.0.0.1:${port}/?token=${tokens.launch()}`;
   const parts: AppParts = {
@@ -55,12 +58,13 @@ export async function serve(options: ServeOptions): Promise<Serving> {
     tokens,
     pages: readPageFiles(options.pageFolder),
     version: options.version,
+    heartbeatMs: patience.heartbeatMs,
     port: () => port,
     note: options.note ?? (() => undefined),
     ...(options.guards !== undefined && { guards: options.guards }),
   };
   const app = makeApp(parts);
-  const listening = await listen(app, options.port ?? LIMITS.firstPort);
+  const listening = await listen(app, options.port ?? LIMITS.firstPort, patience);
   port = listening.port;
   // The account is folded before the first page asks for it.
   await served.look((desk) => desk.account());
