@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type DiskBook, DiskProblem, findServer, noteServer } from '../../src/doors/disk/index.ts';
 import { ROUTES } from '../../src/doors/server/routes/table.ts';
+import { recordCounts } from '../verification/record.ts';
 import { type Answered, codesOf, TestServer } from './harness.ts';
 import { HOSTILE } from './hostile.ts';
 
@@ -194,6 +195,9 @@ describe('other people’s words', () => {
     const { data } = await server.ask('/api/book?most=200');
     const lines = (data as { lines: { text: string }[] }).lines.map((line) => line.text);
     expect(HOSTILE.filter((text) => !lines.includes(`note: ${text}`))).toEqual([]);
+    recordCounts('server-hostile-texts', import.meta.filename, {
+      counts: { texts: HOSTILE.length, 'texts that came back otherwise': 0 },
+    });
   });
 });
 
@@ -372,6 +376,29 @@ describe('the note beside the book', () => {
       noteServer(server.path, note);
     }
     expect(findServer(server.path)).toEqual(note);
+  });
+});
+
+describe('what the owner hears of', () => {
+  test('who was let in and who was refused, and no slip of a request', async () => {
+    const own = await TestServer.start();
+    try {
+      await own.letIn();
+      await own.ask('/api/today', { stranger: true });
+      await own.ask('/api/today', { headers: { Host: 'rebind.test' } });
+      await own.ask('/api/nothing');
+      await own.ask('/api/stores/c99');
+      await own.ask('/api/today%0D%0Aforged', { stranger: true });
+      expect(own.events.map(({ what, status, code }) => `${what} ${status} ${code}`)).toEqual([
+        'let in 204 ',
+        'refused 401 token-needed',
+        'refused 421 host-refused',
+        'refused 401 token-needed',
+      ]);
+      expect(own.events.every(({ path }) => !/[\r\n]/.test(path))).toBe(true);
+    } finally {
+      await own.end();
+    }
   });
 });
 

@@ -1,6 +1,7 @@
 // Who asks: another name, another origin, a stranger, a form. Each attack is refused, and each succeeds when its guard alone is off.
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { GUARDS, type Guard } from '../../src/doors/server/guards/guards.ts';
+import { recordCounts } from '../verification/record.ts';
 import { type Answered, type Asking, codesOf, TestServer } from './harness.ts';
 
 let server: TestServer;
@@ -152,6 +153,8 @@ const ATTACKS: readonly Attack[] = [
   ),
 ];
 
+const tally = { attacks: 0, 'attacks that were refused': 0, 'controls that succeeded': 0 };
+
 async function carriedOut(attack: Attack, on: TestServer): Promise<Answered> {
   const asking = attack.asking({ port: on.port, cookie: await on.letIn() });
   // What a browser does has no key of programs.
@@ -168,6 +171,8 @@ describe('each attack', () => {
       codes: [attack.code],
     });
     expect(await server.digest()).toBe(before);
+    tally.attacks += 1;
+    tally['attacks that were refused'] += 1;
   });
 
   test.each(ATTACKS)('control: $name succeeds with that guard off', async (attack) => {
@@ -175,6 +180,7 @@ describe('each attack', () => {
     try {
       const ran = await carriedOut(attack, open);
       expect([200, 201]).toContain(ran.status);
+      tally['controls that succeeded'] += 1;
     } finally {
       await open.end();
     }
@@ -182,6 +188,8 @@ describe('each attack', () => {
 });
 
 test('every guard has attacks', () => {
+  expect([tally.attacks, tally['controls that succeeded']]).toEqual([ATTACKS.length, ATTACKS.length]);
+  recordCounts('server-guards', import.meta.filename, { counts: tally });
   const attacked = new Set(ATTACKS.map(({ guard }) => guard));
   expect([...attacked].sort()).toEqual(GUARDS.map(({ name }) => name).sort());
 });

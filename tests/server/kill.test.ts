@@ -7,6 +7,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { checkBookFile, findServer, openBook } from '../../src/doors/disk/index.ts';
 import { Console } from '../golden/cli/console.ts';
+import { recordCounts } from '../verification/record.ts';
 
 const CHILD = join(import.meta.dirname, 'serve-child.ts');
 const ROUNDS = 12;
@@ -104,6 +105,8 @@ test(`${ROUNDS} kills: nothing that was acknowledged is lost, the chain is whole
     expect({ round, ...(await lostOf(acknowledged)) }).toEqual({ round, lost: 0, findings: [] });
   }
   expect(acknowledged.length).toBeGreaterThanOrEqual(24);
+  const counts = { kills: ROUNDS, 'entries acknowledged': acknowledged.length, 'entries lost': 0 };
+  recordCounts('server-kills', import.meta.filename, { counts });
 });
 
 test('control: a server that acknowledges before the disk has the entry loses it', {
@@ -113,5 +116,7 @@ test('control: a server that acknowledges before the disk has the entry loses it
   const acknowledged = [await keep(child, 'too early')];
   await waited(AFTER_ACK_MS);
   await killed(child.process);
-  expect((await lostOf(acknowledged)).lost).toBe(1);
+  const { lost } = await lostOf(acknowledged);
+  expect(lost).toBe(1);
+  recordCounts('server-kills-control', import.meta.filename, { counts: { kills: 1, 'entries lost': lost } });
 });

@@ -1,6 +1,6 @@
 // The command `serve`: the address, the port that was taken, the book that is served already, what stands in the way, and a clean end.
 import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
-import { existsSync } from 'node:fs';
+import { existsSync, readFileSync, statSync } from 'node:fs';
 import { createServer, type Server } from 'node:net';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
@@ -44,6 +44,37 @@ test('it prints one line with the address, says what it is for, and ends cleanly
   const json = await console.run(`serve --port ${port} --json`);
   expect([json.err, JSON.parse(json.out)]).toMatchObject(['', { schema: 'serving', version: 1, data: {} }]);
   expect((await console.run(`serve --port ${port} --quiet`)).err).toBe('');
+});
+
+test('it notes who was refused in a log that only its owner can read, a line each', async () => {
+  const { serverLog, serverLogPath } = await import('../../src/doors/cli/server-log.ts');
+  const terminal = { env: { XDG_STATE_HOME: join(console.folder, 'state') }, now: () => 0 } as never;
+  const note = serverLog(terminal);
+  note({
+    what: 'refused',
+    status: 401,
+    method: 'GET',
+    path: '/api/a\r\n{"what":"let in"}',
+    code: 'token-needed',
+  });
+  note({
+    what: 'failed',
+    status: 500,
+    method: 'GET',
+    path: '/',
+    code: 'server-failed',
+    error: new Error('a\nb'),
+  });
+  const path = serverLogPath(terminal);
+  const lines = readFileSync(path, 'utf8').split('\n');
+  expect(lines).toHaveLength(3);
+  expect(JSON.parse(lines[0] ?? '')).toMatchObject({
+    at: '1970-01-01T00:00:00.000Z',
+    what: 'refused',
+    status: 401,
+  });
+  expect(JSON.parse(lines[1] ?? '').error).toContain('a\nb');
+  expect(statSync(path).mode & 0o777).toBe(0o600);
 });
 
 test('a port that is taken: it says so, and which it took', async () => {

@@ -7,26 +7,34 @@ import type { BookPlace } from './book-path.ts';
 import type { Call } from './call.ts';
 import { buildOf, openServed, toolsFor } from './open-book.ts';
 import type { Outcome } from './outcome.ts';
+import { writeData } from './output.ts';
 import { packageRoot } from './package-root.ts';
+import { serverLog } from './server-log.ts';
 import { shownPath } from './shown-path.ts';
 import { textOptions } from './text-options.ts';
 
 /** Where nothing names a port. */
 const USUAL_PORT = 7480;
 
-export async function serveUntilStopped(call: Call, place: BookPlace): Promise<Outcome> {
+/** @param before data that come before the address */
+export async function serveUntilStopped(call: Call, place: BookPlace, before = ''): Promise<Outcome> {
   const wanted = call.wholeNumber('port', { least: 1, most: 65_535 }) ?? USUAL_PORT;
   const served = await openServed(call, place.path, { write: false });
-  if (served === null) return serveHere(call, place, wanted);
+  if (served === null) return serveHere(call, place, { wanted, before });
   try {
-    tell(call, await served.launchAddress(), servedText(textOptions(call, 'stderr')));
+    await tell(call, before, await served.launchAddress());
+    talk(call, [...call.notes, ...servedText(textOptions(call, 'stderr'))]);
   } finally {
     served.close();
   }
   return { written: true };
 }
 
-async function serveHere(call: Call, place: BookPlace, wanted: number): Promise<Outcome> {
+async function serveHere(
+  call: Call,
+  place: BookPlace,
+  { wanted, before }: { readonly wanted: number; readonly before: string },
+): Promise<Outcome> {
   const { terminal } = call;
   const { serve } = await import('../server/index.ts');
   const book = await openBook(place.path, { owner: 'serve', alone: true });
@@ -39,11 +47,13 @@ async function serveHere(call: Call, place: BookPlace, wanted: number): Promise<
       build: buildOf(terminal),
       pageFolder: join(packageRoot(), 'dist', 'web'),
       port: wanted,
+      note: serverLog(terminal),
     });
     const told = { book: shownPath(terminal.cwd, place.path), wanted, port: serving.port };
     // From here on Ctrl-C ends the serving and not the program.
     const stopped = terminal.stopped();
-    tell(call, serving.launchAddress(), servingText(told, textOptions(call, 'stderr')));
+    await tell(call, before, serving.launchAddress());
+    talk(call, [...call.notes, ...servingText(told, textOptions(call, 'stderr'))]);
     await stopped;
     await serving.close();
   } finally {
@@ -53,11 +63,10 @@ async function serveHere(call: Call, place: BookPlace, wanted: number): Promise<
   return { written: true };
 }
 
-/** The address alone is the data, so that another program can read it; what is said about it goes beside it. */
-function tell(call: Call, address: string, lines: readonly string[]): void {
+/** The address is data, so that another program can read it; what is said about it goes beside it. */
+async function tell(call: Call, before: string, address: string): Promise<void> {
   const json = { schema: 'serving', version: 1, data: { address } };
-  call.terminal.stdout.write(`${call.has('json') ? JSON.stringify(json) : address}\n`);
-  talk(call, [...call.notes, ...lines]);
+  await writeData(call, [call.has('json') ? `${JSON.stringify(json)}\n` : `${before}${address}\n`]);
 }
 
 function talk(call: Call, lines: readonly string[]): void {

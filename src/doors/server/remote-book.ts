@@ -110,16 +110,16 @@ export class RemoteBook implements BookPort {
   }
 
   async #about(): Promise<About> {
-    return valueOf<About>(await this.#asker.ask({ method: 'GET', path: '/api/book-port/about' }));
+    return unpacked<About>(await this.#asker.ask({ method: 'GET', path: '/api/book-port/about' }));
   }
 
   async #ask<T>(what: string, body: unknown): Promise<T> {
-    return valueOf<T>(await this.#asker.ask({ method: 'POST', path: `/api/book-port/${what}`, body }));
+    return unpacked<T>(await this.#asker.ask({ method: 'POST', path: `/api/book-port/${what}`, body }));
   }
 }
 
 /** What the store behind the server threw is thrown here again. */
-function valueOf<T>(data: unknown): T {
+function unpacked<T>(data: unknown): T {
   const answer = data as PortAnswer<T>;
   if (answer.ok) return answer.value;
   if (answer.because === 'head moved') throw new HeadMoved('at the server');

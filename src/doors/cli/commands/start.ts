@@ -18,15 +18,14 @@ export async function run(call: Call): Promise<Outcome> {
   const isNew = !existsSync(place.path);
   if (isNew || (await isOnlyBegun(call, place))) await makePractice(call, place.path, { isNew });
   if (call.has('no-serve')) return shown(call, place);
-  if (!call.has('json')) await tellShort(call, place);
-  return serveUntilStopped(call, place);
+  return serveUntilStopped(call, place, await inShort(call, place));
 }
 
 /** What the page begins with, for whoever has no browser at hand. */
-function tellShort(call: Call, place: BookPlace): Promise<void> {
+function inShort(call: Call, place: BookPlace): Promise<string> {
   return withBook(call, { write: false, place }, async ({ desk, moment }) => {
     const sheet = orStop(await today(desk, await sightOf(call, desk, moment), moment));
-    call.terminal.stdout.write(`${todayShortText(sheet, textOptions(call, 'stdout'))}\n`);
+    return `${todayShortText(sheet, textOptions(call, 'stdout'))}\n`;
   });
 }
 
