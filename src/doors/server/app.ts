@@ -23,6 +23,7 @@ export interface AppParts {
   readonly tokens: Tokens;
   readonly pages: ReadonlyMap<string, PageFile>;
   readonly version: string;
+  readonly heartbeatMs: number;
   /** Known once the server listens. */
   readonly port: () => number;
   /** What the owner of the server should know of: refused requests, and faults of the program. */
@@ -53,7 +54,7 @@ export interface App {
 
 export function makeApp(parts: AppParts): App {
   const app = new Hono<Env>();
-  const changes = new Changes(parts.served);
+  const changes = new Changes(parts.served, parts.heartbeatMs);
   app.use('*', everyAnswer);
   app.use('*', guarded(parts));
   for (const route of ROUTES) {
@@ -67,7 +68,11 @@ export function makeApp(parts: AppParts): App {
       ? refuse(c, refusal(503, 'server-crowded'), parts)
       : changes.open(c.req.header('last-event-id') ?? null),
   );
-  app.post('/api/session', (c) => openSession(c, askedOf(c, parts), refuserOf(c, parts)));
+  app.post('/api/session', async (c) => {
+    const answer = await openSession(c, askedOf(c, parts), refuserOf(c, parts));
+    if (answer.ok) parts.note(eventOf(c, 'let in', { status: answer.status, code: '' }));
+    return answer;
+  });
   app.post('/api/session/end', (c) => endSession(c, askedOf(c, parts)));
   app.all('*', (c) => elsewhere(c, parts));
   app.onError((error, c) => {
@@ -137,6 +142,17 @@ function sheet(c: Ctx, schema: string, data: unknown, status: 200 | 201 = 200): 
   return c.json({ schema, version: 1, data }, status);
 }
 
+/** Refusals that say something about who asked, or that the server is not well; slips of a request are no news. */
+const WORTH_NOTING: ReadonlySet<number> = new Set([401, 403, 413, 415, 421, 423, 500, 503]);
+
+function eventOf(
+  c: Ctx,
+  what: ServerEvent['what'],
+  { status, code }: { readonly status: number; readonly code: string },
+): ServerEvent {
+  return { what, status, method: c.req.method, path: c.req.path.slice(0, 200), code };
+}
+
 function refuserOf(c: Ctx, parts: AppParts): (refused: Refusal) => Response {
   return (refused) => refuse(c, refused, parts);
 }
@@ -149,14 +165,11 @@ function refuse(
   context: Parameters<typeof wordFinding>[1] = {},
 ): Response {
   const { status, findings, headers = {} } = refused;
-  parts.note({
-    what: status >= 500 ? 'failed' : 'refused',
-    status,
-    method: c.req.method,
-    path: c.req.path.slice(0, 200),
-    code: findings[0]?.code ?? '',
-    ...(error !== undefined && { error }),
-  });
+  if (WORTH_NOTING.has(status)) {
+    const code = findings[0]?.code ?? '';
+    const what = status >= 500 ? 'failed' : 'refused';
+    parts.note({ ...eventOf(c, what, { status, code }), ...(error !== undefined && { error }) });
+  }
   const data = findings.map((finding) => wordFinding(finding, context));
   return c.json({ schema: 'error', version: 1, data }, status, { ...headers });
 }

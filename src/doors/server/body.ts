@@ -12,11 +12,17 @@ export async function readBody(request: Request, takesFile: boolean): Promise<Bo
   if (bytes === null) return { ok: false, refusal: refusal(413, 'body-too-large', { most }) };
   try {
     const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-    return { ok: true, value: JSON.parse(text) as unknown };
+    return { ok: true, value: JSON.parse(text, holdKey) as unknown };
   } catch (error) {
     const says = error instanceof SyntaxError ? error.message.slice(0, 120).toWellFormed() : 'no UTF-8';
     return { ok: false, refusal: refusal(400, 'body-unreadable', { says }) };
   }
+}
+
+/** A key that changes what an object is, and not what is in it, is in no request. */
+function holdKey(key: string, value: unknown): unknown {
+  if (key === '__proto__') throw new SyntaxError('the key "__proto__"');
+  return value;
 }
 
 /** Null as soon as there are too many; what comes behind is not read. */

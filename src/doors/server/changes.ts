@@ -7,10 +7,12 @@ const encoder = new TextEncoder();
 /** Every open line, so that all of them end when the server does. */
 export class Changes {
   readonly #served: ServedBook;
+  readonly #heartbeatMs: number;
   readonly #ends = new Set<() => void>();
 
-  constructor(served: ServedBook) {
+  constructor(served: ServedBook, heartbeatMs: number) {
     this.#served = served;
+    this.#heartbeatMs = heartbeatMs;
   }
 
   get isFull(): boolean {
@@ -29,7 +31,7 @@ export class Changes {
         say(`retry: ${RETRY_MS}\n\n`);
         say(lastId === null || lastId === idOf(state) ? event('here', state) : event('changed', state));
         const stop = this.#served.listen((now) => say(event('changed', now)));
-        const beat = setInterval(() => say(': still here\n\n'), LIMITS.heartbeatMs);
+        const beat = setInterval(() => say(': still here\n\n'), this.#heartbeatMs);
         end = () => {
           stop();
           clearInterval(beat);

@@ -26,3 +26,10 @@ export const LIMITS = {
   /** Findings in one answer about a request that does not fit. */
   findings: 20,
 } as const;
+
+/** How long the server waits for what, which tests make shorter. */
+export interface Patience {
+  readonly headersMs: number;
+  readonly requestMs: number;
+  readonly heartbeatMs: number;
+}

@@ -3,15 +3,12 @@ import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { createAdaptorServer } from '@hono/node-server';
 import type { App } from './app.ts';
-import { LIMITS } from './limits.ts';
+import { ServerProblem } from './ask-server.ts';
+import { LIMITS, type Patience } from './limits.ts';
+import { serverFinding } from './refusal.ts';
 
 /** Never another one: whoever is not on this machine has no business here. */
 const LOOPBACK = '127.0.0.1';
-
-/** No port of those that were tried is free. */
-export class NoPortFree extends Error {
-  override readonly name = 'NoPortFree';
-}
 
 export interface Listening {
   readonly server: Server;
@@ -19,16 +16,20 @@ export interface Listening {
 }
 
 /** @param first 0 takes any port that is free */
-export async function listen(app: Pick<App, 'fetch'>, first: number): Promise<Listening> {
+export async function listen(
+  app: Pick<App, 'fetch'>,
+  first: number,
+  patience: Patience = LIMITS,
+): Promise<Listening> {
   const server = createAdaptorServer({
     fetch: app.fetch,
     createServer,
     serverOptions: {
       maxHeaderSize: LIMITS.headerBytes,
-      headersTimeout: LIMITS.headersMs,
-      requestTimeout: LIMITS.requestMs,
+      headersTimeout: patience.headersMs,
+      requestTimeout: patience.requestMs,
       keepAliveTimeout: LIMITS.keepAliveMs,
-      connectionsCheckingInterval: 1000,
+      connectionsCheckingInterval: Math.min(1000, patience.headersMs),
       insecureHTTPParser: false,
       requireHostHeader: true,
     },
@@ -40,7 +41,7 @@ export async function listen(app: Pick<App, 'fetch'>, first: number): Promise<Li
   for (let port = first; port <= last; port++) {
     if (await listensOn(server, port)) return { server, port: (server.address() as AddressInfo).port };
   }
-  throw new NoPortFree();
+  throw new ServerProblem(serverFinding('no-port-free', { first, last }));
 }
 
 function listensOn(server: Server, port: number): Promise<boolean> {

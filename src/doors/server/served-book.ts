@@ -16,6 +16,8 @@ type Listener = (state: BookState) => void;
 export class ServedBook {
   readonly book: DiskBook;
   readonly desk: Desk;
+  /** Set once the server listens. */
+  launchAddress: () => string = () => '';
   readonly #turns = new InTurn();
   readonly #listeners = new Set<Listener>();
   readonly #clock: Pick<DeskClock, 'now' | 'offsetMin'>;

@@ -25,6 +25,14 @@ export type ServerFindingCode =
   | 'request-field-unknown'
   /** data: first, second */
   | 'request-fields-clash'
+  /** A server holds the book and does not answer. data: address, says, mayBeKept */
+  | 'server-silent'
+  /** It answers with something else than what was asked. data: address, status, says */
+  | 'server-refused'
+  /** The server is of another build of the program. data: address */
+  | 'server-of-other-build'
+  /** No port is free. data: first, last */
+  | 'no-port-free'
   /** Too many requests wait. */
   | 'server-crowded'
   /** data: says */

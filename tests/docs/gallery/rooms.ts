@@ -8,6 +8,7 @@ import { diskSamples } from './disk.ts';
 import { fieldLogSamples } from './field-log.ts';
 import { outpostSamples } from './outpost.ts';
 import type { Failure, Sample, Samples } from './sample.ts';
+import { serverSamples } from './server.ts';
 import { forgetPractice } from './typed-lines.ts';
 import { unitsSamples } from './units.ts';
 
@@ -64,6 +65,12 @@ export const ROOMS: readonly Room[] = [
     about:
       'How a command was typed, and the files that it names. The first block is the line, typed into the program where the practice book is; a file that it names stands below it.',
     samples: cliSamples,
+  },
+  {
+    name: 'server',
+    about:
+      'What is asked of the server over HTTP, or of a book that a server holds. The first block is the request, or the command.',
+    samples: serverSamples,
   },
 ];
 

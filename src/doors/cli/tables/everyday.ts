@@ -5,10 +5,13 @@ import { CIRCUMSTANCE_FLAGS } from '../flags.ts';
 export const EVERYDAY_COMMANDS: readonly Command[] = [
   {
     path: ['start'],
-    does: 'show Today; where there is no book, make the practice book first',
+    does: 'show Today in short and serve the page; where there is no book, make the practice book first',
     args: [],
-    flags: ['no-serve'],
-    examples: [['waterwright start --no-serve', 'what npm start runs']],
+    flags: ['no-serve', 'port', 'no-open'],
+    examples: [
+      ['waterwright start', 'what npm start runs; Ctrl-C ends it'],
+      ['waterwright start --no-serve', 'Today, three things to try, and the end'],
+    ],
   },
   {
     path: ['serve'],

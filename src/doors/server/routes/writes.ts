@@ -85,7 +85,13 @@ export const WRITES: readonly Route[] = [
     answer: importedSheet,
     keeps: true,
     statusOf: ofAdded,
-    example: { body: { name: 'field-log.jsonl', text: '{"kind": "none"}' } },
+    example: {
+      body: {
+        name: 'field-log.jsonl',
+        text: '{"id":"X1","t":"2147-04-15T20:30Z","day":46,"kind":"manifest_note","by":"planner","text":"Pannier 10 brings 400 L of water"}',
+        dryRun: true,
+      },
+    },
     run: (served, { body }) =>
       served.change(async (desk) => {
         const text = body.text ?? Buffer.from(body.base64 ?? '', 'base64').toString('utf8');

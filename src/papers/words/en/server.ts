@@ -56,7 +56,7 @@ const whoAsks: Words<
 };
 
 const howAsked: Words<
-  Exclude<ServerFindingCode, keyof typeof whoAsks | `request-${string}` | `server-${string}`>
+  Exclude<ServerFindingCode, keyof typeof whoAsks | `request-${string}` | `server-${string}` | 'no-port-free'>
 > = {
   'address-unknown': (data) =>
     say(
@@ -95,7 +95,9 @@ const howAsked: Words<
     ),
 };
 
-const whatIsAsked: Words<Extract<ServerFindingCode, `request-${string}` | `server-${string}`>> = {
+const whatIsAsked: Words<
+  Extract<ServerFindingCode, `request-${string}` | 'server-crowded' | 'server-failed'>
+> = {
   'request-field-wrong': (data, where) =>
     say(
       `"${field(where)}" in the ${part(data)} is not what this address takes. ${nothing}`,
@@ -133,4 +135,44 @@ const whatIsAsked: Words<Extract<ServerFindingCode, `request-${string}` | `serve
     ),
 };
 
-export const serverWords: Words<ServerFindingCode> = { ...whoAsks, ...howAsked, ...whatIsAsked };
+const throughServer: Words<
+  Extract<ServerFindingCode, 'server-silent' | 'server-refused' | 'server-of-other-build' | 'no-port-free'>
+> = {
+  'server-silent': (data) =>
+    say(
+      `The server at ${textOf(data, 'address')} holds this book and does not answer.`,
+      'an answer',
+      textOf(data, 'says'),
+      data['mayBeKept'] === true
+        ? 'It may have kept the entry before it fell silent. Look first: waterwright book show --most 3.'
+        : 'Try again; if it stays so, end the server with Ctrl-C where it runs, and start it anew: waterwright serve.',
+    ),
+  'server-refused': (data) =>
+    say(
+      `The server at ${textOf(data, 'address')} holds this book and did not do what was asked.`,
+      'an answer',
+      `status ${numberOf(data, 'status')}, ${textOf(data, 'says')}`,
+      'End the server with Ctrl-C where it runs, and start it anew: waterwright serve.',
+    ),
+  'server-of-other-build': (data) =>
+    say(
+      `The server at ${textOf(data, 'address')} holds this book and is another version of this program. Nothing was written.`,
+      'a server of the same version',
+      'another one',
+      'End the server with Ctrl-C where it runs, and start it anew: waterwright serve.',
+    ),
+  'no-port-free': (data) =>
+    say(
+      `No port from ${numberOf(data, 'first')} to ${numberOf(data, 'last')} is free on this machine.`,
+      'a free port',
+      'none',
+      'Name another one: waterwright serve --port N.',
+    ),
+};
+
+export const serverWords: Words<ServerFindingCode> = {
+  ...whoAsks,
+  ...howAsked,
+  ...whatIsAsked,
+  ...throughServer,
+};
