@@ -61,9 +61,17 @@ export const ROOMS: readonly Room[] = [
     node: true,
   },
   {
+    room: 'doors/workers',
+    written: OF_A_DOOR,
+    rooms: ['ground/units', 'desk'],
+    types: ['papers'],
+    packages: ['csv-parse'],
+    node: true,
+  },
+  {
     room: 'doors/cli',
     written: OF_A_DOOR,
-    rooms: ['ground/units', 'papers', 'desk', 'doors/disk'],
+    rooms: ['ground/units', 'papers', 'desk', 'doors/disk', 'doors/workers'],
     packages: 'any',
     node: true,
   },
