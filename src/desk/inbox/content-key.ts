@@ -21,16 +21,17 @@ export function contentKey(
   return hash(`${line.outpost}\n${line.writtenDays ?? ''}\n${pairs.sort().join('\n')}`);
 }
 
-/** The n-th entry of a line has the same id whenever and wherever that line is read. */
-export function idOfLine(
-  hash: Hash,
-  key: string,
-  place: { readonly dayOneMs: number; readonly part: string },
-): string {
-  // Parts of one line differ in their last bytes; the first bytes are those of the line.
-  const digest = place.part === '0' ? key : hash(`${key}\n${place.part}`);
+/**
+ * The n-th entry of a line has the same id whenever and wherever that line is read; the line that waits instead has its own.
+ * @param part number of the entry, or −1 for the line that waits
+ */
+export function idOfLine(hash: Hash, key: string, place: { readonly atMs: number; readonly part: number }): string {
+  const { part, atMs } = place;
+  const digest = part <= 0 ? key : hash(`${key}\n${part}`);
+  // The two ends of one digest, for the two things that a line most often becomes.
+  const from = part < 0 ? 40 : 0;
   const bytes = new Uint8Array(10);
   for (let k = 0; k < 10; k++)
-    bytes[k] = HEX.indexOf(digest.charAt(2 * k)) * 16 + HEX.indexOf(digest.charAt(2 * k + 1));
-  return entryId(Math.max(0, place.dayOneMs), bytes);
+    bytes[k] = HEX.indexOf(digest.charAt(from + 2 * k)) * 16 + HEX.indexOf(digest.charAt(from + 2 * k + 1));
+  return entryId(Math.max(0, atMs), bytes);
 }

@@ -24,7 +24,7 @@ export function readActRow(reading: RowReading): void {
   // The note of a line is the text of a note, and beside every other act.
   if (act !== 'note') reading.note = rowNote(reading);
   if (happened === null || request === null || reading.faults.length > 0) return;
-  reading.requests.push({ request, happened, beside });
+  reading.ask({ request, happened, beside });
 }
 
 /** Without a column of acts every line is a movement: it has a from and a to. */

@@ -124,7 +124,7 @@ function sayUnitless(reading: RowReading, value: number, { column, stores, recei
     if (unit === 'mL' && value < LEAST_ML) continue;
     data[`as ${unit}`] = massMg / fold.mgPerL;
     const capacity = facts === undefined ? {} : { store: facts.id, capacityMg: facts.capacityMg };
-    reading.possible.push({ received, unit, massMg, ...capacity });
+    reading.possible = [...reading.possible, { received, unit, massMg, ...capacity }];
   }
   data['capacityL'] = facts === undefined ? null : facts.capacityMg / fold.mgPerL;
   reading.say('cell-unit-missing', column, data);

@@ -18,7 +18,7 @@ export function readDayRow(reading: RowReading): void {
   reading.note = rowNote(reading);
   if (happened === null || reading.faults.length > 0) return;
   const isRead = Object.values(readings).some((value) => value !== '-');
-  const add = (request: PlainRequest) => reading.requests.push({ request, happened, beside: {} });
+  const add = (request: PlainRequest) => reading.ask({ request, happened, beside: {} });
   if (isRead) add({ what: 'day', readings, ...(people !== null && { peopleAboard: people }) });
   for (const request of contents) add(request);
   if (!isRead && contents.length === 0 && reading.note !== undefined)
@@ -27,7 +27,7 @@ export function readDayRow(reading: RowReading): void {
 
 function addNote(reading: RowReading, text: string, happened: Instant): void {
   reading.note = undefined;
-  reading.requests.push({ request: { what: 'told', kind: 'note', fields: { text } }, happened, beside: {} });
+  reading.ask({ request: { what: 'told', kind: 'note', fields: { text } }, happened, beside: {} });
 }
 
 /** A cell without a number was not read, and that is never zero. */

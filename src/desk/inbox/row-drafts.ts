@@ -1,6 +1,6 @@
 // From a line that was understood to drafts of entries, by the same bodies that a typed command goes through.
 import { type AnyDraft, type Hash, kindVersion, readDraft } from '../../book/index.ts';
-import { dayOf, type Finding } from '../../ground/units/index.ts';
+import { dayOf, type Finding, msPerDay } from '../../ground/units/index.ts';
 import type { Context } from '../log/context.ts';
 import { plainBody } from '../log/make.ts';
 import { idOfLine } from './content-key.ts';
@@ -20,14 +20,22 @@ export interface DraftingOf {
 export function rowDrafts(reading: RowReading, key: string, how: DraftingOf): readonly AnyDraft[] {
   const drafts: AnyDraft[] = [];
   reading.requests.forEach((request, part) => {
-    const draft = draftOf(reading, request, { ...how, id: idOf(key, `${part}`, how) });
+    const draft = draftOf(reading, request, { ...how, id: entryIdOf(reading, key, part, how) });
     if (draft !== null) drafts.push(draft);
   });
   return reading.faults.length === 0 ? drafts : [];
 }
 
-export function idOf(key: string, part: string, { context, hash }: DraftingOf): string {
-  return idOfLine(hash, key, { dayOneMs: context.fold.dayRule.dayOneUtcMs, part });
+/** Entries of one time lie beside each other in a book: the date as it is written is a part of their ids. */
+export function entryIdOf(reading: RowReading, key: string, part: number, { hash }: DraftingOf): string {
+  const { dayRule } = reading.sheet.vocabulary.fold;
+  const days = reading.days;
+  return idOfLine(hash, key, { atMs: days === null ? dayRule.dayOneUtcMs : days * msPerDay, part });
+}
+
+/** However its time comes to be read, the line that waits is the same. */
+export function waitingIdOf(reading: RowReading, key: string, { hash }: DraftingOf): string {
+  return idOfLine(hash, key, { atMs: reading.sheet.vocabulary.fold.dayRule.dayOneUtcMs, part: -1 });
 }
 
 function draftOf(

@@ -29,15 +29,20 @@ export interface RowRequest {
   readonly beside: Readonly<Record<string, string>>;
 }
 
+const NONE: readonly never[] = [];
+
 /** Collects what is understood of a line, and every fault of it. */
 export class RowReading {
   readonly sheet: Sheet;
   readonly row: TableRow;
-  readonly faults: RowFault[] = [];
-  readonly possible: Possible[] = [];
-  readonly requests: RowRequest[] = [];
+  /** Most lines have none of these, or one: lists are made when something is put into them. */
+  faults: readonly RowFault[] = NONE;
+  possible: readonly Possible[] = NONE;
+  requests: readonly RowRequest[] = NONE;
   /** The date of a line that does not write its year, for telling it from the same line of another year. */
   writtenDays: number | null = null;
+  /** The date as it is written, as days since 1970-01-01. */
+  days: number | null = null;
   /** What is noted beside it, and the office that says so, where the line names one. */
   note: string | undefined;
   /** It has happened, whatever speaks against it: what only looks wrong is not said. */
@@ -58,7 +63,11 @@ export class RowReading {
   }
 
   say(code: string, column: number, data: FindingData = {}): void {
-    this.faults.push({ code, column: column < 0 ? null : column + 1, data });
+    this.faults = [...this.faults, { code, column: column < 0 ? null : column + 1, data }];
+  }
+
+  ask(request: RowRequest): void {
+    this.requests = [...this.requests, request];
   }
 
   sayFault(fault: CellFault, column: number): void {

@@ -19,6 +19,7 @@ export function rowTime(reading: RowReading): Instant | null {
   if (written === null) return null;
   const days = writtenDays(reading, written);
   if (days === null) return null;
+  reading.days = days;
   // A whole date stands in the cells; one without its year is another line in another year.
   if (written.date !== null && (written.date.year === null || written.date.shortYear))
     reading.writtenDays = days;

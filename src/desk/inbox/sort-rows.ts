@@ -4,9 +4,9 @@ import type { Desk } from '../desk.ts';
 import type { Context } from '../log/context.ts';
 import { contentKey } from './content-key.ts';
 import { checkCounters, checkDays, keptDays } from './cross-check.ts';
-import { knownActs, provenShiftMin, toldBefore } from './known-acts.ts';
+import { type KnownActs, knownActs, provenShiftMin, toldBefore } from './known-acts.ts';
 import { readRow, type SheetRead } from './read-table.ts';
-import { type DraftingOf, idOf, rowDrafts } from './row-drafts.ts';
+import { type DraftingOf, entryIdOf, rowDrafts, waitingIdOf } from './row-drafts.ts';
 import type { RowReading } from './row-reading.ts';
 import type { Sheet } from './sheet.ts';
 import { waitingLines } from './waiting.ts';
@@ -31,6 +31,8 @@ interface Sorting {
 interface Keyed {
   readonly reading: RowReading;
   readonly key: string;
+  readonly entryId: string;
+  readonly waitingId: string;
 }
 
 export async function sortRows(
@@ -41,7 +43,7 @@ export async function sortRows(
   const first = await sortOnce(context, read, how);
   if (read.sheet.shape !== 'acts' || read.sheet.zoneBy !== 'outpost clock') return first;
   const drafts = first.rows.flatMap((row) => row.drafts);
-  const shiftMin = provenShiftMin(drafts, await knownActs(context.desk, drafts));
+  const shiftMin = provenShiftMin(drafts, first.acts);
   if (shiftMin === null) return first;
   const sheet: Sheet = { ...read.sheet, zoneMin: read.sheet.zoneMin + shiftMin, zoneBy: 'known entries' };
   return await sortOnce(context, { ...read, sheet }, how);
@@ -49,42 +51,61 @@ export async function sortRows(
 
 async function sortOnce(context: Context, { sheet, body }: Extract<SheetRead, { ok: true }>, how: Sorting) {
   const drafting: DraftingOf = { context, ...how };
-  const keyed = body.map((row) => keyedRow(readRow(sheet, row), drafting));
-  const book = await inBook(context.desk, keyed, drafting);
+  const headings = sheet.columns.map(({ heading }) => heading);
+  const keyed = body.map((row) => keyedRow(readRow(sheet, row), headings, drafting));
+  const book = await inBook(context.desk, keyed);
   const once = onlyOnce(keyed);
-  const fresh = keyed.filter((row) => once.get(row.key) === row.reading && !isKnown(row, book, drafting));
+  const fresh = keyed.filter((row) => once.get(row.key) === row.reading && !isKnown(row, book));
   const readings = fresh.map(({ reading }) => reading);
   if (sheet.shape === 'days') {
     checkDays(readings, await keptDays(context.desk, context.fold));
     checkCounters(readings, context.fold);
   }
   const made = new Map(fresh.map((row) => [row.reading, rowDrafts(row.reading, row.key, drafting)]));
-  const acts = sheet.shape === 'acts' ? await knownActs(context.desk, [...made.values()].flat()) : new Map();
-  const rows = keyed.map((row): SortedRow => {
-    const waitingId = idOf(row.key, WAITING, drafting);
-    const drafts = made.get(row.reading) ?? [];
-    const other = once.get(row.key);
-    const base = { ...row, waitingId, drafts, waited: book.waiting.has(waitingId) };
-    if (other !== row.reading) return { ...base, what: 'known', knownAs: `line ${other?.row.line ?? 0}` };
-    if (!made.has(row.reading))
-      return { ...base, what: 'known', knownAs: book.refs.get(idOf(row.key, '0', drafting)) ?? 'inbox' };
-    if (row.reading.faults.length > 0) {
-      return { ...base, what: base.waited ? 'known' : 'waits', knownAs: base.waited ? 'inbox' : null };
-    }
-    const told = drafts.map((draft) => toldBefore(draft, acts)).find((ref) => ref !== null);
-    if (told !== undefined && told !== null) return { ...base, what: 'known', knownAs: told };
-    return { ...base, what: drafts.length === 0 ? 'says nothing' : 'entry', knownAs: null };
-  });
-  return { sheet, rows };
+  const acts: KnownActs =
+    sheet.shape === 'acts' ? await knownActs(context.desk, [...made.values()].flat()) : new Map();
+  const rows = keyed.map((row) => sortedRow(row, { once, book, acts, drafts: made.get(row.reading) }));
+  return { sheet, rows, acts };
 }
 
-const WAITING = 'waiting';
+interface Around {
+  readonly once: ReadonlyMap<string, RowReading>;
+  readonly book: InBook;
+  readonly acts: KnownActs;
+  /** Undefined for a line that is known. */
+  readonly drafts: readonly AnyDraft[] | undefined;
+}
 
-function keyedRow(reading: RowReading, { context, hash }: DraftingOf): Keyed {
-  const { sheet, row, writtenDays } = reading;
+const NO_DRAFTS: readonly AnyDraft[] = [];
+
+function sortedRow(row: Keyed, { once, book, acts, drafts }: Around): SortedRow {
+  const { reading, key, waitingId } = row;
+  const waited = book.waiting.has(waitingId);
+  const as = (what: SortedRow['what'], knownAs: string | null = null): SortedRow => ({
+    reading,
+    key,
+    waitingId,
+    what,
+    knownAs,
+    drafts: drafts ?? NO_DRAFTS,
+    waited,
+  });
+  const other = once.get(key);
+  if (other !== reading) return as('known', `line ${other?.row.line ?? 0}`);
+  if (drafts === undefined) return as('known', book.refs.get(row.entryId) ?? 'inbox');
+  if (reading.faults.length > 0) return waited ? as('known', 'inbox') : as('waits');
+  const told = acts.size === 0 ? undefined : drafts.map((draft) => toldBefore(draft, acts)).find((ref) => ref !== null);
+  if (told != null) return as('known', told);
+  return as(drafts.length === 0 ? 'says nothing' : 'entry');
+}
+
+function keyedRow(reading: RowReading, headings: readonly string[], drafting: DraftingOf): Keyed {
+  const { context, hash } = drafting;
+  const { row, writtenDays } = reading;
   const outpost = context.fold.index.outpost.outpost.name;
-  const headings = sheet.columns.map(({ heading }) => heading);
-  return { reading, key: contentKey(hash, { outpost, headings, cells: row.cells, writtenDays }) };
+  const key = contentKey(hash, { outpost, headings, cells: row.cells, writtenDays });
+  const waitingId = waitingIdOf(reading, key, drafting);
+  return { reading, key, entryId: entryIdOf(reading, key, 0, drafting), waitingId };
 }
 
 /** The first of lines that say the same. */
@@ -103,17 +124,17 @@ interface InBook {
 }
 
 /** It has become an entry, or what waited of it was settled. */
-function isKnown({ key }: Keyed, book: InBook, drafting: DraftingOf): boolean {
-  return book.refs.has(idOf(key, '0', drafting)) || book.settled.has(idOf(key, WAITING, drafting));
+function isKnown({ entryId, waitingId }: Keyed, book: InBook): boolean {
+  return book.refs.has(entryId) || book.settled.has(waitingId);
 }
 
 /** Looking up each id costs a little; reading a small book whole costs less than many of them. */
 const FEW = 500;
 const ROWS_PER_LOOK = 10;
 
-async function inBook(desk: Desk, rows: readonly Keyed[], drafting: DraftingOf): Promise<InBook> {
+async function inBook(desk: Desk, rows: readonly Keyed[]): Promise<InBook> {
   const { lines, settled } = await waitingLines(desk);
-  const wanted = new Set(rows.map(({ key }) => idOf(key, '0', drafting)));
+  const wanted = new Set(rows.map(({ entryId }) => entryId));
   const refs = new Map<string, string>();
   if (wanted.size > FEW && (await desk.port.count()) < ROWS_PER_LOOK * wanted.size) {
     for await (const batch of desk.port.scan({ order: 'site' }))
