@@ -60,18 +60,26 @@ export const ROOMS: readonly Room[] = [
     packages: 'any',
     node: true,
   },
+  {
+    room: 'doors/workers',
+    written: OF_A_DOOR,
+    rooms: ['ground/units', 'desk'],
+    types: ['papers'],
+    packages: ['csv-parse'],
+    node: true,
+  },
   // It serves a book that the disk keeps, and hands the book's port on to the command line.
   {
     room: 'doors/server',
     written: OF_A_DOOR,
-    rooms: ['ground/units', 'book', 'papers', 'desk', 'doors/disk'],
+    rooms: ['ground/units', 'book', 'papers', 'desk', 'doors/disk', 'doors/workers'],
     packages: 'any',
     node: true,
   },
   {
     room: 'doors/cli',
     written: OF_A_DOOR,
-    rooms: ['ground/units', 'book', 'papers', 'desk', 'doors/disk', 'doors/server'],
+    rooms: ['ground/units', 'book', 'papers', 'desk', 'doors/disk', 'doors/workers', 'doors/server'],
     packages: 'any',
     node: true,
   },

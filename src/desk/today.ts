@@ -22,6 +22,7 @@ import { wordFinding } from '../papers/index.ts';
 import { type Answer, yes } from './answer.ts';
 import { type Desk, type Moment, positionAt, type Sight } from './desk.ts';
 import { massFigure, volumeFigure } from './figures.ts';
+import { withInbox } from './inbox/waiting-now.ts';
 
 /** A finding about an entry is shown for this long; one about a state as long as the state lasts. */
 const SHOWN_MS = 7 * msPerDay;
@@ -30,7 +31,11 @@ const WAITING: ReadonlySet<string> = new Set(['duplicate-proposed']);
 
 export async function today(desk: Desk, sight: Sight, moment: Moment): Promise<Answer<TodaySheet>> {
   const seen = await positionAt(desk, sight, moment);
-  return seen.ok ? yes(todaySheet(desk, sight, seen.value)) : seen;
+  if (!seen.ok) return seen;
+  const sheet = todaySheet(desk, sight, seen.value);
+  const { shown, waiting } = await withInbox(desk, { sight, position: seen.value, shown: sheet.findings });
+  const all = waiting === null ? shown : [...shown, wordFinding(waiting, { dayRule: seen.value.dayRule })];
+  return yes({ ...sheet, findings: [...all].sort((a, b) => gravity[a.severity] - gravity[b.severity]) });
 }
 
 export function todaySheet(desk: Desk, sight: Sight, position: Position): TodaySheet {

@@ -3,6 +3,16 @@ export type { BegunSheet, CheckedSheet, CopiedSheet, ImportedSheet } from './she
 export type { BookLine, BookSheet, KeptSheet } from './sheets/book.ts';
 export type { Because, SheetFigure } from './sheets/figure.ts';
 export type { WordedFinding } from './sheets/finding.ts';
+export type {
+  DroppedSheet,
+  InboxLine,
+  InboxSheet,
+  PossibleReading,
+  TableColumn,
+  TableLine,
+  TableSheet,
+  TakenSheet,
+} from './sheets/inbox.ts';
 export type { Quirk, QuirkFacts, QuirkKind, QuirksSheet } from './sheets/quirks.ts';
 export type { SinceSheet } from './sheets/since.ts';
 export type { StoreEvent, StoreSheet, StoresSheet } from './sheets/store.ts';
@@ -22,6 +32,7 @@ export { bookText } from './text/book.ts';
 export { commandsIn, firstThought } from './text/commands.ts';
 export { findingsText } from './text/findings.ts';
 export { seriesOf } from './text/ids.ts';
+export { droppedText, inboxLineText, inboxText, tableText, takenText } from './text/inbox.ts';
 export { keptText } from './text/kept.ts';
 export type { TextOptions, TextStyle } from './text/options.ts';
 export { painted } from './text/paint.ts';
@@ -49,7 +60,10 @@ export { type PageWords, pageWords } from './words/en/page.ts';
 export { quirkInWords } from './words/en/quirks.ts';
 export { saidValue } from './words/en/said.ts';
 export { type StoreUse, storeAnswer } from './words/en/store-answer.ts';
+export { waitTalk } from './words/en/tables.ts';
 export type { FieldLogFindingCode } from './words/field-log-codes.ts';
 export type { ServerFindingCode } from './words/server-codes.ts';
+export type { InboxFindingCode } from './words/inbox-codes.ts';
 export type { Sentences, Words, WordsContext } from './words/shape.ts';
+export type { TableFindingCode } from './words/table-codes.ts';
 export { wordFinding } from './words/word-finding.ts';

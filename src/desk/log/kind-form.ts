@@ -37,6 +37,9 @@ export const COMMAND_OF_KIND: Partial<Record<Kind, string>> = {
   correction: 'log correct',
   'duplicate-decision': 'log decide',
   'day-close': 'book close',
+  'waiting-line': 'import',
+  'waiting-line-settled': 'inbox take',
+  'column-matching': 'import',
 };
 
 export const formKinds: readonly Kind[] = kindNames.filter((kind) => COMMAND_OF_KIND[kind] === undefined);

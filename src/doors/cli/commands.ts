@@ -2,6 +2,7 @@
 import type { Command } from './command.ts';
 import { BOOK_COMMANDS } from './tables/book.ts';
 import { EVERYDAY_COMMANDS } from './tables/everyday.ts';
+import { INBOX_COMMANDS } from './tables/inbox.ts';
 import { LOG_COMMANDS } from './tables/log.ts';
 import { REPORT_COMMANDS } from './tables/report.ts';
 
@@ -9,5 +10,6 @@ export const COMMANDS: readonly Command[] = [
   ...EVERYDAY_COMMANDS,
   ...LOG_COMMANDS,
   ...BOOK_COMMANDS,
+  ...INBOX_COMMANDS,
   ...REPORT_COMMANDS,
 ];

@@ -97,6 +97,31 @@ const OWN_FLAGS: readonly Flag[] = [
   { name: 'amount', value: 'AMOUNT', what: 'what is in it' },
   { name: 'name', value: 'TEXT', what: 'what people call it' },
   { name: 'place', value: 'TEXT', what: 'where it is' },
+  {
+    name: 'decimal',
+    value: 'SIGN',
+    what: 'decimal sign of a table: comma or point; else what its columns prove',
+  },
+  {
+    name: 'dates',
+    value: 'ORDER',
+    what: 'order of its dates: day-first or month-first; else what they prove',
+  },
+  { name: 'zone', value: 'OFFSET', what: 'the clock that a table is written by: +05:30, or UTC' },
+  { name: 'columns', value: 'HEADING=MEANING', many: true, what: 'meaning of a column; empty leaves it out' },
+  {
+    name: 'sheet-day-one',
+    value: 'DATE',
+    what: 'the date that a table calls its day 1; else that of the outpost',
+  },
+  { name: 'all', what: 'those that are settled, too' },
+  { name: 'unit', value: 'UNIT', what: 'the unit of the bare amounts of a line' },
+  {
+    name: 'act',
+    value: 'ACT',
+    what: 'what was done: move, fill, drink, use, make, weigh, gauge, empty, full, hookup, note',
+  },
+  { name: 'port', value: 'PORT', what: 'the port that it was put on' },
   { name: 'since', value: 'SITE:N', many: true, what: 'only what comes after entry N of SITE' },
 ];
 
