@@ -52,6 +52,26 @@ export function gaugeDoubt(
   return { uMg, shared };
 }
 
+/** The instrument that the outpost file names for a store's content. */
+export function gaugeOfStore(fold: Fold, store: string): Instrument | undefined {
+  const gauge = fold.index.stores.get(store)?.gauge;
+  return gauge === undefined ? undefined : fold.index.instruments.get(gauge);
+}
+
+/** Doubt of one reading of a content by the store's own gauge, all parts together, one standard deviation in milligrams. */
+export function readingDoubtMg(fold: Fold, store: string, amount: Amount): number {
+  const instrument = gaugeOfStore(fold, store);
+  const unitMg =
+    instrument === undefined
+      ? fold.mgPerL
+      : mgPerUnit(fold, fold.index.stores.get(store), instrument, amount.massMg);
+  const calibration = instrument?.calibration ?? {};
+  const absoluteMg = (calibration.absolute ?? 0) * unitMg;
+  const relativeMg = (calibration.relative ?? 0) * amount.massMg;
+  const sharedMg = Math.sqrt(absoluteMg * absoluteMg + relativeMg * relativeMg);
+  return Math.round(amount.uMg ?? statedOf(fold, instrument, { unitMg, sharedMg, massMg: amount.massMg }));
+}
+
 function statedOf(
   fold: Fold,
   instrument: Instrument | undefined,

@@ -4,6 +4,7 @@ export { isPool, pools } from './ends.ts';
 export { Estimator } from './estimator.ts';
 export type { AccountFindingCode } from './finding-codes.ts';
 export { type AccountFinding, Fold, type VisitState } from './fold.ts';
+export { readingDoubtMg } from './gauge-doubt.ts';
 export { UNACCOUNTED } from './ledger.ts';
 export type { OutpostReader } from './outpost-of-book.ts';
 export {

@@ -3,6 +3,7 @@
 export type { OutpostReader } from '../account/index.ts';
 export { readOutpost, USES } from '../outpost/index.ts';
 export type { Answer, Problem } from './answer.ts';
+export { countOne, countSheet, finishCount } from './count.ts';
 export { allFindings, type BookQuery, closeDay, showBook } from './daybook.ts';
 export { Desk, type DeskTools, dayRuleOf, type Moment, positionAt, type Sight } from './desk.ts';
 export {

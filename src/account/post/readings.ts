@@ -5,7 +5,7 @@ import { closeCabinBalances } from '../cabin-balance.ts';
 import { readCounters } from '../counters.ts';
 import { storeOf } from '../ends.ts';
 import type { Fold } from '../fold.ts';
-import { gaugeDoubt } from '../gauge-doubt.ts';
+import { gaugeDoubt, gaugeOfStore } from '../gauge-doubt.ts';
 import { instrumentOf } from '../instrument-of.ts';
 import { postAhead, settleLevels } from '../interval.ts';
 import { postNorms } from '../norms.ts';
@@ -131,8 +131,10 @@ export function postStockCount(fold: Fold, entry: Entry<'stock-count'>): void {
   for (const reading of entry.body.readings) {
     const state = storeOf(fold, entry, reading.store);
     if (state === null || reading.amount === null) continue;
-    const uMg = reading.amount.uMg ?? Math.round(0.3 * fold.mgPerL);
-    readContent(fold, entry, state, { massMg: reading.amount.massMg, uMg, how: 'counted' });
+    const gauge = gaugeOfStore(fold, reading.store);
+    const doubt = gaugeDoubt(fold, reading.store, gauge, reading.amount);
+    const { massMg } = reading.amount;
+    readContent(fold, entry, state, { massMg, how: 'counted', instrument: gauge?.id, ...doubt });
   }
 }
 

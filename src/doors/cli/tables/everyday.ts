@@ -29,11 +29,16 @@ export const EVERYDAY_COMMANDS: readonly Command[] = [
     path: ['today'],
     does: 'how much water there is, where, fit for what, until when, and what needs you',
     args: [],
-    flags: [],
+    flags: [
+      { name: 'since', value: 'ME|TIME', what: 'what is new since you last looked, or since TIME' },
+      'say',
+    ],
     examples: [
       ['waterwright today', ''],
       ['waterwright today --at D13', 'as it was known at the end of the line of Day 13'],
       ['waterwright today --as-of D13', 'as it was then, by all that is known now'],
+      ['waterwright today --since me', 'what came in and what is believed otherwise'],
+      ['waterwright today --say', 'to be read aloud, 400 characters at the most'],
       ['waterwright today --json', 'every figure with its ± and what it rests on'],
     ],
   },
