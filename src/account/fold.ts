@@ -9,6 +9,7 @@ import type { AccountFindingCode } from './finding-codes.ts';
 import { Ledger, storeAccount } from './ledger.ts';
 import { cloneStore, type StoreFacts, type StoreState } from './store-state.ts';
 import { Usage } from './usage.ts';
+import type { WatcherOf } from './watcher.ts';
 
 export type AccountFinding = Finding<AccountFindingCode> & { readonly atMs: number };
 
@@ -32,6 +33,9 @@ export interface Flow {
   /** Counted water from a unit: the grade is the outpost's plumbing, no rule is asked. */
   readonly plumbing?: boolean;
 }
+
+/** Who follows the water while entries are posted. */
+export type Watcher = WatcherOf<Fold, Flow>;
 
 /** A movement that later ones are compared with, to see the same act entered twice. */
 export interface RecentMovement {
@@ -108,6 +112,8 @@ export class Fold {
   lastLineMs: number | null = null;
   lastEntryMs: number | null = null;
   entries = 0;
+  /** Who follows the water through a pass; nobody hears what a copy does. */
+  watcher: Watcher | null = null;
   /** Without the estimator only whole milligrams are moved: for rebuilding a ledger alone. */
   readonly estimating: boolean;
 

@@ -16,6 +16,7 @@ export function withGapsFilled(fold: Fold): Fold {
   const waiting = fold.instrumentsInOrder.filter(({ id }) => isWaiting(fold.counters.get(id)));
   if (waiting.length === 0) return fold;
   const copy = fold.clone();
+  copy.watcher = fold.watcher;
   for (const instrument of waiting) {
     const state = copy.counters.get(instrument.id);
     if (instrument.route === undefined || state?.missedBy == null || state.meanMgPerDay === null) continue;

@@ -22,6 +22,7 @@ export function readContent(fold: Fold, entry: AnyEntry, state: StoreState, read
   // What the norms say up to now flowed in before the reading, not after it.
   postNorms(fold, entry);
   const before = contentOf(fold, state);
+  fold.watcher?.onRead?.(fold, entry, state, reading);
   rememberReading(state, { atMs: entry.happenedAtMs, how: reading.how, entry: entry.id });
   if (!fold.estimating) return;
   const shared = reading.shared ?? [];
