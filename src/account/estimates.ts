@@ -1,7 +1,8 @@
-// The history of one store's estimate: what was believed of it at each day line and around each entry that touched it.
+// The history of one store's estimate: what was believed of it at each day line, and around each entry that moved or read its water.
 import type { AnyEntry } from '../book/index.ts';
 import { contentOf } from './flow.ts';
 import { type Fold, MG_PER_KG, type Watcher } from './fold.ts';
+import { withGapsFilled } from './gaps.ts';
 import type { HowKnown } from './store-state.ts';
 import type { WatchedReading } from './watcher.ts';
 
@@ -15,7 +16,7 @@ export interface Content {
 export interface Estimate extends Content {
   readonly atMs: number;
   readonly entry: string;
-  /** At a day line; or just before and just after an entry that touched the store. */
+  /** At a day line; or just before and just after an entry that moved or read its water. */
   readonly when: 'line' | 'before' | 'after';
 }
 
@@ -47,7 +48,9 @@ export class Estimates {
   }
 
   readonly watcher: Watcher = {
-    onFlow: (_fold, _entry, { from, to }) => {
+    onFlow: (_fold, _entry, { from, to, plumbing }) => {
+      // Between two readings of its counters a buffer is nobody's guess: what they count is told at the line.
+      if (plumbing === true) return undefined;
       this.#touched ||= from.store?.facts.id === this.store || to.store?.facts.id === this.store;
       return undefined;
     },
@@ -67,19 +70,21 @@ export class Estimates {
       this.#before = this.#contentIn(fold);
     },
     onApplied: (fold, entry) => {
+      const isLine = entry.kind === 'day-line';
+      if (!isLine && !this.#touched) return;
+      if (!isLine && this.#before !== null) this.#believed(entry, 'before', this.#before);
       const after = this.#contentIn(fold);
-      if (entry.kind !== 'day-line') {
-        if (!this.#touched) return;
-        if (this.#before !== null) this.#believed(entry, 'before', this.#before);
-      }
-      if (after !== null) this.#believed(entry, entry.kind === 'day-line' ? 'line' : 'after', after);
+      if (after !== null) this.#believed(entry, isLine ? 'line' : 'after', after);
     },
   };
 
   /** Null before the store is aboard, and after it has left. */
-  #contentIn(fold: Fold): Content | null {
+  #contentIn(told: Fold): Content | null {
+    if (told.openingMs === null || told.stores.get(this.store)?.aboard !== true) return null;
+    // As a position says it: with what stands in for a count that is still missing.
+    const fold = withGapsFilled(told);
     const state = fold.stores.get(this.store);
-    return state?.aboard === true && fold.openingMs !== null ? contentOf(fold, state) : null;
+    return state === undefined ? null : contentOf(fold, state);
   }
 
   #believed(entry: AnyEntry, when: Estimate['when'], { massMg, uMg }: Content): void {

@@ -33,7 +33,7 @@ export async function storyOf(
   if (!begun.ok) return begun;
   for await (const _ of begun.pass.batches);
   // What a position says, with what stands in for a count that is still missing.
-  const fold = withGapsFilled(begun.pass.fold);
+  const fold = withGapsFilled(begun.pass.fold, inflows.watcher);
   const state = fold.stores.get(store);
   const massMg = state?.aboard === true ? contentOf(fold, state).massMg : 0;
   return {

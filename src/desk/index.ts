@@ -22,5 +22,5 @@ export { log } from './log/log.ts';
 export type { LogRequest, RequestWith } from './log/request.ts';
 export { since } from './since.ts';
 export { outpostText, putOutpostFile, readOutpostFile, startBook, startPractice } from './start.ts';
-export { storeList, storeShow } from './stores.ts';
+export { type StoreQuery, storeList, storeShow } from './stores.ts';
 export { openFindings, today, todaySheet } from './today.ts';

@@ -1,11 +1,21 @@
 // The door of the papers: what other rooms may use.
+export { gaugingTable } from './csv/gauging-table.ts';
 export type { BegunSheet, CheckedSheet, CopiedSheet, ImportedSheet } from './sheets/acts.ts';
 export type { BookLine, BookSheet, KeptSheet } from './sheets/book.ts';
 export type { Because, SheetFigure } from './sheets/figure.ts';
 export type { WordedFinding } from './sheets/finding.ts';
 export type { SinceSheet } from './sheets/since.ts';
 export type { StoreEvent, StoreSheet, StoresSheet } from './sheets/store.ts';
+export type {
+  EstimatePoint,
+  FamilyNode,
+  GaugingPoint,
+  GaugingSheet,
+  PlotMoment,
+} from './sheets/store-story.ts';
 export type { CoverFigure, SheetHead, StoreLine, StoreMark, SumLine, TodaySheet } from './sheets/today.ts';
+export { plotFileName } from './svg/file-name.ts';
+export { gaugingPlot } from './svg/gauging-plot.ts';
 export {
   begunText,
   checkedText,
