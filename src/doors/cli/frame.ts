@@ -65,7 +65,7 @@ async function holdBefore(call: Call): Promise<void> {
 async function print(call: Call, outcome: Outcome): Promise<ExitCode> {
   if ('raw' in outcome) {
     const path = await writeData(call, outcome.raw, outcome.fileName);
-    // Nobody typed the name of a file in a folder.
+    // A plot is not seen where it goes to a file, and in a folder nobody typed its name.
     if (path !== undefined && outcome.fileName !== undefined) call.notes.push(writtenTo(call, path));
   }
   if ('schema' in outcome) await writeData(call, [await sheetText(call, outcome)]);

@@ -50,10 +50,11 @@ export function readingLines({ gauging, store }: StoreSheet, options: TextOption
 }
 
 function barsOf(shown: readonly GaugingPoint[], options: TextOptions): Bars | null {
+  const size = (figure: SheetFigure) => amountOf(figure, options);
   const reach = shown.flatMap(({ read, believed, difference }) =>
     believed === null || difference === null
       ? []
-      : [Math.abs(difference.value) + (read.u95 ?? 0), believed.u95 ?? 0],
+      : [Math.abs(size(difference).value) + (size(read).u95 ?? 0), size(believed).u95 ?? 0],
   );
   const span = Math.max(0, ...reach);
   const width = tableWidth(options);
@@ -83,7 +84,7 @@ function columns(bars: Bars | null, options: TextOptions): readonly Column<Gaugi
             head: spanHead(bars.span),
             align: 'left',
             priority: 4,
-            cell: (point: GaugingPoint) => barOf(point, bars),
+            cell: (point: GaugingPoint) => barOf(point, bars, options),
           } as const,
         ]),
     { head: entry, align: 'left', priority: 3, cell: ({ ref }) => ref },
@@ -96,14 +97,11 @@ function spanHead(span: number): string {
   return words.storyLabels.span(u95 ?? '');
 }
 
-function barOf({ read, believed, difference }: GaugingPoint, { span, columns }: Bars): string {
+function barOf(point: GaugingPoint, { span, columns }: Bars, options: TextOptions): string {
+  const { believed, difference } = point;
   if (believed === null || difference === null) return '';
-  const parts = {
-    difference: difference.value,
-    readU95: read.u95 ?? 0,
-    believedU95: believed.u95 ?? 0,
-    span,
-  };
+  const [off, read, was] = [difference, point.read, believed].map((figure) => amountOf(figure, options));
+  const parts = { difference: off?.value ?? 0, readU95: read?.u95 ?? 0, believedU95: was?.u95 ?? 0, span };
   return gaugeBar(parts, columns);
 }
 

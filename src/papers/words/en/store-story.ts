@@ -14,9 +14,9 @@ export const storyLabels = {
   how: 'HOW',
   read: 'READ L',
   believed: 'BELIEVED L',
-  difference: 'DIFFERENCE L',
+  difference: 'OFF BY L',
   /** What the bars of readings span. */
-  span: (litres: string): string => `\u2212${litres} to +${litres} L`,
+  span: (most: string): string => `\u2212${most} to +${most}`,
   familyNote:
     'By perfect mixing since it last stood at its usable remainder. Each ± is its part of the ± of the content; how surely the water mixed is not in it.',
   barNote: (signs: { readonly believed: string; readonly read: string; readonly middle: string }): string =>
