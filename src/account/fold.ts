@@ -13,6 +13,7 @@ import { Ledger, storeAccount } from './ledger.ts';
 import { normFlowsOf, poolsOf } from './people-and-air.ts';
 import { cloneStore, type StoreFacts, type StoreState } from './store-state.ts';
 import { Usage } from './usage.ts';
+import type { WatcherOf } from './watcher.ts';
 
 export type AccountFinding = Finding<AccountFindingCode> & { readonly atMs: number };
 
@@ -38,6 +39,9 @@ export interface Flow {
   /** It left its source some time ago: what was read of the source since has it inside. */
   readonly leftEarlier?: boolean;
 }
+
+/** Who follows the water while entries are posted. */
+export type Watcher = WatcherOf<Fold, Flow>;
 
 /** A movement that later ones are compared with, to see the same act entered twice. */
 export interface RecentMovement {
@@ -157,6 +161,8 @@ export class Fold {
   lastLineMs: number | null = null;
   lastEntryMs: number | null = null;
   entries = 0;
+  /** Who follows the water through a pass; nobody hears what a copy does. */
+  watcher: Watcher | null = null;
   /** Without the estimator only whole milligrams are moved: for rebuilding a ledger alone. */
   readonly estimating: boolean;
 

@@ -24,5 +24,5 @@ export type { LogRequest, RequestWith } from './log/request.ts';
 export { quirks } from './quirks.ts';
 export { since } from './since.ts';
 export { outpostText, putOutpostFile, readOutpostFile, startBook, startPractice } from './start.ts';
-export { storeList, storeShow } from './stores.ts';
+export { type StoreQuery, storeList, storeShow } from './stores.ts';
 export { openFindings, today, todaySheet } from './today.ts';

@@ -1,4 +1,5 @@
 // The door of the papers: what other rooms may use.
+export { gaugingTable } from './csv/gauging-table.ts';
 export type { BegunSheet, CheckedSheet, CopiedSheet, ImportedSheet } from './sheets/acts.ts';
 export type { BookLine, BookSheet, KeptSheet } from './sheets/book.ts';
 export type { CountedStore, CountItem, CountResult, CountSheet, CountVerdict } from './sheets/count.ts';
@@ -7,7 +8,16 @@ export type { WordedFinding } from './sheets/finding.ts';
 export type { Quirk, QuirkFacts, QuirkKind, QuirksSheet } from './sheets/quirks.ts';
 export type { SinceSheet } from './sheets/since.ts';
 export type { StoreEvent, StoreSheet, StoresSheet } from './sheets/store.ts';
+export type {
+  EstimatePoint,
+  FamilyNode,
+  GaugingPoint,
+  GaugingSheet,
+  PlotMoment,
+} from './sheets/store-story.ts';
 export type { CoverFigure, SheetHead, StoreLine, StoreMark, SumLine, TodaySheet } from './sheets/today.ts';
+export { plotFileName } from './svg/file-name.ts';
+export { gaugingPlot } from './svg/gauging-plot.ts';
 export {
   begunText,
   checkedText,

@@ -1,10 +1,8 @@
 // Sheets of an invented outpost, made by hand: what the desk would hand out, small enough to be read.
 import type {
-  Because,
   BookSheet,
   CoverFigure,
   KeptSheet,
-  SheetFigure,
   SheetHead,
   StoreLine,
   StoreSheet,
@@ -12,22 +10,10 @@ import type {
   WordedFinding,
 } from '../../src/papers/index.ts';
 import { wordFinding } from '../../src/papers/index.ts';
+import { at, because, mass, volume } from './sample-figures.ts';
+import { family, gauging } from './sample-story.ts';
 
-const DENSITY = 0.9978;
 const dayRule = { dayOneUtcMs: Date.UTC(2147, 2, 1), lineMinuteOfDay: 1260 };
-const at = (day: number, hour: number, minute = 0): number => Date.UTC(2147, 2, day, hour, minute);
-const because: Because = {
-  entries: ['0f000000-0000-7000-8000-000000000001'],
-  method: 'stock-sum',
-  inputs: [{ name: 'density', value: 997.8, unit: 'kg/m3' }],
-};
-const volume = (value: number, u95: number | null): SheetFigure => ({ value, u95, unit: 'L', because });
-const mass = (value: number, u95: number | null): SheetFigure => ({
-  value: value * DENSITY,
-  u95: u95 === null ? null : u95 * DENSITY,
-  unit: 'kg',
-  because,
-});
 
 export const head: SheetHead = {
   outpost: 'Skerry',
@@ -309,6 +295,8 @@ export const oneStore: StoreSheet = {
       stamp: 'Day 3 10:15 UTC',
       kind: 'weigh',
       text: 'weigh C-03: 20.1\u00A0\u00B1\u00A00.4\u00A0L, by balance',
+      undoneBy: null,
+      correctedBy: 'skerry 9',
     },
     {
       ref: 'skerry 55',
@@ -316,8 +304,13 @@ export const oneStore: StoreSheet = {
       stamp: 'Day 46 16:30 UTC',
       kind: 'hold',
       text: 'HOLD Q-01 on C-02, C-03, C-04 and C-05; CONDITIONAL R2: plate count',
+      undoneBy: null,
+      correctedBy: null,
     },
   ],
+  olderEvents: 5,
+  family,
+  gauging,
   findings: [normal.findings[0] as WordedFinding],
 };
 

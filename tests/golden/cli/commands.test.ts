@@ -88,6 +88,17 @@ const sessions: Readonly<Record<string, readonly string[]>> = {
     'waterwright store add C-20 --kind container --capacity 22L --remainder 0.6L',
     'waterwright store show c20',
   ],
+  'store-show': [
+    'waterwright store show c07 --width 100 --history 3',
+    'waterwright store show W-01 --history 1',
+    'waterwright store show PB --units kg --history 1',
+    'waterwright store show R2 --at D13 --history 1',
+    'waterwright store show R2 --plain',
+    'waterwright store show R2 --svg -o .',
+    'waterwright store show R2 --csv -o R2.csv',
+    'waterwright store show R2 --svg --csv',
+    'waterwright store show R2 --history 0',
+  ],
   'book-show': [
     'waterwright book show --most 5',
     'waterwright book show --day D9 --width 100',

@@ -53,8 +53,16 @@ export const EVERYDAY_COMMANDS: readonly Command[] = [
     path: ['store', 'show'],
     does: 'one store, and the answer to: may I use this water?',
     args: [{ name: 'STORE', what: 'its name; c07 is C-07' }],
-    flags: [],
-    examples: [['waterwright store show c07', '']],
+    flags: ['history', 'svg', 'csv'],
+    examples: [
+      ['waterwright store show c07', ''],
+      ['waterwright store show R2 --history 40', 'more of the entries that name it'],
+      ['waterwright store show R2 --svg -o R2.svg', 'its gauging plot: estimate and readings over the days'],
+      ['waterwright store show R2 --csv -o R2.csv', 'the figures of that plot'],
+    ],
+    more: [
+      'Where -o names a folder, a plot or its figures go there under a name with the store, the day and the time.',
+    ],
   },
   {
     path: ['store', 'add'],
