@@ -2,7 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { coverQuantiles } from './cover.ts';
+import { coverQuantiles } from './cover-quantiles.ts';
+import { sureUse } from './use-ahead.ts';
 
 const page = readFileSync(join(import.meta.dirname, '../../docs/methods/cover.md'), 'utf8');
 const block = page.split('```examples\n')[1]?.split('```')[0] ?? '';
@@ -17,6 +18,7 @@ test.each(lines)('%s', (line) => {
     .split(/\s+/)
     .slice(1)
     .map(Number);
-  const { q05, q50, q95 } = coverQuantiles({ massMg, uMg }, { useMgPerDay, useUMgPerDay, dayUMg });
+  const cases = [sureUse({ meanMg: useMgPerDay, uMg: useUMgPerDay, dayUMg })];
+  const { q05, q50, q95 } = coverQuantiles({ massMg, uMg }, { people: 1, cases });
   expect([q05, q50, q95].map((days) => days?.toFixed(2) ?? 'never').join(' ')).toBe(wanted.trim());
 });
