@@ -47,13 +47,13 @@ export function drawOf(position: Position, use: DailyUse | null): Draw | null {
 }
 
 /** Free water and what the reserve holds above its floor; null for a grade of which no reserve is kept. */
-export function stockToFloor(position: Position, grade: string, sumOf = position.sumOf): Stock | null {
+export function stockToFloor(position: Position, grade: string): Stock | null {
   const holdsReserve = position.stores.some((store) => store.facts.reserve && store.grade === grade);
   if (!holdsReserve) return null;
   const free = freeStock(position, grade);
   const reserve = reserveStock(position);
   return {
     massMg: free.massMg + reserve.massMg - reserve.floorMg,
-    uMg: sumOf([...free.stores, ...reserve.stores]).uMg,
+    uMg: position.sumOf([...free.stores, ...reserve.stores]).uMg,
   };
 }
