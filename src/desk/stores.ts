@@ -13,6 +13,7 @@ import { type Answer, yes } from './answer.ts';
 import { type Desk, type Moment, positionAt, type Sight } from './desk.ts';
 import { findName } from './log/context.ts';
 import { headOf, storeLine, wordOf } from './today.ts';
+import { worthOf } from './worth.ts';
 
 export async function storeList(desk: Desk, sight: Sight, moment: Moment): Promise<Answer<StoresSheet>> {
   const seen = await positionAt(desk, sight, moment);
@@ -50,6 +51,7 @@ export async function storeShow(
     facts: factsOf(position, store),
     gradeHistory: store.gradeHistory,
     biocides: store.biocides,
+    worth: worthOf(position, id.value),
     history: await historyOf(desk, position, id.value),
     findings: position.findings
       .filter((finding) => concerns(finding, id.value))

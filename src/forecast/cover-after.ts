@@ -1,7 +1,7 @@
 // How surely a cover is known, and how surely it would be known after a reading that nobody has taken yet.
 import { freeStock, type Position, type ReadingAhead, reserveStock } from '../account/index.ts';
 import { drawOf, stockToFloor, useOf } from './cover.ts';
-import { coverHalfWidth, type Draw, type Stock } from './cover-quantiles.ts';
+import { coverHalfWidth, coverQuantiles, type Draw, type Stock } from './cover-quantiles.ts';
 
 /** `free`: until the free water is used up; `to floor`: until the reserve stands at its floor besides. */
 export type Reach = 'free' | 'to floor';
@@ -16,6 +16,8 @@ export interface CoverInDoubt {
   readonly draw: Draw | null;
   /** Half the width of the 95 % interval of the run-out; null without data, or where it has no late end. */
   readonly halfWidthDays: number | null;
+  /** The middle of the outcomes; null without data, or where it does not run out. */
+  readonly middleDays: number | null;
 }
 
 /** The same cover after a reading: its stock is as large and better known. */
@@ -39,6 +41,7 @@ export function coversInDoubt(position: Position, grades: readonly string[]): re
       draw,
       ...each,
       halfWidthDays: draw === null ? null : coverHalfWidth(each.stock, draw),
+      middleDays: draw === null ? null : coverQuantiles(each.stock, draw).q50,
     }));
   });
 }

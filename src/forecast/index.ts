@@ -3,3 +3,5 @@ export { type Cover, coverOf } from './cover.ts';
 export { type CoverAfter, type CoverInDoubt, coverAfter, coversInDoubt, type Reach } from './cover-after.ts';
 export { type CoverAtRate, coverAtRates, type DaysAtRate } from './cover-at-rates.ts';
 export type { CoverQuantiles } from './cover-quantiles.ts';
+export { dailyUse } from './daily-use.ts';
+export { usedAhead } from './use-ahead.ts';

@@ -7,6 +7,7 @@ export type { Quirk, QuirkFacts, QuirkKind, QuirksSheet } from './sheets/quirks.
 export type { SinceSheet } from './sheets/since.ts';
 export type { StoreEvent, StoreSheet, StoresSheet } from './sheets/store.ts';
 export type { CoverFigure, SheetHead, StoreLine, StoreMark, SumLine, TodaySheet } from './sheets/today.ts';
+export type { BeforeAndAfter, CoverAtRateFigure, ReadingWay, ReadingWorth } from './sheets/worth.ts';
 export {
   begunText,
   checkedText,

@@ -1,7 +1,6 @@
 // How often a band of what a crew will use holds what it then uses: simulated crews, the product's learner and simpler ones.
 import type { UsageDay } from '../../src/account/index.ts';
-import { dailyUse } from '../../src/forecast/daily-use.ts';
-import { usedAhead } from '../../src/forecast/use-ahead.ts';
+import { dailyUse, usedAhead } from '../../src/forecast/index.ts';
 import { normalCdf, normalQuantile, rootBetween, seededChance } from '../../src/ground/maths/index.ts';
 import { msPerDay } from '../../src/ground/units/index.ts';
 

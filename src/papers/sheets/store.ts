@@ -1,6 +1,7 @@
 // The sheet of one store: what is in it, may it be used, where it came from, how it is known.
 import type { WordedFinding } from './finding.ts';
 import type { SheetHead, StoreLine } from './today.ts';
+import type { ReadingWorth } from './worth.ts';
 
 export interface StoreEvent {
   /** `corrie 34`: site and number. */
@@ -20,6 +21,8 @@ export interface StoreSheet {
   readonly facts: readonly { readonly name: string; readonly text: string }[];
   readonly gradeHistory: readonly string[];
   readonly biocides: readonly string[];
+  /** What a reading of it would be worth; null where it cannot be read at any time. */
+  readonly worth: ReadingWorth | null;
   readonly history: readonly StoreEvent[];
   readonly findings: readonly WordedFinding[];
 }

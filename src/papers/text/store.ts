@@ -1,6 +1,7 @@
 // One store as a text: may it be used, what is in it, how it is known, where it came from.
 import type { StoreEvent, StoreSheet } from '../sheets/store.ts';
 import * as words from '../words/en/labels.ts';
+import { worthLabels } from '../words/en/worth.ts';
 import { saidKnown } from './age.ts';
 import { said, stockOf } from './figures.ts';
 import { findingRecords } from './finding-records.ts';
@@ -10,8 +11,9 @@ import { page, record } from './page.ts';
 import { signed } from './signs.ts';
 import { type Column, table } from './table.ts';
 import { headLines } from './today-head.ts';
-import { storeFields } from './today-plain.ts';
+import { readingRecord, storeFields } from './today-plain.ts';
 import { widthOf } from './width.ts';
+import { worthText } from './worth.ts';
 import { hanging, wrap } from './wrap.ts';
 
 export function storeText(sheet: StoreSheet, options: TextOptions): string {
@@ -42,9 +44,10 @@ function storeLines({ store, answer }: StoreSheet, options: TextOptions): string
 }
 
 function factLines(sheet: StoreSheet, options: TextOptions): string[] {
-  const { facts, gradeHistory, biocides } = sheet;
+  const { facts, gradeHistory, biocides, worth } = sheet;
   const all = [
     ...facts,
+    ...(worth === null ? [] : [{ name: worthLabels.now, text: worthText(worth, options) }]),
     ...(gradeHistory.length === 0
       ? []
       : [{ name: words.storeLabels.heldBefore, text: gradeHistory.join(', ') }]),
@@ -68,7 +71,7 @@ function historyLines(history: readonly StoreEvent[], options: TextOptions): str
   return [...lines, ...note];
 }
 
-/** store … · answer … · fact name text · finding … · entry ref id stamp kind text. */
+/** store … · answer … · fact name text · reading as in today · finding … · entry ref id stamp kind text. */
 function plainLines(sheet: StoreSheet, options: TextOptions): string[] {
   const text = (value: string) => signed(value, 'plain');
   return [
@@ -77,6 +80,7 @@ function plainLines(sheet: StoreSheet, options: TextOptions): string[] {
     ...sheet.facts.map((fact) => record(['fact', text(fact.name), text(fact.text)])),
     ...sheet.gradeHistory.map((grade) => record(['held', text(grade)])),
     ...sheet.biocides.map((biocide) => record(['biocide', text(biocide)])),
+    ...(sheet.worth === null ? [] : [readingRecord(sheet.worth, options)]),
     ...findingRecords(sheet.findings, 'finding'),
     ...sheet.history.map((event) =>
       record(['entry', ...[event.ref, event.id, event.stamp, event.kind, event.text].map(text)]),
