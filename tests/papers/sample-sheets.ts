@@ -44,7 +44,7 @@ export const head: SheetHead = {
   entries: 202,
 };
 
-type Told = Partial<Omit<StoreLine, 'mass' | 'volume'>> & {
+type Told = Partial<Omit<StoreLine, 'mass' | 'volume' | 'band'>> & {
   readonly id: string;
   readonly litres: readonly [number, number | null];
 };
@@ -63,8 +63,14 @@ export function store({ id, litres, ...told }: Told): StoreLine {
     mark: '',
     port: null,
     howKnown: 'weighed',
+    standing: 'deduced',
     age: 30,
     ...told,
+    band: {
+      low: Math.max(0, litres[0] - (litres[1] ?? 0)),
+      high: litres[0] + (litres[1] ?? 0),
+      unit: 'L',
+    },
     mass: mass(...litres),
     volume: volume(...litres),
   };
