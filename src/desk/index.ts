@@ -25,3 +25,4 @@ export { since } from './since.ts';
 export { outpostText, putOutpostFile, readOutpostFile, startBook, startPractice } from './start.ts';
 export { storeList, storeShow } from './stores.ts';
 export { openFindings, today, todaySheet } from './today.ts';
+export { bestReadings, worthOf } from './worth.ts';

@@ -32,7 +32,8 @@ export function worthOf(
   const store = position.stores.find(({ facts }) => facts.id === id);
   if (ahead === null || store === undefined) return null;
   const because: Because = {
-    entries: store.because,
+    // What the content rests on in all stands with the content itself.
+    entries: store.because.slice(0, 1),
     method: 'worth-of-a-reading',
     inputs: [
       { name: 'store', value: id, unit: '' },
