@@ -17,6 +17,7 @@ export {
   type RecordOfDoubts,
   type StockSum,
 } from './position.ts';
+export type { ReadingAhead, WayOfReading } from './reading-ahead.ts';
 export { Account, type OpenOutcome } from './reckon.ts';
 export { biocidesIn, gradeAfter, type RuleBreak, ruleBreaks, type Side } from './rules.ts';
 export type { AccountSnapshot, SnapshotPlace } from './snapshot.ts';

@@ -26,3 +26,4 @@ export { since } from './since.ts';
 export { outpostText, putOutpostFile, readOutpostFile, startBook, startPractice } from './start.ts';
 export { type StoreQuery, storeList, storeShow } from './stores.ts';
 export { openFindings, today, todaySheet } from './today.ts';
+export { bestReadings, worthOf } from './worth.ts';

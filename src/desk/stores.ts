@@ -8,6 +8,7 @@ import { findName } from './log/context.ts';
 import { historyOf } from './store-history.ts';
 import { familyNodes, gaugingSheet, refsOfStory } from './store-story.ts';
 import { headOf, storeLine, wordOf } from './today.ts';
+import { worthOf } from './worth.ts';
 
 export async function storeList(desk: Desk, sight: Sight, moment: Moment): Promise<Answer<StoresSheet>> {
   const seen = await positionAt(desk, sight, moment);
@@ -61,6 +62,7 @@ export async function storeShow(
     facts: factsOf(position, store),
     gradeHistory: store.gradeHistory,
     biocides: store.biocides,
+    worth: worthOf(position, id.value),
     history: history.events,
     olderEvents: history.older,
     family: familyNodes(position, store, { parts: story.family, refOf }),

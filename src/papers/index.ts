@@ -16,6 +16,7 @@ export type {
   PlotMoment,
 } from './sheets/store-story.ts';
 export type { CoverFigure, SheetHead, StoreLine, StoreMark, SumLine, TodaySheet } from './sheets/today.ts';
+export type { BeforeAndAfter, CoverAtRateFigure, ReadingWay, ReadingWorth } from './sheets/worth.ts';
 export { plotFileName } from './svg/file-name.ts';
 export { gaugingPlot } from './svg/gauging-plot.ts';
 export {

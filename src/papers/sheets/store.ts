@@ -2,6 +2,7 @@
 import type { WordedFinding } from './finding.ts';
 import type { FamilyNode, GaugingSheet } from './store-story.ts';
 import type { SheetHead, StoreLine } from './today.ts';
+import type { ReadingWorth } from './worth.ts';
 
 export interface StoreEvent {
   /** `corrie 34`: site and number. */
@@ -24,6 +25,8 @@ export interface StoreSheet {
   readonly facts: readonly { readonly name: string; readonly text: string }[];
   readonly gradeHistory: readonly string[];
   readonly biocides: readonly string[];
+  /** What a reading of it would be worth; null where it cannot be read at any time. */
+  readonly worth: ReadingWorth | null;
   /** The youngest entries that name the store, and how many older ones there are. */
   readonly history: readonly StoreEvent[];
   readonly olderEvents: number;

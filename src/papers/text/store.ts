@@ -2,6 +2,7 @@
 import type { StoreEvent, StoreSheet } from '../sheets/store.ts';
 import * as words from '../words/en/labels.ts';
 import { moreOf } from '../words/en/store-story.ts';
+import { worthLabels } from '../words/en/worth.ts';
 import { saidKnown } from './age.ts';
 import { fateOf } from './book.ts';
 import { familyLines, familyRecords } from './family.ts';
@@ -14,8 +15,9 @@ import { readingLines, readingRecords } from './readings.ts';
 import { signed } from './signs.ts';
 import { type Column, table } from './table.ts';
 import { headLines } from './today-head.ts';
-import { storeFields } from './today-plain.ts';
+import { readingRecord, storeFields } from './today-plain.ts';
 import { widthOf } from './width.ts';
+import { worthText } from './worth.ts';
 import { hanging, wrap } from './wrap.ts';
 
 export function storeText(sheet: StoreSheet, options: TextOptions): string {
@@ -48,9 +50,10 @@ function storeLines({ store, answer }: StoreSheet, options: TextOptions): string
 }
 
 function factLines(sheet: StoreSheet, options: TextOptions): string[] {
-  const { facts, gradeHistory, biocides } = sheet;
+  const { facts, gradeHistory, biocides, worth } = sheet;
   const all = [
     ...facts,
+    ...(worth === null ? [] : [{ name: worthLabels.now, text: worthText(worth, options) }]),
     ...(gradeHistory.length === 0
       ? []
       : [{ name: words.storeLabels.heldBefore, text: gradeHistory.join(', ') }]),
@@ -82,7 +85,7 @@ function historyLines({ history, olderEvents, store }: StoreSheet, options: Text
   return [...lines, ...notes.flatMap((note) => wrap(signed(note, options.style), proseWidth(options)))];
 }
 
-/** store … · answer … · fact name text · finding … · family … · reading … · entry ref id stamp kind text undone-by corrected-by. */
+/** store … · answer … · fact name text · worth as reading in today · finding … · family … · reading … · entry ref id stamp kind text undone-by corrected-by. */
 function plainLines(sheet: StoreSheet, options: TextOptions): string[] {
   const text = (value: string) => signed(value, 'plain');
   return [
@@ -91,6 +94,7 @@ function plainLines(sheet: StoreSheet, options: TextOptions): string[] {
     ...sheet.facts.map((fact) => record(['fact', text(fact.name), text(fact.text)])),
     ...sheet.gradeHistory.map((grade) => record(['held', text(grade)])),
     ...sheet.biocides.map((biocide) => record(['biocide', text(biocide)])),
+    ...(sheet.worth === null ? [] : [readingRecord(sheet.worth, options)]),
     ...findingRecords(sheet.findings, 'finding'),
     ...familyRecords(sheet.family, options),
     ...readingRecords(sheet.gauging.readings, options),
