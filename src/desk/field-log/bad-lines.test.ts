@@ -56,6 +56,7 @@ const CODES: Readonly<Record<FieldLogFindingCode, boolean>> = {
   'log-date-wrong': true,
   'log-day-differs': true,
   'log-before-opening': true,
+  'log-in-future': false,
   'log-time-order': true,
   'log-id-twice': true,
   'log-line-repeated': true,
