@@ -36,8 +36,7 @@ export function readContent(fold: Fold, entry: AnyEntry, state: StoreState, read
     uKg: reading.uMg / MG_PER_KG,
     recordOf: reading.instrument ?? reading.how,
   });
-  const uMg = contentOf(fold, state).uMg;
-  state.lastReading = { ...remembered, uMg, redundancy: outcome.isFarOff ? 0 : outcome.redundancy };
+  state.lastReading = { ...remembered, redundancy: outcome.isFarOff ? 0 : outcome.redundancy };
   noteOpeningError(fold, entry, state, openingUKg);
   if (outcome.isFarOff)
     noteReadFarOff(fold, entry, { state, reading, expectedMg: before.massMg, ...outcome });

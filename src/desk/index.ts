@@ -20,6 +20,7 @@ export { type DayForm, type DayFormItem, dayForm } from './log/day-form.ts';
 export { COMMAND_OF_KIND, formKinds, formOf, type KindField } from './log/kind-form.ts';
 export { log } from './log/log.ts';
 export type { LogRequest, RequestWith } from './log/request.ts';
+export { quirks } from './quirks.ts';
 export { since } from './since.ts';
 export { outpostText, putOutpostFile, readOutpostFile, startBook, startPractice } from './start.ts';
 export { storeList, storeShow } from './stores.ts';

@@ -89,6 +89,7 @@ function factsOf(position: Position, store: StorePosition): StoreSheet['facts'] 
     ...(store.port === null ? [] : [{ name: 'on port', text: store.port }]),
     ...(facts.visit === null ? [] : [{ name: 'leaves with', text: facts.visit }]),
     { name: 'released on', text: store.release },
+    { name: 'how surely', text: store.standing },
     ...(store.readAtMs === null
       ? []
       : [

@@ -191,7 +191,9 @@ export function storeLine(position: Position, store: StorePosition): StoreLine {
     port: store.port,
     mass: massFigure(store, because),
     volume: volumeFigure(position, store, because),
+    band: { low: store.lowMg / position.mgPerL, high: store.highMg / position.mgPerL, unit: 'L' },
     howKnown: store.howKnown,
+    standing: store.standing,
     age: store.ageMs === null ? null : store.ageMs / 3_600_000,
   };
 }

@@ -3,5 +3,11 @@ import type { Command } from './command.ts';
 import { BOOK_COMMANDS } from './tables/book.ts';
 import { EVERYDAY_COMMANDS } from './tables/everyday.ts';
 import { LOG_COMMANDS } from './tables/log.ts';
+import { REPORT_COMMANDS } from './tables/report.ts';
 
-export const COMMANDS: readonly Command[] = [...EVERYDAY_COMMANDS, ...LOG_COMMANDS, ...BOOK_COMMANDS];
+export const COMMANDS: readonly Command[] = [
+  ...EVERYDAY_COMMANDS,
+  ...LOG_COMMANDS,
+  ...BOOK_COMMANDS,
+  ...REPORT_COMMANDS,
+];

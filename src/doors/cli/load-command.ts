@@ -24,6 +24,8 @@ const ofWord: Readonly<Record<string, () => Promise<Loaded>>> = {
   'book close': () => import('./commands/book-close.ts'),
   'book backup': () => import('./commands/book-backup.ts'),
   'book export': () => import('./commands/book-export.ts'),
+  'report list': () => import('./commands/report.ts'),
+  'report show': () => import('./commands/report.ts'),
   'book outpost': () => import('./commands/book-outpost.ts'),
 };
 

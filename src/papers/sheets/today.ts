@@ -56,7 +56,11 @@ export interface StoreLine {
   readonly port: string | null;
   readonly mass: SheetFigure;
   readonly volume: SheetFigure;
+  /** Ends of the band of 95 %, cut off at empty and at full. */
+  readonly band: { readonly low: number; readonly high: number; readonly unit: string };
   readonly howKnown: string;
+  /** checked, only source, deduced or unknown. */
+  readonly standing: string;
   /** Hours since the last direct reading; null when there was none. */
   readonly age: number | null;
 }

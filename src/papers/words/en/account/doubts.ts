@@ -37,11 +37,11 @@ export const doubtWords = {
     const [text, causes] =
       offMg < 0
         ? [
-            `Since the last line ${by} of what people give off reached neither the condensate counter nor the cabin air, which stands at ${humidity} of humidity (${textOf(data, 'ref')}).`,
+            `${by} of the vapour that people gave off since the last line is missing: it reached neither the condensate counter nor the air (humidity ${humidity}, ${textOf(data, 'ref')}).`,
             'Another condenser or a cold surface may be collecting, people may have been fewer or less active, or a counter is wrong.',
           ]
         : [
-            `Since the last line ${by} more came to the condensate counter and the cabin air than people give off; the humidity stands at ${humidity} (${textOf(data, 'ref')}).`,
+            `${by} more vapour came since the last line than people give off: it is in the condensate counter or in the air (humidity ${humidity}, ${textOf(data, 'ref')}).`,
             'Water may be evaporating somewhere in the cabin, people may have been more or more active, or a counter is wrong.',
           ];
     return say(
