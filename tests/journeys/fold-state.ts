@@ -29,6 +29,10 @@ export function stateOf(fold: Fold): string {
     runs: [...fold.runs],
     visits: [...fold.visits],
     recent: fold.recent,
+    habits: Object.entries(fold.habits).map(([name, habit]) => [
+      name,
+      habit instanceof Map ? [...habit] : habit,
+    ]),
     beforeOpening: fold.beforeOpening.map(({ id }) => id),
     closedDays: [...fold.closedDays],
     findings: positionOf(fold, fold.lastEntryMs ?? 0).findings,

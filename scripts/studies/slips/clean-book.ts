@@ -284,10 +284,9 @@ function plannedOf(outpost: Outpost, day: number): Planned[] {
 
 function berth(outpost: Outpost): void {
   const line = PRACTICE.find(({ kind }) => kind === 'berth');
-  const stores = (line?.['stores'] as { id: string; grade: string; litres: number }[]).map((told) => {
-    outpost.vessels.set(told.id, { volumeL: told.litres, grade: told.grade, emptied: false });
-    return told;
-  });
+  const stores = (line?.['stores'] ?? []) as { id: string; grade: string; litres: number }[];
+  for (const { id, litres, grade } of stores)
+    outpost.vessels.set(id, { volumeL: litres, grade, emptied: false });
   outpost.say('berth', { vehicle: 'Pannier 8', planned_undock_day: 51, stores });
 }
 

@@ -10,6 +10,8 @@ export interface Asked {
   readonly code: string;
   /** What tells it from others: code, line, store, field. */
   readonly key: string;
+  /** What sort of the code it is, where it has sorts. */
+  readonly why: string;
   /** Ids of the log lines that it names. */
   readonly lines: readonly string[];
   readonly store: string | null;
@@ -21,8 +23,8 @@ export interface Evening {
   readonly entries: number;
 }
 
-/** Codes that the switched-off control leaves out. */
-export type Without = ReadonlySet<string>;
+/** Questions that a control leaves out: some codes, or all that the account asks. */
+export type Without = ReadonlySet<string> | 'the account';
 
 /** Reads and folds what was written until an evening. Only what asks is listed: what is merely good to know is not. */
 export function evening(
@@ -38,10 +40,18 @@ export function evening(
   );
   const refOfLine = (line: number | undefined) => (line === undefined ? [] : [lines[line - 1]?.id ?? '']);
   const refused = read.findings
-    .filter(({ severity }) => severity !== 'know')
+    .filter(({ severity, code }) => severity !== 'know' && !isLeftOut('reader', code, without))
     .map(({ code, where }): Asked => {
       const key = `${code} ${refOfLine(where.line).join('')} ${where.field ?? ''}`;
-      return { by: 'reader', code, key, lines: refOfLine(where.line), store: null, instrument: null };
+      return {
+        by: 'reader',
+        code,
+        key,
+        why: '',
+        lines: refOfLine(where.line),
+        store: null,
+        instrument: null,
+      };
     });
   const refs = new Map(read.drafts.map((draft) => [draft.id, draft.origin?.ref ?? '']));
   const fold = new Fold(outpost.outpost, { index: outpost });
@@ -50,19 +60,25 @@ export function evening(
   for (const entry of entries) applyEntry(fold, entry);
   const told = positionOf(fold, Math.max(eveningMs, fold.lastEntryMs ?? 0)).findings;
   const asked = told
-    .filter(({ severity, code }) => severity !== 'know' && !without.has(code))
+    .filter(({ severity, code }) => severity !== 'know' && !isLeftOut('account', code, without))
     .map(({ code, where, data, entries: ids }): Asked => {
       const named = ids.map((id) => refs.get(id) ?? '');
       const main = where.entry === undefined ? '' : (refs.get(where.entry) ?? '');
-      const key = `${code} ${main} ${where.store ?? ''} ${where.field ?? ''} ${String(data['why'] ?? data['against'] ?? '')}`;
+      const why = String(data['why'] ?? data['against'] ?? '');
+      const key = `${code} ${main} ${where.store ?? ''} ${where.field ?? ''} ${why}`;
       return {
         by: 'account',
         code,
         key,
+        why,
         lines: named,
         store: where.store ?? null,
         instrument: where.field ?? null,
       };
     });
   return { asked: [...refused, ...asked], entries: entries.length };
+}
+
+function isLeftOut(by: Asked['by'], code: string, without: Without): boolean {
+  return without === 'the account' ? by === 'account' : without.has(code);
 }

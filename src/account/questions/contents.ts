@@ -8,7 +8,7 @@ import { askFigure } from './question.ts';
 import { askStore, storesThat } from './stores.ts';
 
 /** A reading may be above the capacity by this part. Ours, no source: readings have doubts. */
-const OVER_SHARE = 0.02;
+export const OVER_SHARE = 0.02;
 /** Another store is named when the reading is so many standard deviations from the named one, and so few from the other. Ours, no source. */
 const FAR = 4;
 const NEAR = 2;
@@ -38,7 +38,8 @@ export function askContent(
     const fit = fittingReading(
       massMg / fold.mgPerL,
       { kgPerL: fold.mgPerL / 1_000_000 },
-      (value) => Math.abs(value - believedL) <= slackL,
+      // Next to nothing is near to nothing in any unit.
+      (value) => value > slackL && Math.abs(value - believedL) <= slackL,
     );
     if (fit !== null || isOver) {
       askFigure(fold, entry, {
@@ -115,51 +116,4 @@ export function askRest(fold: Fold, entry: Entry<'declared-empty'>): void {
     ...{ code: 'reading-implausible', of: 'rest', value: residual.massMg / fold.mgPerL, unit: 'L', fit },
     ...{ low: low / fold.mgPerL, high: high / fold.mgPerL, against: 'usual', store },
   });
-}
-
-interface FirstTold {
-  readonly store: string;
-  readonly amount?: Amount | undefined;
-  readonly capacityMg: number;
-  readonly fillMg: number | null;
-  readonly loadedMassMg?: number | undefined;
-}
-
-/** A loader weighs: litres and kilograms of one load agree by this part. Ours, no source. */
-const LOADED_SHARE = 0.03;
-/** A number that is a full store's but for its point is within this of the usual fill. Ours, no source. */
-const FILL_SHARE = 0.05;
-
-/** Contents that are told for the first time: an opening, a store that came aboard. */
-export function askFirstTold(fold: Fold, entry: AnyEntry, told: FirstTold): void {
-  const { amount, capacityMg, fillMg, loadedMassMg, store } = told;
-  if (amount === undefined || amount.massMg === 0) return;
-  const volumeL = amount.massMg / fold.mgPerL;
-  const said = {
-    code: 'reading-implausible',
-    of: 'content',
-    value: volumeL,
-    unit: 'L',
-    store,
-    name: store,
-  } as const;
-  const kgPerL = fold.mgPerL / 1_000_000;
-  const ask = (against: 'capacity' | 'loaded mass' | 'usual fill', low: number, high: number) => {
-    const fit = fittingReading(volumeL, { kgPerL }, (value) => value >= low && value <= high);
-    if (fit !== null || against !== 'usual fill')
-      askFigure(fold, entry, { ...said, low, high, against, fit });
-    return true;
-  };
-  if (loadedMassMg !== undefined && Math.abs(loadedMassMg - amount.massMg) > LOADED_SHARE * loadedMassMg) {
-    const loadedL = loadedMassMg / fold.mgPerL;
-    ask('loaded mass', loadedL * (1 - LOADED_SHARE), loadedL * (1 + LOADED_SHARE));
-  } else if (amount.massMg > capacityMg * (1 + OVER_SHARE)) ask('capacity', 0, capacityMg / fold.mgPerL);
-  else if (fillMg !== null && Math.abs(amount.massMg - fillMg) > FILL_SHARE * fillMg) {
-    const fillL = fillMg / fold.mgPerL;
-    // Part-used containers are usual: only a full one with its point elsewhere is asked about.
-    const isPoint = [0.1, 10, 0.01, 100].some(
-      (factor) => Math.abs(volumeL * factor - fillL) <= FILL_SHARE * fillL,
-    );
-    if (isPoint) ask('usual fill', fillL * (1 - FILL_SHARE), fillL * (1 + FILL_SHARE));
-  }
 }

@@ -25,6 +25,9 @@ const notCompared: ReadonlySet<Kind> = new Set<Kind>([
   'day-close',
 ]);
 
+/** A store may be read again and again, and read the same: such readings are a double tap only at the very same instant. */
+const readAgain: ReadonlySet<Kind> = new Set<Kind>(['weigh', 'gauge', 'pvt', 'meter', 'stock-count']);
+
 /** So many entries are compared with at the most. */
 const MOST_COMPARED = 60;
 
@@ -37,7 +40,7 @@ export function isProposedCopy(fold: Fold, entry: AnyEntry): boolean {
   const mine = markOf(entry);
   const { habits, decisions } = fold;
   const decision = decisions.get(entry.id);
-  const first = decision === undefined ? findFirst(fold, mine) : null;
+  const first = decision === undefined ? findFirst(fold, entry.kind, mine) : null;
   habits.copies = [...habits.copies.slice(1 - MOST_COMPARED), mine];
   if (decision !== undefined) return decision.decision === 'merge';
   if (first === null) return false;
@@ -87,20 +90,20 @@ function contentOf({ body }: AnyEntry, fromMs: number): string {
   });
 }
 
-function findFirst(fold: Fold, mine: CopyMark): { of: CopyMark; reason: string } | null {
+function findFirst(fold: Fold, kind: Kind, mine: CopyMark): { of: CopyMark; reason: string } | null {
   for (const of of fold.habits.copies) {
     if (of.mark !== mine.mark && of.markByClock !== mine.markByClock) continue;
-    const reason = reasonOf(of, mine);
+    const reason = reasonOf(of, mine, readAgain.has(kind) ? 0 : DOUBLE_TAP_MS);
     const isDecided = fold.decisions.get(of.entry)?.first === mine.entry;
     if (reason !== null && !isDecided) return { of, reason };
   }
   return null;
 }
 
-function reasonOf(first: CopyMark, mine: CopyMark): string | null {
+function reasonOf(first: CopyMark, mine: CopyMark, doubleTapMs: number): string | null {
   const apartMs = Math.abs(mine.atMs - first.atMs);
   const isElsewhere = first.source !== mine.source || first.site !== mine.site;
-  if (!isElsewhere) return first.by === mine.by && apartMs <= DOUBLE_TAP_MS ? 'double tap' : null;
+  if (!isElsewhere) return first.by === mine.by && apartMs <= doubleTapMs ? 'double tap' : null;
   if (apartMs <= SAME_ACT_MS) return 'another source';
   return apartMs <= WIDEST_CLOCK_MS && apartMs % CLOCK_STEP_MS === 0 ? 'clock apart' : null;
 }

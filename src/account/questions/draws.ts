@@ -15,6 +15,7 @@ const DOSE_SHARE = 0.004;
 
 export function askDraw(fold: Fold, entry: Entry<'source-change'>): void {
   const { counter, store, sinceMs, amount } = entry.body;
+  fold.habits.sourceTold.set(counter, entry.happenedAtMs);
   const instrument = fold.index.instruments.get(counter);
   const aDay = instrument === undefined ? null : expectedADay(fold, instrument, fold.peopleAboard);
   if (aDay === null) return;

@@ -3,9 +3,11 @@ import type { AnyEntry, Entry } from '../../book/index.ts';
 import { dayOf } from '../../ground/units/index.ts';
 import type { Fold } from '../fold.ts';
 import { noteEntry } from '../note.ts';
+import { askStoreAdded } from './first-told.ts';
+import { askArrival } from './people.ts';
 
 /** A day that nobody has changed stands: if it has changed, the slip belongs into the book. */
-export function askVisitDay(
+function askVisitDay(
   fold: Fold,
   entry: AnyEntry,
   visit: string,
@@ -16,6 +18,19 @@ export function askVisitDay(
   if (day === plannedDay) return;
   const data = { why: 'visit day', visit, day, plannedDay };
   noteEntry(fold, entry, { code: 'time-implausible', severity: 'act-today', data });
+}
+
+export function askBerth(fold: Fold, entry: Entry<'visit-berth'>): void {
+  const { visit, peopleArrive, stores } = entry.body;
+  askVisitDay(fold, entry, visit, fold.visits.get(visit)?.berthDay);
+  askArrival(fold, entry, peopleArrive);
+  for (const store of stores) askStoreAdded(fold, entry, store);
+}
+
+export function askDeparture(fold: Fold, entry: Entry<'visit-depart'>): void {
+  const { visit, peopleDepart } = entry.body;
+  askVisitDay(fold, entry, visit, fold.visits.get(visit)?.departDay);
+  askArrival(fold, entry, -peopleDepart);
 }
 
 export function askLeakCheck(fold: Fold, entry: Entry<'check'>): void {

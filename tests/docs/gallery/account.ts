@@ -2,6 +2,7 @@
 import type { AccountFindingCode } from '../../../src/account/index.ts';
 import { nameSamples } from './account-names.ts';
 import { qualitySamples } from './account-quality.ts';
+import { questionSamples } from './account-questions.ts';
 import { stockSamples } from './account-stocks.ts';
 import type { Samples } from './sample.ts';
 
@@ -9,4 +10,5 @@ export const accountSamples: Samples<AccountFindingCode> = {
   ...nameSamples,
   ...stockSamples,
   ...qualitySamples,
+  ...questionSamples,
 };

@@ -1,5 +1,6 @@
 // Every finding of the account and every refusal of the desk has four whole sentences, for the data that comes with it.
 import { describe, expect, test } from 'vitest';
+import { questionData } from '../../../../tests/papers/question-data.ts';
 import type { AccountFindingCode } from '../../../account/index.ts';
 import type { FindingData, Where } from '../../../ground/units/index.ts';
 import type { DeskFindingCode } from '../desk-codes.ts';
@@ -18,6 +19,7 @@ const of = { ref: 'E0034', entryNo: 'skerry:35', kind: 'movement', mgPerL: 997_8
 const litres = (volume: number): number => Math.round(volume * 997_800);
 
 const account: Readonly<Record<AccountFindingCode, readonly FindingData[]>> = {
+  ...questionData,
   'store-unknown': [
     { ...of, name: 'C-99', nearest: [] },
     { ...of, name: 'C 07', nearest: ['C-07', 'C-08'] },

@@ -3,7 +3,7 @@ import type { AccountFindingCode } from '../../../../account/index.ts';
 import type { FindingData, Where } from '../../../../ground/units/index.ts';
 import type { Sentences, Words } from '../../shape.ts';
 import { maybeNumber, maybeText, numberOf, textOf } from '../data.ts';
-import { saidValue, saidValueAt } from '../said.ts';
+import { saidValue } from '../said.ts';
 import { entryNo, entryOf, say } from '../say.ts';
 
 export const figureQuestionWords = {
@@ -27,41 +27,51 @@ function askFigure(data: FindingData, where: Where): Sentences {
   const fits = maybeNumber(data, 'fits');
   const wouldFit = fits === null ? '' : ` ${shown(fits, unit)} would fit${saidSlip(data)}.`;
   return say(
-    `${entryOf(data)} says ${value} ${saidOf(data, where)}; ${saidAgainst(data)}.${wouldFit} It counts as it was entered.`,
+    `${entryOf(data)} says ${value}${saidOf(data, where)}; ${saidAgainst(data)}.${wouldFit} It counts as it was entered.`,
     saidRange(data, unit),
     value,
     `If it is a slip: waterwright log undo ${entryNo(data)}, and enter it again. If it is right, nothing is to be done.`,
   );
 }
 
-/** A figure in three digits, with its unit: finer than that no question needs. */
-function shown(value: number, unit: string): string {
+/** A figure in three digits: finer than that no question needs. */
+function digits(value: number): number {
   const size = Math.abs(value);
-  const place = size >= 100 ? 0 : size >= 10 ? -1 : size >= 1 ? -2 : -3;
-  return unit === '' ? saidValue(value, unit) : saidValueAt(value, Number.isInteger(value) ? 0 : place, unit);
+  const steps = size >= 100 ? 1 : size >= 10 ? 10 : size >= 1 ? 100 : 1000;
+  return Number.isInteger(value) ? value : Math.round(value * steps) / steps;
+}
+
+function shown(value: number, unit: string): string {
+  return saidValue(digits(value), unit);
 }
 
 function saidOf(data: FindingData, where: Where): string {
   const of = textOf(data, 'of');
-  if (of === 'content') return `for the content of ${where.store ?? 'a store'}`;
-  if (of === 'rest') return `for the rest in ${where.store ?? 'a store'}`;
-  if (of === 'sample') return 'for a sample';
-  if (of === 'dose') return 'for a dose';
-  return of.startsWith('water') ? `of ${of}` : `for ${of}`;
+  if (of === 'content') return ` for the content of ${where.store ?? 'a store'}`;
+  if (of === 'rest') return ` for the rest in ${where.store ?? 'a store'}`;
+  if (of === 'sample' || of === 'dose') return ` for a ${of}`;
+  // `2160 strokes`: the unit is the name already.
+  if (of.endsWith(textOf(data, 'unit'))) return '';
+  return of.startsWith('water') ? ` of ${of}` : ` by the ${of}`;
 }
 
 function saidRange(data: FindingData, unit: string): string {
   const [low, high] = [numberOf(data, 'low'), numberOf(data, 'high')];
   if (low === high) return 'readings that fit each other';
   if (low === 0) return `at most ${shown(high, unit)}`;
-  return `${shown(low, unit)} to ${shown(high, unit)}`;
+  return saidBetween(low, high, unit);
+}
+
+/** `166 to 281 strokes` */
+function saidBetween(low: number, high: number, unit: string): string {
+  return `${shown(low, '')} to ${shown(high, unit)}`;
 }
 
 function saidAgainst(data: FindingData): string {
   const unit = textOf(data, 'unit');
   const name = maybeText(data, 'name') ?? '';
-  const [low, high] = [shown(numberOf(data, 'low'), unit), shown(numberOf(data, 'high'), unit)];
-  const between = `${low} to ${high}`;
+  const high = shown(numberOf(data, 'high'), unit);
+  const between = saidBetween(numberOf(data, 'low'), numberOf(data, 'high'), unit);
   switch (textOf(data, 'against')) {
     case 'source':
       return `${name} has ${high} at most, by the book`;

@@ -32,12 +32,7 @@ export const orderQuestionWords = {
   },
   'order-impossible': (data, where, context) => {
     const [text, expected, received] = saidOrderDoubt(data, where.store ?? null, context);
-    return say(
-      `${text} Both count as they were entered.`,
-      expected,
-      received,
-      undo(data, 'If its time is a slip'),
-    );
+    return say(text, expected, received, undo(data, 'If its time is a slip'));
   },
   'store-doubtful': (data, where, context) => {
     const candidates = listOf(data, 'candidates');
@@ -64,6 +59,11 @@ export const orderQuestionWords = {
     );
   },
 } satisfies Partial<Words<AccountFindingCode>>;
+
+/** `entry E0035`, in the middle of a sentence. */
+function thatEntry(data: FindingData): string {
+  return `entry ${textOf(data, 'ref')}`;
+}
 
 function saidReason(data: FindingData): string {
   const apart = numberOf(data, 'apartMin');
@@ -108,7 +108,7 @@ function saidTimeDoubt(data: FindingData, store: string | null, context?: WordsC
       ];
     case 'port empty':
       return [
-        `By ${entryOf(data).toLowerCase()} ${store ?? 'a store'} came onto ${textOf(data, 'port')} ${span('minutes')} after the one before it had come off (${timeOf(data, 'sinceMs', context)}), and no other source was told.`,
+        `By ${thatEntry(data)} ${store ?? 'a store'} came onto ${textOf(data, 'port')} ${span('minutes')} after the one before it had come off (${timeOf(data, 'sinceMs', context)}), and no other source was told.`,
         'the next store within two hours',
         span('minutes'),
       ];
@@ -142,7 +142,7 @@ function saidTimeDoubt(data: FindingData, store: string | null, context?: WordsC
     default: {
       const fits = timeOf(data, 'fitsAtMs', context);
       return [
-        `The counters in ${entryOf(data).toLowerCase()} (${listed(listOf(data, 'instruments'))}) are those of another time of day: ${fits} would fit.`,
+        `The counters in ${thatEntry(data)} (${listed(listOf(data, 'instruments'))}) are those of another time of day: ${fits} would fit.`,
         fits,
         `${saidClockDifference(-numberOf(data, 'shiftMin'))} from it`,
       ];
@@ -154,13 +154,13 @@ function saidOrderDoubt(data: FindingData, store: string | null, context?: Words
   switch (textOf(data, 'why')) {
     case 'after entered':
       return [
-        `${entryOf(data)} is said to have happened at ${timeOf(data, 'happenedAtMs', context)}, after it was entered (${timeOf(data, 'enteredAtMs', context)}).`,
+        `${entryOf(data)} is said to have happened at ${timeOf(data, 'happenedAtMs', context)}, after it was entered (${timeOf(data, 'enteredAtMs', context)}). It counts as it was entered.`,
         `a time up to ${timeOf(data, 'enteredAtMs', context)}`,
         timeOf(data, 'happenedAtMs', context),
       ];
     case 'ends before start':
       return [
-        `${entryOf(data)} ends at ${timeOf(data, 'endMs', context)} and starts after that, at ${timeOf(data, 'startMs', context)}.`,
+        `${entryOf(data)} ends at ${timeOf(data, 'endMs', context)} and starts after that, at ${timeOf(data, 'startMs', context)}. It counts as it was entered.`,
         'a start before the end',
         timeOf(data, 'startMs', context),
       ];
@@ -168,26 +168,26 @@ function saidOrderDoubt(data: FindingData, store: string | null, context?: Words
       const by = maybeText(data, 'otherRef');
       const port = textOf(data, 'port');
       return [
-        `By ${entryOf(data).toLowerCase()} ${store ?? 'a store'} comes off ${port}, where ${textOf(data, 'other')} had been put in its place at ${timeOf(data, 'otherAtMs', context)}${by === null ? '' : ` (${by})`}.`,
+        `By ${thatEntry(data)} ${store ?? 'a store'} comes off ${port}, where ${textOf(data, 'other')} had been put in its place at ${timeOf(data, 'otherAtMs', context)}${by === null ? '' : ` (${by})`}. Both count as they were entered.`,
         'a store that comes off before the next one is put on',
         'the other way round',
       ];
     }
     case 'result before sample':
       return [
-        `${entryOf(data)} draws the sample ${textOf(data, 'sample')}, whose result is in the book already.`,
+        `${entryOf(data)} draws the sample ${textOf(data, 'sample')}, whose result is in the book already. Both count as they were entered.`,
         'a sample before its result',
         'the result first',
       ];
     case 'people before':
       return [
-        `${entryOf(data)} changes who is aboard, and the day line ${textOf(data, 'otherRef')} (${timeOf(data, 'otherAtMs', context)}) had counted ${counted(numberOf(data, 'people'), 'person', 'people')} already.`,
+        `${entryOf(data)} changes who is aboard, and the day line ${textOf(data, 'otherRef')} (${timeOf(data, 'otherAtMs', context)}) had counted ${counted(numberOf(data, 'people'), 'person', 'people')} already. Both count as they were entered.`,
         'a line that counts people after they came and before they went',
         `${counted(numberOf(data, 'people'), 'person', 'people')} before`,
       ];
     default:
       return [
-        `${entryOf(data)} is the first check of ${textOf(data, 'what')} for ${textOf(data, 'visit')}, after its water had flowed (${timeOf(data, 'movedAtMs', context)}).`,
+        `${entryOf(data)} is the first check of ${textOf(data, 'what')} for ${textOf(data, 'visit')}, after its water had flowed (${timeOf(data, 'movedAtMs', context)}). It counts as it was entered.`,
         'a check before the first flow',
         'the flow first',
       ];
