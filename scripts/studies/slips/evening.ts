@@ -1,7 +1,7 @@
 // One evening of the study: the log up to then is read and folded as an import does it, and what is asked is noted.
 import { applyEntry, Fold, positionOf } from '../../../src/account/index.ts';
 import type { AnyEntry } from '../../../src/book/index.ts';
-import { readFieldLog } from '../../../src/desk/field-log/index.ts';
+import { readFieldLog } from '../../../src/desk/index.ts';
 import { eveningOf, OUTPOST, type Written } from './field-log.ts';
 
 /** Something that a person is asked, or told to act upon: by the reader of the log, or by the account. */
