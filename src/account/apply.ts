@@ -34,7 +34,8 @@ export function applyEntry(fold: Fold, entry: AnyEntry): void {
   if (tellsOfStocks.has(entry.kind)) noteBeforeOpening(fold, entry);
   if (entry.late !== undefined) noteLate(fold, entry);
   if (isProposedCopy(fold, entry)) return;
-  askAbout(fold, entry);
+  // A ledger alone has nothing to hold an entry against.
+  if (fold.estimating) askAbout(fold, entry);
   post(fold, entry);
   askedAbout(fold);
 }

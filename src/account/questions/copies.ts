@@ -1,10 +1,10 @@
 // An entry that says what another one has said already: typed twice, or copied by a source whose clock runs apart.
-import type { AnyEntry, Kind } from '../../book/index.ts';
+import { type AnyEntry, canonicalJson, type Json, type Kind } from '../../book/index.ts';
 import { msPerMinute } from '../../ground/units/index.ts';
 import { CLOCK_STEP_MS, DOUBLE_TAP_MS, SAME_ACT_MS, WIDEST_CLOCK_MS } from '../duplicates.ts';
 import type { Fold } from '../fold.ts';
 import { entryNoOf, noteEntry, refOf } from '../note.ts';
-import type { CopyMark } from './habits.ts';
+import { storeOfBody } from './times.ts';
 
 /**
  * Kinds that are never taken for copies: movements and pushes are looked up by their amounts (see duplicates.ts), an opening
@@ -37,73 +37,68 @@ const MOST_COMPARED = 60;
  */
 export function isProposedCopy(fold: Fold, entry: AnyEntry): boolean {
   if (notCompared.has(entry.kind)) return false;
-  const mine = markOf(entry);
-  const { habits, decisions } = fold;
-  const decision = decisions.get(entry.id);
-  const first = decision === undefined ? findFirst(fold, entry.kind, mine) : null;
-  habits.copies = [...habits.copies.slice(1 - MOST_COMPARED), mine];
+  const decision = fold.decisions.get(entry.id);
+  const first = decision === undefined ? findFirst(fold, entry) : null;
+  remember(fold, entry);
   if (decision !== undefined) return decision.decision === 'merge';
   if (first === null) return false;
+  const { of, reason } = first;
   const data = {
-    reason: first.reason,
-    apartMin: Math.round((mine.atMs - first.of.atMs) / msPerMinute),
-    atMs: mine.atMs,
-    firstAtMs: first.of.atMs,
-    firstRef: first.of.ref,
-    firstEntryNo: first.of.entryNo,
+    reason,
+    apartMin: Math.round((entry.happenedAtMs - of.happenedAtMs) / msPerMinute),
+    atMs: entry.happenedAtMs,
+    firstAtMs: of.happenedAtMs,
+    firstRef: refOf(of),
+    firstEntryNo: entryNoOf(of),
   };
-  const store = 'store' in entry.body && typeof entry.body.store === 'string' ? entry.body.store : undefined;
-  noteEntry(fold, entry, {
-    code: 'copy-proposed',
-    severity: 'act-today',
-    store,
-    data,
-    entries: [first.of.entry],
-  });
+  const store = storeOfBody(entry);
+  noteEntry(fold, entry, { code: 'copy-proposed', severity: 'act-today', store, data, entries: [of.id] });
   return true;
 }
 
-function markOf(entry: AnyEntry): CopyMark {
-  return {
-    mark: `${entry.kind} ${contentOf(entry, 0)}`,
-    markByClock: `${entry.kind} ${contentOf(entry, entry.happenedAtMs)}`,
-    entry: entry.id,
-    ref: refOf(entry),
-    entryNo: entryNoOf(entry),
-    atMs: entry.happenedAtMs,
-    site: entry.site,
-    source: entry.source ?? null,
-    by: entry.by,
-  };
+/** Keeps the youngest ones; the list is cut now and then, not at every entry. */
+function remember(fold: Fold, entry: AnyEntry): void {
+  const { habits } = fold;
+  habits.recent.push(entry);
+  if (habits.recent.length >= 2 * MOST_COMPARED) habits.recent = habits.recent.slice(-MOST_COMPARED);
 }
 
-/**
- * The day goes with the clock and is no part of it.
- * @param fromMs what times inside count from: from when it happened, a copy by another clock has the same content
- */
+function findFirst(fold: Fold, mine: AnyEntry): { of: AnyEntry; reason: string } | null {
+  let found: { of: AnyEntry; reason: string } | null = null;
+  const { recent } = fold.habits;
+  // From the youngest back: of several the oldest is named. Contents are looked at last, since most entries end before them.
+  for (let k = recent.length - 1; k >= 0; k--) {
+    const of = recent[k];
+    if (of === undefined || mine.happenedAtMs - of.happenedAtMs > WIDEST_CLOCK_MS) break;
+    if (of.kind !== mine.kind) continue;
+    const reason = reasonOf(of, mine);
+    if (reason === null || fold.decisions.get(of.id)?.first === mine.id || !saysTheSame(of, mine)) continue;
+    found = { of, reason };
+  }
+  return found;
+}
+
+function reasonOf(first: AnyEntry, mine: AnyEntry): string | null {
+  const apartMs = Math.abs(mine.happenedAtMs - first.happenedAtMs);
+  const doubleTapMs = readAgain.has(mine.kind) ? 0 : DOUBLE_TAP_MS;
+  const isElsewhere = first.source !== mine.source || first.site !== mine.site;
+  if (!isElsewhere) return first.by === mine.by && apartMs <= doubleTapMs ? 'double tap' : null;
+  if (apartMs <= SAME_ACT_MS) return 'another source';
+  return apartMs <= WIDEST_CLOCK_MS && apartMs % CLOCK_STEP_MS === 0 ? 'clock apart' : null;
+}
+
+/** Times inside may have been told by the clock of either: as they stand, or counted from when it happened. */
+function saysTheSame(a: AnyEntry, b: AnyEntry): boolean {
+  return contentOf(a, 0) === contentOf(b, 0) || contentOf(a, a.happenedAtMs) === contentOf(b, b.happenedAtMs);
+}
+
+/** The body, whatever the order of its fields; the day goes with the clock and is no part of it. */
 function contentOf({ body }: AnyEntry, fromMs: number): string {
-  return JSON.stringify(body, (key, value: unknown) => {
+  const plain = JSON.stringify(body, (key, value: unknown) => {
     if (key === 'day') return undefined;
     // A count at a point of use has no bottle: where it came from stands in for its name.
     if (key === 'sample' && 'point' in body) return undefined;
     return key.endsWith('Ms') && typeof value === 'number' ? value - fromMs : value;
   });
-}
-
-function findFirst(fold: Fold, kind: Kind, mine: CopyMark): { of: CopyMark; reason: string } | null {
-  for (const of of fold.habits.copies) {
-    if (of.mark !== mine.mark && of.markByClock !== mine.markByClock) continue;
-    const reason = reasonOf(of, mine, readAgain.has(kind) ? 0 : DOUBLE_TAP_MS);
-    const isDecided = fold.decisions.get(of.entry)?.first === mine.entry;
-    if (reason !== null && !isDecided) return { of, reason };
-  }
-  return null;
-}
-
-function reasonOf(first: CopyMark, mine: CopyMark, doubleTapMs: number): string | null {
-  const apartMs = Math.abs(mine.atMs - first.atMs);
-  const isElsewhere = first.source !== mine.source || first.site !== mine.site;
-  if (!isElsewhere) return first.by === mine.by && apartMs <= doubleTapMs ? 'double tap' : null;
-  if (apartMs <= SAME_ACT_MS) return 'another source';
-  return apartMs <= WIDEST_CLOCK_MS && apartMs % CLOCK_STEP_MS === 0 ? 'clock apart' : null;
+  return canonicalJson(JSON.parse(plain) as Json);
 }

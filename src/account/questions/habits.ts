@@ -1,4 +1,5 @@
 // What an outpost usually does, learned from its own entries: what new entries are held against before anybody is asked about them.
+import type { AnyEntry } from '../../book/index.ts';
 
 /** So many of the last accepted values are remembered. Ours, no source: two weeks of day lines. */
 const MOST_KEPT = 14;
@@ -13,20 +14,6 @@ export interface FlowSpan {
   readonly ref: string;
 }
 
-/** The content of an entry in short, by which another one with the same content is seen. */
-export interface CopyMark {
-  readonly mark: string;
-  /** The same with the times inside counted from when it happened. */
-  readonly markByClock: string;
-  readonly entry: string;
-  readonly ref: string;
-  readonly entryNo: string;
-  readonly atMs: number;
-  readonly site: string;
-  readonly source: string | null;
-  readonly by: string;
-}
-
 export interface LineMark {
   readonly day: number;
   readonly atMs: number;
@@ -35,7 +22,7 @@ export interface LineMark {
   readonly people: number;
 }
 
-/** Plain data. Lists are replaced and never changed, so that copies may share them. */
+/** Plain data. The lists in the tables are replaced and never changed, so that copies may share them. */
 export interface Habits {
   /** Litres a person and day, by counter. */
   readonly perPersonDayL: Map<string, readonly number[]>;
@@ -62,7 +49,8 @@ export interface Habits {
   readonly oddHours: Map<string, number>;
   /** Checks that were made, by what and visit. */
   readonly checked: Map<string, string>;
-  copies: readonly CopyMark[];
+  /** Entries that later ones are compared with, to see the same one entered twice. */
+  recent: AnyEntry[];
   line: LineMark | null;
   /** Fewest and most people aboard since the last day line. */
   people: { readonly fewest: number; readonly most: number } | null;
@@ -90,7 +78,7 @@ export function noHabits(): Habits {
     putOn: new Map(),
     oddHours: new Map(),
     checked: new Map(),
-    copies: [],
+    recent: [],
     line: null,
     people: null,
     peopleAsked: null,
@@ -102,6 +90,7 @@ export function noHabits(): Habits {
 export function cloneHabits(habits: Habits): Habits {
   return {
     ...habits,
+    recent: [...habits.recent],
     perPersonDayL: new Map(habits.perPersonDayL),
     lastPerDayL: new Map(habits.lastPerDayL),
     spots: new Map(habits.spots),

@@ -17,6 +17,7 @@ describe('entered and happened', () => {
     [at(2, 6), {}, []],
     [at(2, 9), {}, ['written late']],
     [at(2, 9), { late: 'found on paper' }, []],
+    [at(2, 9), { note: 'forgotten yesterday' }, []],
     [at(1, 11), {}, ['after entered']],
   ])('entered at %d', (enteredAtMs, more, expected) => {
     const told = holm();

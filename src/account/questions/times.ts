@@ -17,7 +17,7 @@ const ONE_SITTING_MS = 2 * 60 * msPerMinute;
 /** A day line so far from its time is asked about. Ours, no source. */
 const LINE_APART_MS = 3 * 60 * msPerMinute;
 
-/** Entered-at against happened-at. An entry that says why it is late is not asked about. */
+/** Entered-at against happened-at. */
 export function askEntered(fold: Fold, entry: AnyEntry): void {
   const store = storeOfBody(entry);
   const lateMs = entry.enteredAtMs - entry.happenedAtMs;
@@ -27,12 +27,18 @@ export function askEntered(fold: Fold, entry: AnyEntry): void {
     return;
   }
   const dueMs = dueOf(fold, entry.happenedAtMs);
-  if (entry.enteredAtMs - dueMs < LATE_MS || entry.late !== undefined || entry.kind === 'opening') return;
+  if (entry.enteredAtMs - dueMs < LATE_MS || isExplained(fold, entry)) return;
   const { lateAskedMs } = fold.habits;
   if (lateAskedMs !== null && Math.abs(entry.enteredAtMs - lateAskedMs) <= ONE_SITTING_MS) return;
   fold.habits.lateAskedMs = entry.enteredAtMs;
   const data = { why: 'written late', minutes: lateMs / msPerMinute };
   noteEntry(fold, entry, { code: 'time-implausible', severity: 'act-today', store, data });
+}
+
+/** Whoever says why, or writes a note with it, knows that it is late; and a single use is a split of what was counted. */
+function isExplained(fold: Fold, entry: AnyEntry): boolean {
+  if (entry.late !== undefined || entry.note !== undefined) return true;
+  return entry.kind === 'movement' && fold.counterOfUnit.has(entry.body.from);
 }
 
 /** The day line that an act should have been written down with. */

@@ -32,7 +32,9 @@ export function dateLine(raw: RawLine, opening: DatingFacts, findings: LogFindin
     findings.error(raw.line, 'log-before-opening', data, 't');
     return null;
   }
-  if (nowMs !== undefined && happened.utcMs > nowMs + SLACK_MS) {
+  // A log whose opening lies ahead keeps another calendar than this clock: by it nothing can be told.
+  const keepsCalendar = nowMs !== undefined && openingMs !== null && openingMs <= nowMs;
+  if (keepsCalendar && happened.utcMs > nowMs + SLACK_MS) {
     findings.error(raw.line, 'log-in-future', { t: shown(t), happenedAtMs: happened.utcMs, nowMs }, 't');
     return null;
   }

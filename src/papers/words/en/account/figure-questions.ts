@@ -76,7 +76,7 @@ function saidAgainst(data: FindingData): string {
     case 'source':
       return `${name} has ${high} at most, by the book`;
     case 'hose':
-      return `in the minutes that were told ${name} passes ${between}, by this outpost's own runs`;
+      return `in the minutes that were told ${name} passes ${between}`;
     case 'other legs':
       return `the other figures of that push say ${between}`;
     case 'counter':

@@ -108,7 +108,7 @@ function saidTimeDoubt(data: FindingData, store: string | null, context?: WordsC
       ];
     case 'port empty':
       return [
-        `By ${thatEntry(data)} ${store ?? 'a store'} came onto ${textOf(data, 'port')} ${span('minutes')} after the one before it had come off (${timeOf(data, 'sinceMs', context)}), and no other source was told.`,
+        `By ${thatEntry(data)}, ${store ?? 'a store'} came onto ${textOf(data, 'port')} ${span('minutes')} after the one before it had come off (${timeOf(data, 'sinceMs', context)}), and no other source was told.`,
         'the next store within two hours',
         span('minutes'),
       ];
@@ -168,7 +168,7 @@ function saidOrderDoubt(data: FindingData, store: string | null, context?: Words
       const by = maybeText(data, 'otherRef');
       const port = textOf(data, 'port');
       return [
-        `By ${thatEntry(data)} ${store ?? 'a store'} comes off ${port}, where ${textOf(data, 'other')} had been put in its place at ${timeOf(data, 'otherAtMs', context)}${by === null ? '' : ` (${by})`}. Both count as they were entered.`,
+        `By ${thatEntry(data)}, ${store ?? 'a store'} comes off ${port}, where ${textOf(data, 'other')} had been put in its place at ${timeOf(data, 'otherAtMs', context)}${by === null ? '' : ` (${by})`}. Both count as they were entered.`,
         'a store that comes off before the next one is put on',
         'the other way round',
       ];
