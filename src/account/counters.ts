@@ -11,7 +11,7 @@ import { noteEntry } from './note.ts';
 import { gradesOfCounter } from './tally.ts';
 
 /** More than the unit's limit times this is asked about. Ours, no source. */
-const LEAP_FACTOR = 1.5;
+export const LEAP_FACTOR = 1.5;
 
 /**
  * Reads the counters of a day line, of a swap or of a meter entry.

@@ -29,7 +29,6 @@ const against = [
   'usual fill',
   'raw readings',
   'store',
-  'modulus',
   'cabin',
 ].map((each) => ({ ...figure, against: each }));
 const slips = ['sign', 'mL', 'lb', 'gal', 'counts in litres', 'counts in millilitres'].map((slip) => ({

@@ -4,6 +4,7 @@ import { msPerDay } from '../../ground/units/index.ts';
 import type { Instrument } from '../../outpost/index.ts';
 import { mgPerCount } from '../counted-mass.ts';
 import { countedSince } from '../counter-state.ts';
+import { LEAP_FACTOR } from '../counters.ts';
 import type { Fold } from '../fold.ts';
 import { type Expected, expectedADay } from './expected-count.ts';
 import { fittingReading } from './fitting.ts';
@@ -37,7 +38,7 @@ export function countedIn(fold: Fold, entry: Entry<'day-line'>): Counted[] {
     const since = volumeSinceLine(fold, instrument, value);
     const lineMs = fold.counters.get(instrument.id)?.lineMs ?? fold.openingMs ?? entry.happenedAtMs;
     const days = (entry.happenedAtMs - lineMs) / msPerDay;
-    if (since === null || days < LEAST_DAYS) return [];
+    if (since === null || days < LEAST_DAYS || isLeap(fold, instrument, since)) return [];
     const expected = expectedADay(fold, instrument, peopleAboard);
     return [{ instrument, value, volumeL: since, days, expected }];
   });
@@ -82,7 +83,7 @@ function askOne(
   entry: Entry<'day-line'>,
   { instrument, value, volumeL, expected }: Counted,
 ): void {
-  if (expected === null || isLeap(fold, instrument, volumeL)) return;
+  if (expected === null) return;
   const perCountL = mgPerCount(fold, instrument) / fold.mgPerL;
   const [lowL, highL] = [expected.lowL / FIT_FACTOR, expected.highL * FIT_FACTOR];
   const isRunning = instrument.reading === 'runningTotal';
@@ -101,8 +102,8 @@ function askOne(
   });
 }
 
-/** More than the unit can pass is said where it is folded. */
+/** More than the unit can pass, or a total that fell, is said where it is folded. */
 function isLeap(fold: Fold, { meters }: Instrument, volumeL: number): boolean {
   const limitL = meters === undefined ? undefined : fold.index.units.get(meters)?.limitLPerDay;
-  return limitL !== undefined && volumeL > 1.5 * limitL;
+  return limitL !== undefined && volumeL > LEAP_FACTOR * limitL;
 }

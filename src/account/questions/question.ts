@@ -18,7 +18,6 @@ export type Against =
   | 'usual fill'
   | 'raw readings'
   | 'store'
-  | 'modulus'
   | 'cabin';
 
 export interface FigureQuestion {

@@ -97,8 +97,6 @@ function saidAgainst(data: FindingData): string {
         : `worked out from its pressures and temperatures it is ${between}`;
     case 'store':
       return `by the book it would be ${between}`;
-    case 'modulus':
-      return `it rolls over at ${high}`;
     default:
       return `here it is ${between}`;
   }

@@ -125,7 +125,7 @@ function saidTimeDoubt(data: FindingData, store: string | null, context?: WordsC
         'two',
       ];
     case 'unusual hour': {
-      const usual = `${saidClock(numberOf(data, 'fromMinute'))} to ${saidClock(numberOf(data, 'toMinute'))}`;
+      const usual = `${saidClock(numberOf(data, 'fromMinute'))} and ${saidClock(numberOf(data, 'toMinute'))}`;
       const at = saidClock(numberOf(data, 'minute'));
       return [
         `${entryOf(data)} happened at ${at}; the last ${numberOf(data, 'count')} of its kind here were between ${usual}.`,
