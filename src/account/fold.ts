@@ -6,11 +6,12 @@ import { indexOutpost } from '../outpost/index.ts';
 import { type CounterState, cloneCounter, openCounter } from './counter-state.ts';
 import { type ErrorKind, type ErrorState, errorKey, walkTo } from './error-state.ts';
 import { Estimator } from './estimator.ts';
-import type { FarOffReading } from './far-off.ts';
+import type { FarOffReading } from './far-off-reading.ts';
 import type { AccountFindingCode } from './finding-codes.ts';
 import type { InstrumentRecord } from './instrument-record.ts';
 import { Ledger, storeAccount } from './ledger.ts';
 import { normFlowsOf, poolsOf } from './people-and-air.ts';
+import { cloneHabits, type Habits, noHabits } from './questions/habits.ts';
 import { cloneStore, type StoreFacts, type StoreState } from './store-state.ts';
 import { Usage } from './usage.ts';
 import type { WatcherOf } from './watcher.ts';
@@ -110,6 +111,7 @@ export interface FoldFields
     | 'lastLineMs'
     | 'lastEntryMs'
     | 'entries'
+    | 'habits'
   > {
   /** Findings are shared with copies; each knows how many of the list are its own. */
   readonly found: { readonly list: AccountFinding[]; readonly count: number };
@@ -143,6 +145,8 @@ export class Fold {
   litresPerCount = new Map<string, number>();
   /** Who stood on each port, the present one last. */
   ports = new Map<string, readonly PortChange[]>();
+  /** What this outpost usually does: what questions about new entries rest on. */
+  habits: Habits = noHabits();
   runs = new Map<string, RunState>();
   visits = new Map<string, VisitState>();
   recent: RecentMovement[] = [];
@@ -219,6 +223,7 @@ export class Fold {
       visits: new Map(this.visits),
       closedDays: new Map(this.closedDays),
       recent: [...this.recent],
+      habits: cloneHabits(this.habits),
       found: { list: this.#findings, count: this.#findingCount },
       ...{ beforeOpening, pools, farOff, saidBeforeCalibration, decisions, dayRule, peopleAboard },
       ...{ openingMs, normsUntilMs, lastLineMs, lastEntryMs, entries },

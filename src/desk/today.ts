@@ -29,7 +29,7 @@ import { bestReadings } from './worth.ts';
 /** A finding about an entry is shown for this long; one about a state as long as the state lasts. */
 const SHOWN_MS = 7 * msPerDay;
 /** These wait for a decision, however old they are. */
-const WAITING: ReadonlySet<string> = new Set(['duplicate-proposed']);
+const WAITING: ReadonlySet<string> = new Set(['duplicate-proposed', 'copy-proposed']);
 
 export async function today(desk: Desk, sight: Sight, moment: Moment): Promise<Answer<TodaySheet>> {
   const seen = await positionAt(desk, sight, moment);

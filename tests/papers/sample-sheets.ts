@@ -454,6 +454,7 @@ export const kept: KeptSheet = {
     { before: null, after: { id: 'C-20', valueL: 20.5, u95L: 0.6 } },
   ],
   cover: [{ grade: 'drinking', beforeQ05: 33.4, afterQ05: 30.2 }],
+  findings: [],
 };
 
 /** Errors: a place in a file, a field, and one about nothing in particular. */

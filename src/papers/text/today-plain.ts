@@ -13,7 +13,7 @@ import { doubtFields } from './worth.ts';
  * head outpost practice day at view people entries closed-to-day · silence … · cover grade q05 q50 q95 basis free ± unit use ± unit ·
  * rate grade which L-person-day people, days ± of free water, with the reserve to its floor, of the reserve alone ·
  * reserve amount ± unit floor · finding … · store id grade mark amount ± unit how-known age-hours port place · sum name amount ± unit ·
- * total amount ± unit · reading store way minutes people ± before, ± after, unit, grade reach, days ± before, days ± after · visit name berth-day depart-day aboard.
+ * total amount ± unit · worth store way minutes people ± before, ± after, unit, grade reach, days ± before, days ± after · visit name berth-day depart-day aboard.
  */
 export function todayPlain(sheet: TodaySheet, options: TextOptions): string[] {
   const text = (value: string) => signed(value, 'plain');
@@ -81,7 +81,7 @@ export function readingRecord(worth: ReadingWorth, options: TextOptions): string
   const { store, way, task, content, cover } = worth;
   const shown = { before: amountOf(content.before, options), after: amountOf(content.after, options) };
   return record([
-    'reading',
+    'worth',
     signed(store, 'plain'),
     way,
     task === null ? '' : `${task.minutes}`,
