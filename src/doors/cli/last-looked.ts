@@ -24,7 +24,7 @@ function lookedPath(terminal: Terminal, { bookId, office }: Looker): string {
 /** UTC milliseconds of the book's own time; null where this office never looked, or nothing readable tells. */
 export function lastLooked(terminal: Terminal, looker: Looker): number | null {
   const text = readCached(lookedPath(terminal, looker));
-  return text !== null && /^-?\d{1,16}\n?$/.test(text) ? Number.parseInt(text, 10) : null;
+  return text !== null && /^-?\d{1,16}\n?$/.test(text) ? (JSON.parse(text) as number) : null;
 }
 
 export function rememberLook(terminal: Terminal, looker: Looker, utcMs: number): void {

@@ -22,7 +22,7 @@ const hasDraft = () => existsSync(join(console.folder, 'waterwright.book.stock-c
 test('a count: the sheet hides the book, a slip is asked about, differences are told, readings are posted', async () => {
   const text = await recordOf(
     'waterwright count show',
-    'waterwright count add c02 20.4L',
+    'waterwright count finish',
     'waterwright count start',
     'waterwright count add c02 20.4L kb 4.2L+-0.4 R1 - "purifier bed" 2',
     'waterwright count add c07 3L',
@@ -42,7 +42,9 @@ test('a count: the sheet hides the book, a slip is asked about, differences are 
 test('before the reading no line of the sheet shows what the book has', async () => {
   const { out } = await console.run('count start');
   expect(out).toContain('C-02');
-  expect(out).not.toMatch(/\d\s?L\b/);
+  const rows = out.split('\n').filter((line) => line.includes('________'));
+  expect(rows).toHaveLength(43);
+  for (const row of rows) expect(row).not.toMatch(/\d\s?L\b/);
 });
 
 test('a count moves no water, and draws the estimate', async () => {

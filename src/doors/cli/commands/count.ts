@@ -42,7 +42,7 @@ function needDraft(open: OpenBook): CountDraft {
 }
 
 async function start(open: OpenBook): Promise<Sheet> {
-  const { call, desk, moment, place } = open;
+  const { call, desk, place } = open;
   const known = draftOf(open);
   if (known !== null && known.typed.size > 0 && !call.has('yes')) {
     const account = orStop(await desk.account());
@@ -50,11 +50,15 @@ async function start(open: OpenBook): Promise<Sheet> {
     const data = { since, read: `${known.typed.size}` };
     throw stopWith('ask first', 'count-under-way', data);
   }
-  const account = orStop(await desk.account());
-  const begunMs = desk.presentMs(account.fold, moment);
-  const draft: CountDraft = { begunMs, by: moment.by, typed: new Map() };
+  const draft = await begin(open);
   if (!call.has('dry-run')) keepCountDraft(place.path, draft);
   return sheetOf(open, draft);
+}
+
+/** A count that is begun now, with nothing typed. */
+async function begin({ desk, moment }: OpenBook): Promise<CountDraft> {
+  const account = orStop(await desk.account());
+  return { begunMs: desk.presentMs(account.fold, moment), by: moment.by, typed: new Map() };
 }
 
 async function sheetOf({ desk, moment }: OpenBook, draft: CountDraft | null): Promise<Sheet> {
@@ -66,7 +70,7 @@ async function sheetOf({ desk, moment }: OpenBook, draft: CountDraft | null): Pr
 /** Pairs of name and reading; without any, a person is asked one by one. */
 async function add(open: OpenBook): Promise<Sheet> {
   const { call } = open;
-  let draft = needDraft(open);
+  let draft = draftOf(open) ?? (await begin(open));
   if (call.args.length === 0) return walk(open, draft);
   if (call.args.length % 2 !== 0)
     throw wrongUse('flag-needed', {
