@@ -102,6 +102,7 @@ export async function serveBook(book: string): Promise<Serving> {
     tools: { hash: nodeHash, chance: () => new Uint8Array(randomBytes(10)) },
     clock: { now: () => Date.now(), offsetMin: () => 0 },
     version: 'test',
+    build: 'test',
     pageFolder: join(ROOT, 'dist', 'web'),
     port: 0,
   });

@@ -115,7 +115,7 @@ const SHEETS: readonly Route[] = [
     answer: storeSheet,
     example: { params: { id: 'R2' } },
     run: (served, { params, query }) =>
-      looking<typeof query, unknown>(({ desk, sight, moment }) => storeShow(desk, params.id, sight, moment))(
+      looking<typeof query, unknown>(({ desk, sight, moment }) => storeShow(desk, { store: params.id, history: 40 }, sight, moment))(
         served,
         { query },
       ),
