@@ -3,7 +3,16 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { formatFigure, roundCoverDays } from '../../src/ground/units/index.ts';
 import type { StoreLine, TodaySheet } from '../../src/papers/index.ts';
-import { copied, inBrowser, openBrowser, practiceBook, settled, type Visit, visit, waterwright } from './browser.ts';
+import {
+  copied,
+  inBrowser,
+  openBrowser,
+  practiceBook,
+  settled,
+  type Visit,
+  visit,
+  waterwright,
+} from './browser.ts';
 
 const MOMENTS = ['D14', 'D33', 'D46', 'D60'];
 
@@ -75,14 +84,16 @@ inBrowser(() => {
           (await row.locator('.store-name b').textContent()) ?? '',
           flat((await row.locator('.qty').textContent()) ?? ''),
         );
-      const stores = (JSON.parse(told('store', 'list', '--json')) as { data: { stores: StoreLine[] } }).data.stores;
+      const stores = (JSON.parse(told('store', 'list', '--json')) as { data: { stores: StoreLine[] } }).data
+        .stores;
       const plain = told('store', 'list', '--plain');
       expect(shown.size).toBe(stores.length);
       for (const { id, volume } of stores) {
         const figure = flat(formatFigure(volume, { style: 'screen' }));
         expect(shown.get(id), id).toBe(figure);
         const [value = '', , doubt = ''] = figure.replace('\u2212', '-').replaceAll('\u202F', '').split(' ');
-        const line = plain.split('\n').find((each) => each.startsWith(`${id}\t`) || each.includes(`\t${id}\t`)) ?? '';
+        const line =
+          plain.split('\n').find((each) => each.startsWith(`${id}\t`) || each.includes(`\t${id}\t`)) ?? '';
         expect(line, id).toContain(`${value}\t${doubt}`);
       }
     });
@@ -92,7 +103,8 @@ inBrowser(() => {
       const figures = async () => {
         const seen = here.page.locator('.big .qty, .nq .qty');
         const shown: string[] = [];
-        for (const one of await seen.all()) if (await one.isVisible()) shown.push(flat((await one.textContent()) ?? ''));
+        for (const one of await seen.all())
+          if (await one.isVisible()) shown.push(flat((await one.textContent()) ?? ''));
         return shown;
       };
       const onScreen = await figures();

@@ -42,7 +42,9 @@ export function inBrowser(define: () => void): void {
 export async function openBrowser(): Promise<Browser> {
   const executablePath = browserPath();
   if (executablePath === null) {
-    throw new Error(`There is no Chromium at ${PLACES.join(', ')}. Install it, or set ${WITHOUT}=1 to go without.`);
+    throw new Error(
+      `There is no Chromium at ${PLACES.join(', ')}. Install it, or set ${WITHOUT}=1 to go without.`,
+    );
   }
   return await chromium.launch({ executablePath, args: FLAGS });
 }
@@ -149,7 +151,10 @@ export async function visit(browser: Browser, book: string, how: How = {}): Prom
 }
 
 /** Runs in the browser before the page does; what a test has put there later stays. */
-function rememberBefore(told: { device: Readonly<Record<string, unknown>> | null; language: string | null }): void {
+function rememberBefore(told: {
+  device: Readonly<Record<string, unknown>> | null;
+  language: string | null;
+}): void {
   if (told.device !== null && localStorage.getItem('waterwright') === null)
     localStorage.setItem('waterwright', JSON.stringify(told.device));
   if (told.language !== null) localStorage.setItem('waterwright-language', told.language);

@@ -20,15 +20,20 @@ export async function axeFaults(page: Page): Promise<readonly string[]> {
   await page.evaluate(AXE);
   const result = await page.evaluate(
     (tags) =>
-      (window as unknown as { axe: { run: (what: Document, how: object) => Promise<AxeResult> } }).axe.run(document, {
-        runOnly: tags,
-        resultTypes: ['violations'],
-      }),
+      (window as unknown as { axe: { run: (what: Document, how: object) => Promise<AxeResult> } }).axe.run(
+        document,
+        {
+          runOnly: tags,
+          resultTypes: ['violations'],
+        },
+      ),
     TAGS,
   );
   if (result.passes.length < 10) throw new Error('axe-core looked at next to nothing');
   return result.violations.flatMap(({ id, nodes }) =>
-    nodes.slice(0, 3).map(({ html, failureSummary }) => `${id}: ${html.slice(0, 200)} ${failureSummary ?? ''}`),
+    nodes
+      .slice(0, 3)
+      .map(({ html, failureSummary }) => `${id}: ${html.slice(0, 200)} ${failureSummary ?? ''}`),
   );
 }
 
@@ -37,7 +42,8 @@ export async function layoutFaults(page: Page, least: { readonly target: number;
   return await page.evaluate(({ target, main }) => {
     const faults: string[] = [];
     const root = document.documentElement;
-    if (root.scrollWidth > root.clientWidth) faults.push(`scrolls sideways by ${root.scrollWidth - root.clientWidth}`);
+    if (root.scrollWidth > root.clientWidth)
+      faults.push(`scrolls sideways by ${root.scrollWidth - root.clientWidth}`);
     const shown = (element: Element) => element.checkVisibility({ visibilityProperty: true });
     const quantities = [...document.querySelectorAll('.qty')].filter(shown);
     for (const quantity of quantities) {
@@ -66,7 +72,10 @@ export async function layoutFaults(page: Page, least: { readonly target: number;
 }
 
 /** Walks with Tab from the top to the bottom; every stop has a ring that can be seen and is not hidden behind the bar. */
-export async function ringFaults(page: Page, most: number): Promise<{ faults: readonly string[]; stops: number }> {
+export async function ringFaults(
+  page: Page,
+  most: number,
+): Promise<{ faults: readonly string[]; stops: number }> {
   const faults: string[] = [];
   let stops = 0;
   await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
@@ -78,7 +87,8 @@ export async function ringFaults(page: Page, most: number): Promise<{ faults: re
       const style = getComputedStyle(element);
       const box = element.getBoundingClientRect();
       const at = document.elementFromPoint(box.x + box.width / 2, box.y + Math.min(box.height / 2, 20));
-      const isCovered = at !== null && !element.contains(at) && !at.contains(element) && at.closest('.bottom') !== null;
+      const isCovered =
+        at !== null && !element.contains(at) && !at.contains(element) && at.closest('.bottom') !== null;
       return {
         what: element.outerHTML.slice(0, 120),
         ring: Number.parseFloat(style.outlineWidth),

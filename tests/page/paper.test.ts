@@ -72,7 +72,9 @@ inBrowser(() => {
 
   test('Today of a day with eight stores on hold takes a second sheet at most', async () => {
     await here.open('#/today?at=D18');
-    expect(sheetsOf(await here.page.pdf({ preferCSSPageSize: true, printBackground: true }))).toBeLessThanOrEqual(2);
+    expect(
+      sheetsOf(await here.page.pdf({ preferCSSPageSize: true, printBackground: true })),
+    ).toBeLessThanOrEqual(2);
   });
 
   test('a whole book goes over several sheets, and the count of sheets can tell', async () => {

@@ -1,7 +1,16 @@
 // Tasks of every day, counted by a recorder: taps and keys that the browser saw, against the counts that were promised.
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
-import { copied, inBrowser, openBrowser, practiceBook, settled, type Visit, visit, waterwright } from './browser.ts';
+import {
+  copied,
+  inBrowser,
+  openBrowser,
+  practiceBook,
+  settled,
+  type Visit,
+  visit,
+  waterwright,
+} from './browser.ts';
 
 interface Counts {
   readonly taps: number;
@@ -121,7 +130,8 @@ inBrowser(() => {
   });
 
   test('3: by keys n w c7 Tab 19.3 Enter', async () => {
-    for (const key of ['n', 'w', 'c', '7', 'Tab', '1', '9', '.', '3', 'Enter']) await page.keyboard.press(key);
+    for (const key of ['n', 'w', 'c', '7', 'Tab', '1', '9', '.', '3', 'Enter'])
+      await page.keyboard.press(key);
     await saved();
     expect(await counted(page)).toEqual({ taps: 0, keys: 10 });
     expect(await strip()).toContain('C-07');
@@ -256,7 +266,9 @@ inBrowser(() => {
 
   test('a page that is ended 50 ms after Save has lost nothing', async () => {
     const entries = () =>
-      page.evaluate(() => fetch('/api/today').then(async (reply) => (await reply.json()).data.head.entries as number));
+      page.evaluate(() =>
+        fetch('/api/today').then(async (reply) => (await reply.json()).data.head.entries as number),
+      );
     const before = await entries();
     let kept = 0;
     for (let round = 0; round < 3; round += 1) {

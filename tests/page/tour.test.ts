@@ -30,7 +30,8 @@ inBrowser(() => {
         const { faults, quantities } = await layoutFaults(here.page, NORMAL);
         expect(faults, `${hash} at ${width}`).toEqual([]);
         if (hash === '#/today' || hash === '#/stores') expect(quantities).toBeGreaterThan(20);
-        if (width === 390 || width === 1280) expect(await axeFaults(here.page), `${hash} at ${width}`).toEqual([]);
+        if (width === 390 || width === 1280)
+          expect(await axeFaults(here.page), `${hash} at ${width}`).toEqual([]);
       }
       expect(here.complaints).toEqual([]);
     });

@@ -27,7 +27,8 @@ export function useKeys(place: Place): void {
       const before = first !== null && performance.now() - first.atMs < PAIR_MS ? first.key : '';
       first = null;
       const isTaken = before === '' ? single(event.key, here) : pair(before, event.key, here);
-      if (!isTaken && (event.key === 'g' || event.key === 'n')) first = { key: event.key, atMs: performance.now() };
+      if (!isTaken && (event.key === 'g' || event.key === 'n'))
+        first = { key: event.key, atMs: performance.now() };
       // Else the letter would be typed into the field that opens.
       if (isTaken) event.preventDefault();
     };

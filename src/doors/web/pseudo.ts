@@ -14,7 +14,10 @@ function twice(word: unknown): unknown {
   if (Array.isArray(word)) return word.map(twice);
   if (typeof word !== 'object' || word === null) return word;
   return Object.fromEntries(
-    Object.entries(word).map(([key, value]) => [key, key === 'language' || key === 'rows' ? value : twice(value)]),
+    Object.entries(word).map(([key, value]) => [
+      key,
+      key === 'language' || key === 'rows' ? value : twice(value),
+    ]),
   );
 }
 

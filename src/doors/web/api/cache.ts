@@ -29,9 +29,7 @@ async function fetchAnew(path: string): Promise<void> {
   const value = slots.get(path)?.value;
   put(
     path,
-    reply.ok
-      ? { value: reply.value, failed: null, asking: false }
-      : { value, failed: reply, asking: false },
+    reply.ok ? { value: reply.value, failed: null, asking: false } : { value, failed: reply, asking: false },
   );
 }
 

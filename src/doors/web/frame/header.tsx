@@ -24,7 +24,12 @@ export function Header({ place }: { readonly place: Place }) {
           <span className="who-word">{frame.youAre}&nbsp;</span>
           <b>{office}</b>
         </button>
-        <button type="button" className="b small when" aria-label={`${head?.stamp ?? ''}. ${time.look}`} onClick={() => openSheet({ kind: 'time' })}>
+        <button
+          type="button"
+          className="b small when"
+          aria-label={`${head?.stamp ?? ''}. ${time.look}`}
+          onClick={() => openSheet({ kind: 'time' })}
+        >
           <Stamp head={head} />
         </button>
       </div>
@@ -51,9 +56,15 @@ export function Header({ place }: { readonly place: Place }) {
       {isPast(place) && (
         <div className="notice" role="status">
           <p>
-            {place.at !== null ? time.past(head?.stamp ?? place.at) : time.asOf(head?.stamp ?? place.asOf ?? '')}
+            {place.at !== null
+              ? time.past(head?.stamp ?? place.at)
+              : time.asOf(head?.stamp ?? place.asOf ?? '')}
           </p>
-          <button type="button" className="b small no-print" onClick={() => go({ page: place.page, item: place.item })}>
+          <button
+            type="button"
+            className="b small no-print"
+            onClick={() => go({ page: place.page, item: place.item })}
+          >
             {time.toNow}
           </button>
         </div>
@@ -70,7 +81,10 @@ function Stamp({ head }: { readonly head: SheetHead | undefined }) {
     <span className="stamp">
       <b>{day}</b>
       {rest.map((part) => (
-        <span key={part}> · <span className="nowrap">{part}</span></span>
+        <span key={part}>
+          {' '}
+          · <span className="nowrap">{part}</span>
+        </span>
       ))}
     </span>
   );

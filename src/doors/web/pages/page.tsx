@@ -8,10 +8,11 @@ import { Today } from './today/today.tsx';
 const Daybook = lazily(async () => (await import('./daybook/daybook.tsx')).Daybook, <Working />);
 const Stores = lazily(async () => (await import('./stores/stores.tsx')).Stores, <Working />);
 const OneStore = lazily(async () => (await import('./stores/one-store.tsx')).OneStore, <Working />);
+const Inbox = lazily(async () => (await import('./inbox/inbox.tsx')).Inbox, <Working />);
 const Specimens = lazily(async () => (await import('./specimens.tsx')).Specimens, <Working />);
 
 export async function loadPages(): Promise<void> {
-  await Promise.all([Daybook.load(), Stores.load(), OneStore.load()]);
+  await Promise.all([Daybook.load(), Stores.load(), OneStore.load(), Inbox.load()]);
 }
 
 export function Page({ place }: { readonly place: Place }) {
@@ -26,6 +27,8 @@ function viewOf(place: Place) {
       return <Daybook place={place} />;
     case 'stores':
       return place.item === null ? <Stores place={place} /> : <OneStore place={place} id={place.item} />;
+    case 'inbox':
+      return <Inbox />;
     case 'parts':
       return <Specimens />;
     default:

@@ -63,7 +63,16 @@ const TREE: readonly HoldNode[] = [
         came: litres(4.2, 0.2),
         volume: litres(8, 0.5),
         mark: 'HOLD',
-        fed: [{ store: 'Bag-2', grade: 'drinking', came: litres(1, 0.1), volume: litres(2, 0.2), mark: 'HOLD', fed: [] }],
+        fed: [
+          {
+            store: 'Bag-2',
+            grade: 'drinking',
+            came: litres(1, 0.1),
+            volume: litres(2, 0.2),
+            mark: 'HOLD',
+            fed: [],
+          },
+        ],
       },
     ],
   },
@@ -111,7 +120,13 @@ export function Specimens() {
       </Row>
       <Row head={parts.quantities}>
         <div className="flow">
-          {[litres(194.3, 6), litres(0.27, 0.19), litres(12345.6, 20), litres(-1.9, 1.3), litres(3, null)].map((figure) => (
+          {[
+            litres(194.3, 6),
+            litres(0.27, 0.19),
+            litres(12345.6, 20),
+            litres(-1.9, 1.3),
+            litres(3, null),
+          ].map((figure) => (
             <Quantity key={figure.value} figure={figure} of={parts.quantities} />
           ))}
           <NamedQuantity figure={litres(56.2, 1.2)} of={parts.quantities} name={parts.quantities} />
@@ -119,10 +134,18 @@ export function Specimens() {
       </Row>
       <Row head={parts.press}>
         <div className="flow">
-          <button type="button" className="b main">{parts.primary}</button>
-          <button type="button" className="b">{parts.other}</button>
-          <button type="button" className="b small">{parts.small}</button>
-          <button type="button" className="b" disabled>{parts.other}</button>
+          <button type="button" className="b main">
+            {parts.primary}
+          </button>
+          <button type="button" className="b">
+            {parts.other}
+          </button>
+          <button type="button" className="b small">
+            {parts.small}
+          </button>
+          <button type="button" className="b" disabled>
+            {parts.other}
+          </button>
         </div>
       </Row>
       <Row head={parts.tree}>
@@ -132,7 +155,15 @@ export function Specimens() {
   );
 }
 
-function Row({ head, note, children }: { readonly head: string; readonly note?: string; readonly children: ReactNode }) {
+function Row({
+  head,
+  note,
+  children,
+}: {
+  readonly head: string;
+  readonly note?: string;
+  readonly children: ReactNode;
+}) {
   return (
     <section className="row">
       <div className="margin">

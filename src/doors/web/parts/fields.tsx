@@ -171,7 +171,13 @@ export function Choices<T extends string>({
 }
 
 /** When it happened: now, or so many minutes earlier; for anything else a time is typed. */
-export function WhenField({ value, onChange }: { readonly value: string; readonly onChange: (at: string) => void }) {
+export function WhenField({
+  value,
+  onChange,
+}: {
+  readonly value: string;
+  readonly onChange: (at: string) => void;
+}) {
   const { log } = words();
   const [typed, setTyped] = useState(false);
   const past = minutesIn(value);
@@ -234,7 +240,11 @@ export function ReasonField({
         value={usual.includes(value) ? value : null}
         onChange={onChange}
       />
-      <TextField label={words().log.otherReason} value={usual.includes(value) ? '' : value} onChange={onChange} />
+      <TextField
+        label={words().log.otherReason}
+        value={usual.includes(value) ? '' : value}
+        onChange={onChange}
+      />
     </>
   );
 }

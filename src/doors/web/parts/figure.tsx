@@ -30,7 +30,11 @@ export function Quantity({ figure, of, text, className = '' }: Told) {
 }
 
 /** A quantity under its name, the whole of it one thing to press. */
-export function NamedQuantity({ name, note, ...told }: Told & { readonly name: string; readonly note?: string }) {
+export function NamedQuantity({
+  name,
+  note,
+  ...told
+}: Told & { readonly name: string; readonly note?: string }) {
   const said = told.text ?? formatFigure(told.figure, { style: 'screen' });
   return (
     <button

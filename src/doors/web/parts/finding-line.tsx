@@ -62,14 +62,24 @@ export function FindingLine({ need, act }: { readonly need: NeedLine; readonly a
         </p>
         {open && (
           <div id={id} className="need-more">
-            {rest !== '' && <p><Phrased text={rest} /></p>}
+            {rest !== '' && (
+              <p>
+                <Phrased text={rest} />
+              </p>
+            )}
             <dl className="pairs">
               <dt>{words().finding.expected}</dt>
-              <dd><Phrased text={finding.expected} /></dd>
+              <dd>
+                <Phrased text={finding.expected} />
+              </dd>
               <dt>{words().finding.received}</dt>
-              <dd><Phrased text={finding.received} /></dd>
+              <dd>
+                <Phrased text={finding.received} />
+              </dd>
               <dt>{words().finding.act}</dt>
-              <dd><Remedy text={finding.remedy} /></dd>
+              <dd>
+                <Remedy text={finding.remedy} />
+              </dd>
             </dl>
           </div>
         )}
@@ -104,14 +114,20 @@ export function Remedy({ text }: { readonly text: string }) {
   return <>{[...parts, rest]}</>;
 }
 
-const quantity = /\u2212?\d[\d.\u202F]*(?:\u00A0±\u00A0\d[\d.\u202F]*)?\u00A0(?:%|mL|L(?:\/d)?|kg|kPa|°C|d|h|min|days?)(?![A-Za-z])/g;
+const quantity =
+  /\u2212?\d[\d.\u202F]*(?:\u00A0±\u00A0\d[\d.\u202F]*)?\u00A0(?:%|mL|L(?:\/d)?|kg|kPa|°C|d|h|min|days?)(?![A-Za-z])/g;
 
 /** A text from the book, with its quantities kept in one piece. It is set as text: nothing in it is markup. */
 export function Phrased({ text, strong = false }: { readonly text: string; readonly strong?: boolean }) {
   const parts: ReactNode[] = [];
   let from = 0;
   for (const match of text.matchAll(quantity)) {
-    parts.push(text.slice(from, match.index), <span key={match.index} className="qty">{match[0]}</span>);
+    parts.push(
+      text.slice(from, match.index),
+      <span key={match.index} className="qty">
+        {match[0]}
+      </span>,
+    );
     from = match.index + match[0].length;
   }
   parts.push(text.slice(from));

@@ -47,7 +47,13 @@ export function Reach({ sheet, runs }: { readonly sheet: TodaySheet; readonly ru
         <span />
         <svg className="reach-line axis">
           {visits.map((visit) => (
-            <text key={visit.text} x={`${visit.x}%`} y="16" textAnchor={visit.x > 60 ? 'end' : 'start'} className="xs">
+            <text
+              key={visit.text}
+              x={`${visit.x}%`}
+              y="16"
+              textAnchor={visit.x > 60 ? 'end' : 'start'}
+              className="xs"
+            >
               {visit.text}
             </text>
           ))}
@@ -89,12 +95,14 @@ function part(days: number, axis: Axis): number {
 
 function visitMarks(sheet: TodaySheet, axis: Axis): readonly { readonly x: number; readonly text: string }[] {
   const { today } = words();
-  return sheet.visits.flatMap(({ visit, berthDay, departDay, aboard }) => {
-    const day = aboard ? departDay : berthDay;
-    if (day === null || day - axis.day > axis.days) return [];
-    const x = part(Math.max(0, day - axis.day), axis);
-    return [{ x, text: `${aboard ? today.leaves(visit) : today.berths(visit)}, ${today.dayWord} ${day}` }];
-  }).slice(0, 1);
+  return sheet.visits
+    .flatMap(({ visit, berthDay, departDay, aboard }) => {
+      const day = aboard ? departDay : berthDay;
+      if (day === null || day - axis.day > axis.days) return [];
+      const x = part(Math.max(0, day - axis.day), axis);
+      return [{ x, text: `${aboard ? today.leaves(visit) : today.berths(visit)}, ${today.dayWord} ${day}` }];
+    })
+    .slice(0, 1);
 }
 
 function ReachRow({
@@ -120,11 +128,24 @@ function ReachRow({
         ))}
         <line x1="0" x2="100%" y1="25" y2="25" className="rule" />
         {ticks(0, axis.days, 20).map((days) => (
-          <line key={days} x1={`${part(days, axis)}%`} x2={`${part(days, axis)}%`} y1="25" y2="29" className="thin" />
+          <line
+            key={days}
+            x1={`${part(days, axis)}%`}
+            x2={`${part(days, axis)}%`}
+            y1="25"
+            y2="29"
+            className="thin"
+          />
         ))}
         <rect x="0" y="12" width={`${Math.max(0.4, sure)}%`} height="10" className={`g${rank}`} />
         {rank > 1 && <rect x="0" y="12" width={`${sure}%`} height="10" fill={`url(#p${rank})`} />}
-        <rect x={`${sure}%`} y="12" width={`${Math.max(0.8, may - sure)}%`} height="10" className="open-zone" />
+        <rect
+          x={`${sure}%`}
+          y="12"
+          width={`${Math.max(0.8, may - sure)}%`}
+          height="10"
+          className="open-zone"
+        />
         {run.q50 !== null && (
           <svg x={`${part(run.q50, axis)}%`} y="0" overflow="visible" aria-hidden="true">
             <path d="M-6 1h12l-6 9z" className="notch" />
@@ -151,7 +172,13 @@ function cells(run: RunOut, axis: Axis): readonly string[] {
 }
 
 /** The same as a table. */
-export function ReachTable({ sheet, runs }: { readonly sheet: TodaySheet; readonly runs: readonly RunOut[] }) {
+export function ReachTable({
+  sheet,
+  runs,
+}: {
+  readonly sheet: TodaySheet;
+  readonly runs: readonly RunOut[];
+}) {
   const axis = axisOf(sheet, runs);
   const { today } = words();
   const column = (k: number, head: string) => ({ head, text: (run: RunOut) => cells(run, axis)[k] ?? '' });

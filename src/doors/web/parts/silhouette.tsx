@@ -3,7 +3,12 @@ import { rankOf } from './grade.tsx';
 
 interface Outline {
   readonly path: string;
-  readonly collar: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
+  readonly collar: {
+    readonly x: number;
+    readonly y: number;
+    readonly width: number;
+    readonly height: number;
+  };
 }
 
 const bottle: Outline = {

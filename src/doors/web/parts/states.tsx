@@ -38,7 +38,11 @@ export function Failed({ sheet }: { readonly sheet: Pick<Sheet<unknown>, 'failed
         <button type="button" className="b" onClick={again}>
           {frame.tryAgain}
         </button>
-        <button type="button" className="b small" onClick={() => void copyText(JSON.stringify(failed), state.copied)}>
+        <button
+          type="button"
+          className="b small"
+          onClick={() => void copyText(JSON.stringify(failed), state.copied)}
+        >
           {state.copyDetails}
         </button>
       </div>

@@ -39,7 +39,11 @@ export function StoreGlyph({ store }: { readonly store: StoreLine }) {
 /** HOLD, CONDITIONAL and NOT RELEASED stand in a double frame: read without any colour. */
 export function Mark({ store }: { readonly store: Pick<StoreLine, 'mark'> }) {
   if (store.mark === '') return null;
-  return <p className={`mark ${store.mark === 'EMPTY' ? 'mild' : ''} ${store.mark === 'HOLD' ? '' : 'long'}`}>{store.mark}</p>;
+  return (
+    <p className={`mark ${store.mark === 'EMPTY' ? 'mild' : ''} ${store.mark === 'HOLD' ? '' : 'long'}`}>
+      {store.mark}
+    </p>
+  );
 }
 
 export function staveOf(store: StoreLine) {

@@ -6,7 +6,10 @@ import { GradeBadge } from './grade.tsx';
 
 /** Letters and the number behind them without zeros in front: `C-07` is `c7`. */
 function keyOf(id: string): string {
-  return id.toLowerCase().replace(/[^\p{L}\d]/gu, '').replace(/(\D|^)0+(?=\d)/g, '$1');
+  return id
+    .toLowerCase()
+    .replace(/[^\p{L}\d]/gu, '')
+    .replace(/(\D|^)0+(?=\d)/g, '$1');
 }
 
 /** The one store that a text names; null where none or several could be meant. */
@@ -26,7 +29,10 @@ export function matching(stores: readonly StoreLine[], typed: string): readonly 
   return stores.filter(
     ({ id, name, place }) =>
       keyOf(id).startsWith(key) ||
-      id.toLowerCase().replace(/[^\p{L}\d]/gu, '').startsWith(bare) ||
+      id
+        .toLowerCase()
+        .replace(/[^\p{L}\d]/gu, '')
+        .startsWith(bare) ||
       `${name} ${place}`.toLowerCase().includes(text),
   );
 }

@@ -99,7 +99,11 @@ export function asTsv<Row>(columns: readonly Column<Row>[], rows: readonly Row[]
 
 /** Numbers stay numbers, also below zero; a true minus sign becomes the sign that sheets know. */
 export function safeCell(text: string): string {
-  const cell = text.replaceAll('\u00A0', ' ').replaceAll('\u202F', '').replaceAll('\u2212', '-').replace(/[\t\n\r]+/g, ' ');
+  const cell = text
+    .replaceAll('\u00A0', ' ')
+    .replaceAll('\u202F', '')
+    .replaceAll('\u2212', '-')
+    .replace(/[\t\n\r]+/g, ' ');
   const isNumber = /^-?\d/.test(cell);
   return /^[=+\-@]/.test(cell) && !isNumber ? `'${cell}` : cell;
 }

@@ -35,7 +35,9 @@ export function CloseDay() {
               type="checkbox"
               checked={ticked.includes(check)}
               data-first={k === 0 || undefined}
-              onChange={() => setTicked(ticked.includes(check) ? ticked.filter((one) => one !== check) : [...ticked, check])}
+              onChange={() =>
+                setTicked(ticked.includes(check) ? ticked.filter((one) => one !== check) : [...ticked, check])
+              }
             />
             <span>{check}</span>
           </label>

@@ -16,9 +16,7 @@ export function DayLine() {
   const sheet = useSheet<DayForm>('/api/day-form');
   const { log } = words();
   if (sheet.data === undefined) {
-    return (
-      <Dialog title={log.day}>{sheet.failed === null ? <Working /> : <Failed sheet={sheet} />}</Dialog>
-    );
+    return <Dialog title={log.day}>{sheet.failed === null ? <Working /> : <Failed sheet={sheet} />}</Dialog>;
   }
   return <Form key={sheet.data.day} form={sheet.data} />;
 }
@@ -55,7 +53,11 @@ function Form({ form }: { readonly form: DayForm }) {
           <div className="day-pad">
             <p className="xs">{form.items.find(({ instrument }) => instrument === current)?.name}</p>
             <Keypad value={values[current] ?? ''} onChange={(value) => put(current, value)} dash />
-            <button type="submit" className="b main" disabled={entering.saving || Object.keys(values).length === 0}>
+            <button
+              type="submit"
+              className="b main"
+              disabled={entering.saving || Object.keys(values).length === 0}
+            >
               {entering.saving ? log.saving : log.save}
             </button>
           </div>
@@ -67,7 +69,12 @@ function Form({ form }: { readonly form: DayForm }) {
 
 async function submit(
   event: FormEvent,
-  told: { readonly form: DayForm; readonly values: Readonly<Record<string, string>>; readonly entering: Entering; readonly at: { readonly at?: string } },
+  told: {
+    readonly form: DayForm;
+    readonly values: Readonly<Record<string, string>>;
+    readonly entering: Entering;
+    readonly at: { readonly at?: string };
+  },
 ): Promise<void> {
   event.preventDefault();
   const { form, values, entering, at } = told;
@@ -107,7 +114,12 @@ function Meter({ item, first, value, onFocus, onChange }: MeterTold) {
       <span className="xs soft" id={`${id}-last`}>
         {item.last === null ? log.noLast : `${log.last} ${digits(item.last)}`}
         {item.low !== null && item.high !== null && (
-          <>, <span className="nowrap">{log.expected} {digits(item.low, item.resolution)}–{digits(item.high, item.resolution)}</span></>
+          <>
+            ,{' '}
+            <span className="nowrap">
+              {log.expected} {digits(item.low, item.resolution)}–{digits(item.high, item.resolution)}
+            </span>
+          </>
         )}
       </span>
     </li>

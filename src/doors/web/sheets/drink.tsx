@@ -49,13 +49,26 @@ export function Drink() {
         <fieldset className="presets">
           <legend>{log.drinkPresets}</legend>
           {presets.map((count) => (
-            <button key={count} type="button" className="b" disabled={entering.saving} onClick={() => void save(count)}>
+            <button
+              key={count}
+              type="button"
+              className="b"
+              disabled={entering.saving}
+              onClick={() => void save(count)}
+            >
               <span className="preset">{count}</span>
               <span className="xs">{log.strokes}</span>
             </button>
           ))}
         </fieldset>
-        <TextField label={log.drinkOther} hint={log.drinkPlace} value={amount} onChange={setAmount} first numeric />
+        <TextField
+          label={log.drinkOther}
+          hint={log.drinkPlace}
+          value={amount}
+          onChange={setAmount}
+          first
+          numeric
+        />
         <Choices
           label={log.person}
           value={person}

@@ -19,7 +19,8 @@ export function Label({ id, place }: { readonly id: string; readonly place: Plac
               <GradeBadge grade={data.store.grade} /> <b>{data.store.id}</b>
             </p>
             <p className="label-kind">
-              {stores.kinds[data.store.kind] ?? data.store.kind} {stores.of(saidValue(data.store.capacityL, 'L'))} · {data.head.outpost}
+              {stores.kinds[data.store.kind] ?? data.store.kind}{' '}
+              {stores.of(saidValue(data.store.capacityL, 'L'))} · {data.head.outpost}
             </p>
             <dl>
               {stores.labelLines.map((line) => (

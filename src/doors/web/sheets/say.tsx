@@ -22,7 +22,12 @@ export function Say({ place }: { readonly place: Place }) {
         <div className="stack">
           <p className="md say">{data.text}</p>
           <p className="xs soft">{today.sayCount(data.text.length)}</p>
-          <button type="button" className="b" data-first onClick={() => void copyText(data.text, state.copied)}>
+          <button
+            type="button"
+            className="b"
+            data-first
+            onClick={() => void copyText(data.text, state.copied)}
+          >
             {today.copyText}
           </button>
         </div>

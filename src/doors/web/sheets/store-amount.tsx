@@ -11,7 +11,13 @@ import { nearestId, StorePicker } from '../parts/store-picker.tsx';
 
 const UNITS = { fill: ['L', 'kg'], weigh: ['kg', 'L'] } as const;
 
-export function StoreAmount({ what, named }: { readonly what: 'fill' | 'weigh'; readonly named: string | undefined }) {
+export function StoreAmount({
+  what,
+  named,
+}: {
+  readonly what: 'fill' | 'weigh';
+  readonly named: string | undefined;
+}) {
   const { log } = words();
   const stores = useSheet<StoresSheet>('/api/stores').data?.stores ?? [];
   const [store, setStore] = useState(named ?? '');
@@ -28,15 +34,29 @@ export function StoreAmount({ what, named }: { readonly what: 'fill' | 'weigh'; 
     const source = nearestId(stores, from) ?? from.trim();
     const more = { ...(at !== '' && { at }), ...(note.trim() !== '' && { note: note.trim() }) };
     if (what === 'weigh') void entering.save({ what, store: chosen, amount: told }, more);
-    else void entering.save({ what, store: chosen, amount: told, ...(source !== '' && { from: source }) }, more);
+    else
+      void entering.save({ what, store: chosen, amount: told, ...(source !== '' && { from: source }) }, more);
   };
   return (
     <Dialog title={what === 'fill' ? log.fillTitle : log.weighTitle}>
       <form className="stack" onSubmit={submit}>
         <Refusal entering={entering} />
-        <StorePicker label={log.store} stores={likely(stores, what)} all={stores} value={store} onChange={setStore} first={named === undefined} />
+        <StorePicker
+          label={log.store}
+          stores={likely(stores, what)}
+          all={stores}
+          value={store}
+          onChange={setStore}
+          first={named === undefined}
+        />
         {what === 'fill' && (
-          <StorePicker label={log.from} stores={sources(stores)} all={stores} value={from} onChange={setFrom} />
+          <StorePicker
+            label={log.from}
+            stores={sources(stores)}
+            all={stores}
+            value={from}
+            onChange={setFrom}
+          />
         )}
         <AmountField
           label={what === 'fill' ? log.fillAmount : log.weighAmount}
@@ -47,7 +67,11 @@ export function StoreAmount({ what, named }: { readonly what: 'fill' | 'weigh'; 
           onUnit={setUnit}
           first={named !== undefined}
         />
-        <button type="submit" className="b main" disabled={entering.saving || store.trim() === '' || amount.trim() === ''}>
+        <button
+          type="submit"
+          className="b main"
+          disabled={entering.saving || store.trim() === '' || amount.trim() === ''}
+        >
           {entering.saving ? log.saving : log.save}
         </button>
         <WhenField value={at} onChange={setAt} />
@@ -72,5 +96,7 @@ function likely(stores: readonly StoreLine[], what: 'fill' | 'weigh'): readonly 
 }
 
 function sources(stores: readonly StoreLine[]): readonly StoreLine[] {
-  return stores.filter(({ emptied, kind }) => !emptied && (kind === 'vehicleTank' || kind === 'tank' || kind === 'container'));
+  return stores.filter(
+    ({ emptied, kind }) => !emptied && (kind === 'vehicleTank' || kind === 'tank' || kind === 'container'),
+  );
 }

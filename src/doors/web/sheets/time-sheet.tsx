@@ -32,7 +32,12 @@ export function TimeSheet({ place }: { readonly place: Place }) {
               <button type="button" className="b" onClick={() => look(`D${day - 1}`)}>
                 {time.back}
               </button>
-              <button type="button" className="b" disabled={!isPast(place)} onClick={() => look(`D${day + 1}`)}>
+              <button
+                type="button"
+                className="b"
+                disabled={!isPast(place)}
+                onClick={() => look(`D${day + 1}`)}
+              >
                 {time.on}
               </button>
             </>

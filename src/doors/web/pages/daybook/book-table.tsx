@@ -28,7 +28,11 @@ export function BookTable({
       keyOf={({ id }) => id}
       classOf={(line) => (line.undoneBy === null ? '' : 'undone')}
       columns={[
-        { head: daybook.number, text: ({ ref }) => ref, show: ({ ref }) => <span className="nowrap">{ref}</span> },
+        {
+          head: daybook.number,
+          text: ({ ref }) => ref,
+          show: ({ ref }) => <span className="nowrap">{ref}</span>,
+        },
         {
           head: daybook.happened,
           text: ({ happened }) => happened,
@@ -38,7 +42,14 @@ export function BookTable({
         { head: daybook.by, text: ({ by }) => by },
         { head: daybook.mark, text: (line) => marksOf(line).join('; '), show: marks },
         ...(canAct
-          ? [{ head: daybook.act, pressed: true, text: () => '', show: (line: BookLine) => <Acts line={line} /> }]
+          ? [
+              {
+                head: daybook.act,
+                pressed: true,
+                text: () => '',
+                show: (line: BookLine) => <Acts line={line} />,
+              },
+            ]
           : []),
       ]}
     />

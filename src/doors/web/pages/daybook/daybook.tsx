@@ -34,7 +34,8 @@ export function Daybook({ place }: { readonly place: Place }) {
   }, [data]);
   useEffect(() => dayInSight.set(shownDay), [shownDay]);
   const failed = sheet.failed ?? newest.failed;
-  if (data === undefined) return failed === null ? <Working /> : <Failed sheet={sheet.failed === null ? newest : sheet} />;
+  if (data === undefined)
+    return failed === null ? <Working /> : <Failed sheet={sheet.failed === null ? newest : sheet} />;
   const lines = sieved(data.lines, sieve);
   return (
     <div data-ready="daybook">
@@ -46,7 +47,11 @@ export function Daybook({ place }: { readonly place: Place }) {
       ) : lines.length === 0 ? (
         <p>{data.lines.length === 0 ? words().daybook.none : words().daybook.noneFound}</p>
       ) : (
-        <BookTable lines={lines} canAct={!isPast(place)} caption={all || shownDay === null ? words().daybook.all : words().daybook.day(shownDay)} />
+        <BookTable
+          lines={lines}
+          canAct={!isPast(place)}
+          caption={all || shownDay === null ? words().daybook.all : words().daybook.day(shownDay)}
+        />
       )}
       {data.more && (
         <div className="flow no-print">
@@ -103,6 +108,11 @@ function Title({
           <button type="button" className="b small" onClick={() => to(`D${head.day}`)}>
             {daybook.day(head.day)}
           </button>
+        )}
+        {!isPast(place) && (
+          <a className="b small" href={hrefOf({ page: 'inbox' })}>
+            {daybook.toInbox}
+          </a>
         )}
         {!isPast(place) && !closed && (
           <button type="button" className="b small" onClick={() => openSheet({ kind: 'close-day' })}>

@@ -11,7 +11,23 @@ export interface Sieve {
 }
 
 /** Kinds that people look for; the others are found by their words. */
-const KINDS = ['day-line', 'movement', 'weigh', 'gauge', 'declared-empty', 'declared-full', 'hookup', 'sample', 'result', 'hold', 'release', 'note', 'undo', 'correction', 'day-close'];
+const KINDS = [
+  'day-line',
+  'movement',
+  'weigh',
+  'gauge',
+  'declared-empty',
+  'declared-full',
+  'hookup',
+  'sample',
+  'result',
+  'hold',
+  'release',
+  'note',
+  'undo',
+  'correction',
+  'day-close',
+];
 
 export function Sieves({
   sieve,
@@ -28,11 +44,20 @@ export function Sieves({
     <search className="sieves no-print">
       <label>
         <span>{daybook.find}</span>
-        <input className="f" type="search" value={sieve.text} onChange={(event) => onChange({ ...sieve, text: event.target.value })} />
+        <input
+          className="f"
+          type="search"
+          value={sieve.text}
+          onChange={(event) => onChange({ ...sieve, text: event.target.value })}
+        />
       </label>
       <label>
         <span>{daybook.store}</span>
-        <select className="f" value={sieve.store} onChange={(event) => onChange({ ...sieve, store: event.target.value })}>
+        <select
+          className="f"
+          value={sieve.store}
+          onChange={(event) => onChange({ ...sieve, store: event.target.value })}
+        >
           <option value="">{daybook.anyStore}</option>
           {(stores.data?.stores ?? []).map(({ id }) => (
             <option key={id}>{id}</option>
@@ -41,7 +66,11 @@ export function Sieves({
       </label>
       <label>
         <span>{daybook.kind}</span>
-        <select className="f" value={sieve.kind} onChange={(event) => onChange({ ...sieve, kind: event.target.value })}>
+        <select
+          className="f"
+          value={sieve.kind}
+          onChange={(event) => onChange({ ...sieve, kind: event.target.value })}
+        >
           <option value="">{daybook.anyKind}</option>
           {KINDS.map((kind) => (
             <option key={kind}>{kind}</option>
@@ -54,7 +83,10 @@ export function Sieves({
 
 /** Lines that hold every word of the text, in whatever column. */
 export function sieved(lines: readonly BookLine[], { text }: Sieve): readonly BookLine[] {
-  const wanted = text.toLowerCase().split(/\s+/).filter((word) => word !== '');
+  const wanted = text
+    .toLowerCase()
+    .split(/\s+/)
+    .filter((word) => word !== '');
   return lines.filter((line) => {
     const whole = [line.ref, line.happened, line.text, line.by, line.note ?? '', line.source ?? '']
       .join(' ')

@@ -1,18 +1,20 @@
 // One store: the answer to "may I use this water?" in words, what is in it, what it is, and its life in the book.
 import { type ReactNode, useEffect } from 'react';
 import type { StoreSheet, StoresSheet } from '../../../../papers/index.ts';
-import { saidKnown, saidValue } from '../../../../papers/index.ts';
+import { saidKnown, saidValue, worthText } from '../../../../papers/index.ts';
 import { useSheet } from '../../api/cache.ts';
 import { words } from '../../language.ts';
 import { openSheet } from '../../open.ts';
+import { FamilyTable, FamilyTree } from '../../parts/family-tree.tsx';
 import { Quantity } from '../../parts/figure.tsx';
 import { FindingLine, Phrased } from '../../parts/finding-line.tsx';
+import { GaugingPlot, GaugingTable } from '../../parts/gauging-plot.tsx';
 import { GradeBadge } from '../../parts/grade.tsx';
 import { Silhouette } from '../../parts/silhouette.tsx';
 import { Failed, Working } from '../../parts/states.tsx';
 import { Stave } from '../../parts/stave.tsx';
 import { Mark, staveLabel, staveOf } from '../../parts/store-glyph.tsx';
-import { Table } from '../../parts/table.tsx';
+import { Table, Twin } from '../../parts/table.tsx';
 import { hrefOf, isPast, type Place, sheetPath } from '../../place.ts';
 import { dayInSight } from '../day-steps.ts';
 
@@ -48,6 +50,16 @@ export function OneStore({ place, id }: { readonly place: Place; readonly id: st
           </ul>
         </Row>
       )}
+      <Row head={words().stores.family}>
+        <Family sheet={data} />
+      </Row>
+      <Row head={words().stores.plot}>
+        {data.gauging.estimates.length === 0 ? (
+          <p>{words().stores.noReadings}</p>
+        ) : (
+          <Twin picture={<GaugingPlot sheet={data} />} table={<GaugingTable sheet={data} />} />
+        )}
+      </Row>
       <Row head={words().stores.facts}>
         <Facts sheet={data} />
       </Row>
@@ -120,13 +132,25 @@ function Answer({ sheet, place }: { readonly sheet: StoreSheet; readonly place: 
           <Mark store={store} />
           {!isPast(place) && (
             <div className="flow no-print">
-              <button type="button" className="b" onClick={() => openSheet({ kind: 'weigh', store: store.id })}>
+              <button
+                type="button"
+                className="b"
+                onClick={() => openSheet({ kind: 'weigh', store: store.id })}
+              >
                 {stores.weigh}
               </button>
-              <button type="button" className="b" onClick={() => openSheet({ kind: 'fill', store: store.id })}>
+              <button
+                type="button"
+                className="b"
+                onClick={() => openSheet({ kind: 'fill', store: store.id })}
+              >
                 {stores.fill}
               </button>
-              <button type="button" className="b small" onClick={() => openSheet({ kind: 'label', store: store.id })}>
+              <button
+                type="button"
+                className="b small"
+                onClick={() => openSheet({ kind: 'label', store: store.id })}
+              >
                 {stores.label}
               </button>
             </div>
@@ -161,6 +185,16 @@ function Facts({ sheet }: { readonly sheet: StoreSheet }) {
           </dd>
         </div>
       ))}
+      {sheet.worth !== null && (
+        <div>
+          <dt>{stores.worth}</dt>
+          <dd>
+            <Phrased
+              text={worthText(sheet.worth, { style: 'screen', units: 'L', width: 80, colour: false })}
+            />
+          </dd>
+        </div>
+      )}
       {sheet.gradeHistory.length > 0 && (
         <div>
           <dt>{stores.grades}</dt>
@@ -177,20 +211,56 @@ function Facts({ sheet }: { readonly sheet: StoreSheet }) {
   );
 }
 
+function Family({ sheet }: { readonly sheet: StoreSheet }) {
+  const { stores } = words();
+  if (sheet.family.length === 0) return <p>{stores.noFamily}</p>;
+  return (
+    <>
+      <Twin picture={<FamilyTree parts={sheet.family} />} table={<FamilyTable parts={sheet.family} />} />
+      <p className="xs soft">{stores.familyNote}</p>
+    </>
+  );
+}
+
 function History({ sheet }: { readonly sheet: StoreSheet }) {
   const { stores } = words();
   if (sheet.history.length === 0) return <p>{stores.noHistory}</p>;
   return (
-    <Table
-      caption={stores.history}
-      className="history-table"
-      rows={[...sheet.history].reverse()}
-      keyOf={({ id }) => id}
-      columns={[
-        { head: stores.when, text: ({ stamp }) => stamp, show: ({ stamp }) => <span className="nowrap">{stamp}</span> },
-        { head: stores.what, text: ({ text }) => text, show: ({ text }) => <Phrased text={text} /> },
-        { head: stores.entry, text: ({ ref }) => ref, show: ({ ref }) => <span className="nowrap">{ref}</span> },
-      ]}
-    />
+    <>
+      <Table
+        caption={stores.history}
+        className="history-table"
+        rows={[...sheet.history].reverse()}
+        keyOf={({ id }) => id}
+        columns={[
+          {
+            head: stores.when,
+            text: ({ stamp }) => stamp,
+            show: ({ stamp }) => <span className="nowrap">{stamp}</span>,
+          },
+          { head: stores.what, text: ({ text }) => text, show: (event) => <Event event={event} /> },
+          {
+            head: stores.entry,
+            text: ({ ref }) => ref,
+            show: ({ ref }) => <span className="nowrap">{ref}</span>,
+          },
+        ]}
+      />
+      {sheet.olderEvents > 0 && <p className="xs soft">{stores.older(sheet.olderEvents)}</p>}
+    </>
+  );
+}
+
+function Event({ event }: { readonly event: StoreSheet['history'][number] }) {
+  const { daybook } = words();
+  const text = <Phrased text={event.text} />;
+  return (
+    <>
+      {event.undoneBy === null ? text : <s>{text}</s>}
+      {event.undoneBy !== null && <span className="xs mark-word">{daybook.undoneBy(event.undoneBy)}</span>}
+      {event.correctedBy !== null && (
+        <span className="xs mark-word">{daybook.correctedBy(event.correctedBy)}</span>
+      )}
+    </>
   );
 }

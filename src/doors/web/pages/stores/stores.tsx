@@ -92,7 +92,13 @@ function SieveRow({
   return (
     <div className="flow sieve-row no-print">
       {rows.map(([value, text]) => (
-        <button key={value} type="button" className="b small" aria-pressed={sieve === value} onClick={() => onChange(value)}>
+        <button
+          key={value}
+          type="button"
+          className="b small"
+          aria-pressed={sieve === value}
+          onClick={() => onChange(value)}
+        >
           {value === 'all' ? text : `${text} ${counted(value)}`}
         </button>
       ))}

@@ -19,7 +19,10 @@ export function HowLong({ sheet }: { readonly sheet: TodaySheet }) {
         {runs.length > 0 && (
           <div>
             <h3 className="xs">{today.when}</h3>
-            <Twin picture={<Reach sheet={sheet} runs={runs} />} table={<ReachTable sheet={sheet} runs={runs} />} />
+            <Twin
+              picture={<Reach sheet={sheet} runs={runs} />}
+              table={<ReachTable sheet={sheet} runs={runs} />}
+            />
           </div>
         )}
         {others.map(([grade, cover]) => (
@@ -47,7 +50,12 @@ function Headline({ grade, cover }: { readonly grade: string; readonly cover: Co
       ) : (
         <>
           <p>
-            <Quantity figure={daysFigure(cover)} of={grade} text={today.days(roundCoverDays(cover.q05))} className="big" />
+            <Quantity
+              figure={daysFigure(cover)}
+              of={grade}
+              text={today.days(roundCoverDays(cover.q05))}
+              className="big"
+            />
           </p>
           <p className="md">
             {today.ofFree(grade)}
@@ -74,7 +82,12 @@ function Second({ grade, cover }: { readonly grade: string; readonly cover: Cove
         <p>{today.never(grade)}</p>
       ) : (
         <>
-          <Quantity figure={daysFigure(cover)} of={grade} text={today.days(roundCoverDays(cover.q05))} className="md" />
+          <Quantity
+            figure={daysFigure(cover)}
+            of={grade}
+            text={today.days(roundCoverDays(cover.q05))}
+            className="md"
+          />
           <p>
             {today.ofFree(grade)}
             {cover.outDayQ05 !== null && (
@@ -102,7 +115,9 @@ function Behind({ grade, cover }: { readonly grade: string; readonly cover: Cove
         <NamedQuantity figure={cover.use} of={`${grade}, ${today.use}`} name={today.use} note={basis} />
       )}
       {cover.basis !== 'not enough data' && (
-        <p className="xs soft">{cover.q50 === null ? today.middleNever : today.middle(roundCoverDays(cover.q50))}</p>
+        <p className="xs soft">
+          {cover.q50 === null ? today.middleNever : today.middle(roundCoverDays(cover.q50))}
+        </p>
       )}
     </div>
   );
@@ -130,18 +145,11 @@ function Reserve({ sheet }: { readonly sheet: TodaySheet }) {
   const toFloor = Object.values(cover).find((each) => each.toFloor !== null)?.toFloor ?? null;
   return (
     <div className="second">
-      <NamedQuantity
-        figure={reserve.volume}
-        of={today.reserve}
-        name={today.reserve}
-        note={floor}
-      />
+      <NamedQuantity figure={reserve.volume} of={today.reserve} name={today.reserve} note={floor} />
       <Stave facts={staveOfReserve(reserve)} label={`${today.reserveHead}: ${floor}`} />
       <p className="xs">
         {isBelow ? <b>{today.reserveBelow}</b> : today.reserveAbove}
-        {reserve.conditionalL > 0 && (
-          <> {today.conditional(`${Math.round(reserve.conditionalL)}\u00A0L`)}.</>
-        )}
+        {reserve.conditionalL > 0 && <> {today.conditional(`${Math.round(reserve.conditionalL)}\u00A0L`)}.</>}
         {toFloor !== null && toFloor.q05 !== null && <> {today.toFloor(roundCoverDays(toFloor.q05))}</>}
       </p>
     </div>

@@ -9,7 +9,13 @@ import { hrefOf, isPast, type Place } from '../../place.ts';
 /** More than these are not read on a first view; they open on request. */
 const MOST = 5;
 
-export function NeedsYou({ findings, place }: { readonly findings: readonly WordedFinding[]; readonly place: Place }) {
+export function NeedsYou({
+  findings,
+  place,
+}: {
+  readonly findings: readonly WordedFinding[];
+  readonly place: Place;
+}) {
   const { today } = words();
   const [all, setAll] = useState(false);
   const needs = needsOf(findings);

@@ -26,7 +26,9 @@ export function Since({ at }: { readonly at: string }) {
           <div className="line-with-act">
             <p>
               {since.since(data.since)}{' '}
-              {data.entries === 0 ? since.nothing : `${since.line(data.entries, data.corrections, data.late)}.`}{' '}
+              {data.entries === 0
+                ? since.nothing
+                : `${since.line(data.entries, data.corrections, data.late)}.`}{' '}
               {data.heldSince.length > 0 && <b>{since.held(data.heldSince.join(', '))} </b>}
               {data.freedSince.length > 0 && since.freed(data.freedSince.join(', '))}
             </p>

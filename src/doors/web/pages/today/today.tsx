@@ -10,7 +10,7 @@ import { isPast, type Place, sheetPath } from '../../place.ts';
 import { dayInSight } from '../day-steps.ts';
 import { HowLong } from './how-long.tsx';
 import { NeedsYou } from './needs-you.tsx';
-import { Next } from './next.tsx';
+import { Next, WorthReading } from './next.tsx';
 import { Since } from './since.tsx';
 import { Where } from './where.tsx';
 
@@ -48,6 +48,7 @@ function Told({ sheet, place }: { readonly sheet: TodaySheet; readonly place: Pl
       <NeedsYou findings={sheet.findings} place={place} />
       <Where sheet={sheet} />
       <Next sheet={sheet} />
+      <WorthReading sheet={sheet} canEnter={!isPast(place)} />
       <section className="row no-print">
         <h2>{words().today.record}</h2>
         <div>

@@ -1,5 +1,11 @@
 // Where the water is and what it may be used for: stores by use, each with its stave; then the sum of all.
-import { type StoreLine, seriesOf, sortStores, sumFigures, type TodaySheet } from '../../../../papers/index.ts';
+import {
+  type StoreLine,
+  seriesOf,
+  sortStores,
+  sumFigures,
+  type TodaySheet,
+} from '../../../../papers/index.ts';
 import { formatFigure } from '../../../../ground/units/index.ts';
 import { words } from '../../language.ts';
 import { NamedQuantity, Quantity } from '../../parts/figure.tsx';
@@ -44,7 +50,12 @@ function groupsOf(sheet: TodaySheet): readonly Group[] {
   const grades = [...new Set([...Object.keys(sheet.cover), ...rest.map(({ grade }) => grade ?? '')])];
   return [
     { name: today.heldNote, note: '', stores: held, free: null },
-    { name: today.reserveHead, note: today.reserveNote, stores: reserve, free: sheet.reserve?.volume ?? null },
+    {
+      name: today.reserveHead,
+      note: today.reserveNote,
+      stores: reserve,
+      free: sheet.reserve?.volume ?? null,
+    },
     ...grades.map((grade) => ({
       name: grade === '' ? words().grade.unknown : today.freeOf(grade),
       note: sheet.cover[grade] === undefined ? '' : today.freeNote,
@@ -91,8 +102,7 @@ function Emptied({ stores }: { readonly stores: readonly StoreLine[] }) {
       <div>
         <h3>{today.emptied}</h3>
         <p>
-          {seriesOf(stores.map(({ id }) => id)).join(', ')}.{' '}
-          <span className="soft">{today.emptiedNote}</span>
+          {seriesOf(stores.map(({ id }) => id)).join(', ')}. <span className="soft">{today.emptiedNote}</span>
         </p>
         <a className="link no-print" href={hrefOf({ page: 'stores', at, asOf })}>
           {words().stores.list}
@@ -130,7 +140,11 @@ export function StoreTable({ stores }: { readonly stores: readonly StoreLine[] }
         },
         { head: today.known, text: saidKnown },
         { head: today.mark, text: ({ mark }) => mark, show: (store) => <Mark store={store} /> },
-        { head: names.place, text: ({ place, port }) => (port === null ? place : names.port(port)), spare: true },
+        {
+          head: names.place,
+          text: ({ place, port }) => (port === null ? place : names.port(port)),
+          spare: true,
+        },
       ]}
     />
   );
