@@ -30,7 +30,7 @@ import { findingOf, settledDraft, waitingDraft } from './waiting.ts';
 /** More lines than this are asked about first. */
 const MANY_LINES = 100;
 /** Findings of the account that are told with an import. */
-const MOST_FINDINGS = 40;
+const MOST_FINDINGS = 12;
 
 export interface TableImport {
   readonly table: Table;
@@ -157,7 +157,6 @@ async function findingsAbout(
   return seen.value.findings
     .filter(({ where }) => where.entry !== undefined && ids.has(where.entry))
     .sort((a, b) => a.atMs - b.atMs)
-    .slice(0, MOST_FINDINGS)
     .map((finding) => wordOf(seen.value, finding));
 }
 
@@ -188,7 +187,8 @@ function sheetOf(
     saysNothing: count('says nothing'),
     remembered: more.remembered,
     preview: shown.map((row) => lineOf(row, work)),
-    findings: [...told, ...more.findings],
+    findings: [...told, ...more.findings.slice(0, MOST_FINDINGS)],
+    moreFindings: Math.max(0, more.findings.length - MOST_FINDINGS),
     dryRun: request.dryRun === true,
   };
 }
