@@ -233,6 +233,13 @@ const cellWords: Pick<Words<InboxFindingCode>, Extract<InboxFindingCode, `cell-$
       received(data),
       near(listOf(data, 'nearest'), `Say what was done: ${take(data)} --act move.`),
     ),
+  'cell-unused': (data, where) =>
+    say(
+      `${under(where)} is ${received(data)}, and the act "${textOf(data, 'act')}" has no part for it. ${waits}`,
+      'an act and cells that fit each other',
+      received(data),
+      `Say what is meant: ${take(data)} --set "${where.field ?? 'HEADING'}=" leaves it out, --act ACT changes the act.`,
+    ),
   'cell-too-long': (data) =>
     say(
       `A note of ${numberOf(data, 'length')} letters is too long for an entry: ${received(data)}. ${waits}`,
