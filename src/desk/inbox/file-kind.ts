@@ -13,7 +13,8 @@ export function isTable(beginning: string): boolean {
   if (first === undefined || !first.startsWith('{')) return true;
   const value = objectOf(first);
   if (value === null || Object.keys(value).length === 0) return false;
-  const isOfOurs = 'format' in value || 'entry' in value || ('t' in value && ('id' in value || 'kind' in value));
+  const isOfOurs =
+    'format' in value || 'entry' in value || ('t' in value && ('id' in value || 'kind' in value));
   return !isOfOurs && !('kind' in value && 'id' in value) && Object.values(value).every(isPlain);
 }
 

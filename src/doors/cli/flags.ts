@@ -89,6 +89,9 @@ const OWN_FLAGS: readonly Flag[] = [
   { name: 'kind', value: 'KIND', what: 'only entries of this kind' },
   { name: 'store', value: 'STORE', what: 'only entries that name this store' },
   { name: 'most', value: 'N', what: 'at most so many, the youngest ones' },
+  { name: 'history', value: 'N', what: 'at most so many entries, the youngest ones' },
+  { name: 'svg', what: 'the plot as an SVG picture' },
+  { name: 'csv', what: 'the figures of the plot as a table for spreadsheets' },
   { name: 'capacity', value: 'AMOUNT', what: 'what it can hold' },
   { name: 'remainder', value: 'AMOUNT', what: 'what stays in it when it runs dry; else nothing' },
   { name: 'grade', value: 'GRADE', what: 'the grade of what is in it; else it was never used' },
@@ -120,6 +123,7 @@ const OWN_FLAGS: readonly Flag[] = [
     what: 'what was done: move, fill, drink, use, make, weigh, gauge, empty, full, hookup, note',
   },
   { name: 'port', value: 'PORT', what: 'the port that it was put on' },
+  { name: 'say', what: 'the page in words to be read aloud, 400 characters at the most' },
   { name: 'since', value: 'SITE:N', many: true, what: 'only what comes after entry N of SITE' },
 ];
 

@@ -232,7 +232,11 @@ export const inboxSamples: Samples<InboxFindingCode> = {
     'A sum of the lines above it.',
     'Date;strokes\n2147-04-02;425\nTotal;425\n',
   ),
-  'row-too-wide': bring('row-too-wide', 'More cells than headings.', 'Date;strokes\n2147-04-02;425\n2147-04-03;431;ik\n'),
+  'row-too-wide': bring(
+    'row-too-wide',
+    'More cells than headings.',
+    'Date;strokes\n2147-04-02;425\n2147-04-03;431;ik\n',
+  ),
   'row-day-kept': bring('row-day-kept', 'A second line for one day.', 'Date;strokes\n2147-04-02;426\n', {
     before: 'Date;strokes\n2147-04-02;425\n',
   }),
