@@ -30,11 +30,26 @@ export async function bench(): Promise<readonly BenchRow[]> {
         goal: { least: 50_000 },
       }),
       row({ name: 'the same, least', value: Math.min(...rates), unit: 'rows/s' }),
-      of('bytes to rows, in their thread', runs.map(({ readMs }) => rate(readMs))),
-      of('rows to durable entries', runs.map(({ durableMs }) => rate(durableMs))),
-      of('drafts that are there already, checked, sealed, durable', runs.map(({ appendMs }) => rate(appendMs))),
-      of('the whole import, with the account moved on', runs.map(({ readMs, importMs }) => rate(readMs + importMs))),
-      of('the same table again, every row known', runs.map(({ againMs }) => rate(againMs))),
+      of(
+        'bytes to rows, in their thread',
+        runs.map(({ readMs }) => rate(readMs)),
+      ),
+      of(
+        'rows to durable entries',
+        runs.map(({ durableMs }) => rate(durableMs)),
+      ),
+      of(
+        'drafts that are there already, checked, sealed, durable',
+        runs.map(({ appendMs }) => rate(appendMs)),
+      ),
+      of(
+        'the whole import, with the account moved on',
+        runs.map(({ readMs, importMs }) => rate(readMs + importMs)),
+      ),
+      of(
+        'the same table again, every row known',
+        runs.map(({ againMs }) => rate(againMs)),
+      ),
     ];
   } finally {
     rmSync(folder, { recursive: true, force: true });
@@ -93,7 +108,13 @@ async function importOnce(path: string, bytes: Uint8Array): Promise<Run> {
   const readMs = performance.now() - started;
   await reader.close();
   if (!read.ok) throw new Error(read.finding.code);
-  const take = async (): Promise<{ ms: number; durableMs: number; taken: number; known: number; waiting: number }> => {
+  const take = async (): Promise<{
+    ms: number;
+    durableMs: number;
+    taken: number;
+    known: number;
+    waiting: number;
+  }> => {
     const from = performance.now();
     const answer = await importTable(desk, MOMENT, { table: read.table, sure: true });
     if (!answer.ok) throw new Error(answer.findings.map(({ code }) => code).join(' '));
@@ -136,8 +157,17 @@ async function begun(book: BookPort): Promise<Desk> {
   const desk = await Desk.open(book, { hash: nodeHash, chance });
   const text = readFileSync(join(import.meta.dirname, '../examples/corrie/outpost.yaml'), 'utf8');
   const begin = { ...MOMENT, nowUtcMs: Date.UTC(2147, 2, 31, 22) };
-  const stores = Array.from({ length: 6 }, (_, k) => ({ store: `C-0${k + 1}`, amount: '12 L+-0.4', grade: 'drinking' }));
-  const fields = { asOf: '2147-03-31T21:00Z', peopleAboard: 4, stores, ports: [{ port: 'dispenser feed', store: 'C-01' }] };
+  const stores = Array.from({ length: 6 }, (_, k) => ({
+    store: `C-0${k + 1}`,
+    amount: '12 L+-0.4',
+    grade: 'drinking',
+  }));
+  const fields = {
+    asOf: '2147-03-31T21:00Z',
+    peopleAboard: 4,
+    stores,
+    ports: [{ port: 'dispenser feed', store: 'C-01' }],
+  };
   const steps = [
     await startBook(desk, begin, { name: 'outpost.yaml', text }),
     await log(desk, begin, { what: 'told', kind: 'opening', fields }),

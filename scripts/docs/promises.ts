@@ -335,6 +335,15 @@ const exchangeAndAbuse: readonly PromiseRow[] = [
         records: ['hostile-outpost-files'],
       },
       {
+        file: 'tests/tables/hostile.test.ts',
+        holds: 'tables made to break a reader, with the reader that has no caps and the one that has no thread as controls',
+        records: ['hostile-tables'],
+      },
+      {
+        file: 'tests/tables/tidy.test.ts',
+        holds: 'tidy tables in every form, and single spoiled cells',
+      },
+      {
         file: 'src/outpost/mutations.test.ts',
         holds: 'outpost files with random slips',
         records: ['outpost-files-with-slips'],

@@ -25,7 +25,8 @@ const FLAGS = [
 ];
 
 export function browserPath(): string | null {
-  return PLACES.find((path) => existsSync(path)) ?? null;
+  const named = process.env['WATERWRIGHT_CHROMIUM'];
+  return [...(named === undefined ? [] : [named]), ...PLACES].find((path) => existsSync(path)) ?? null;
 }
 
 /** Defines tests that need a browser. Without one they fail, unless somebody said that there is none: then it is said aloud. */

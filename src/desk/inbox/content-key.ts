@@ -25,7 +25,11 @@ export function contentKey(
  * The n-th entry of a line has the same id whenever and wherever that line is read; the line that waits instead has its own.
  * @param part number of the entry, or −1 for the line that waits
  */
-export function idOfLine(hash: Hash, key: string, place: { readonly atMs: number; readonly part: number }): string {
+export function idOfLine(
+  hash: Hash,
+  key: string,
+  place: { readonly atMs: number; readonly part: number },
+): string {
   const { part, atMs } = place;
   const digest = part <= 0 ? key : hash(`${key}\n${part}`);
   // The two ends of one digest, for the two things that a line most often becomes.

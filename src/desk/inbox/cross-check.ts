@@ -49,15 +49,14 @@ function checkCounter(reading: RowReading, last: Map<string, number>, fold: Fold
   if (first?.request.what !== 'day') return;
   for (const [id, text] of Object.entries(first.request.readings)) {
     const instrument = fold.index.instruments.get(id);
-    if (text === '-' || instrument?.reading !== 'runningTotal' || instrument.rollsOverAt !== undefined)
-      continue;
+    if (text === '-' || instrument?.reading !== 'runningTotal') continue;
     const isNewer = fold.lastLineMs === null || first.happened.utcMs > fold.lastLineMs;
     const before = last.get(id) ?? (isNewer ? (fold.counters.get(id)?.last ?? null) : null);
     const value = reading.sheet.columns.findIndex(
       ({ meaning }) => meaning?.means.what === 'instrument' && meaning.means.id === id,
     );
     const read = valueOf(text);
-    if (before !== null && read !== null && read < before) {
+    if (before !== null && read !== null && isFall(read - before, instrument.rollsOverAt)) {
       reading.say('cell-below-last', value, {
         received: text,
         instrument: instrument.name,
@@ -66,6 +65,11 @@ function checkCounter(reading: RowReading, last: Map<string, number>, fold: Fold
       });
     } else if (read !== null) last.set(id, read);
   }
+}
+
+/** A counter that rolls over falls once in a while; one that would have gone round by more than half has not. */
+function isFall(step: number, rollsOverAt: number | undefined): boolean {
+  return step < 0 && (rollsOverAt === undefined || step + rollsOverAt > rollsOverAt / 2);
 }
 
 /** It was spelled by us from a number. */

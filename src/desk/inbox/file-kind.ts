@@ -12,10 +12,10 @@ export function isTable(beginning: string): boolean {
     .split('\n', 1)[0];
   if (first === undefined || !first.startsWith('{')) return true;
   const value = objectOf(first);
-  if (value === null) return false;
+  if (value === null || Object.keys(value).length === 0) return false;
   const isOfOurs =
-    'format' in value || 'entry' in value || ('kind' in value && ('t' in value || 'id' in value));
-  return !isOfOurs && ('t' in value ? !('id' in value) : true) && Object.values(value).every(isPlain);
+    'format' in value || 'entry' in value || ('t' in value && ('id' in value || 'kind' in value));
+  return !isOfOurs && !('kind' in value && 'id' in value) && Object.values(value).every(isPlain);
 }
 
 function objectOf(line: string): Record<string, unknown> | null {

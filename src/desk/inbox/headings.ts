@@ -1,4 +1,5 @@
 // Where the headings of a table are: titles above them, headings in several lines, empty lines and columns around them.
+import { unitOf } from './match-heading.ts';
 import type { Table, TableRow } from './table.ts';
 
 /** The texts that a column may be called by, the fullest last. */
@@ -14,42 +15,77 @@ export interface Headed {
 /** Lines above the first one with data in it that are looked at. */
 const MOST_LINES_ABOVE = 60;
 const MOST_HEADING_LINES = 4;
+/** Nobody reads a longer name of a column. */
+const LONGEST_HEADING = 400;
 /** A number, an amount, a date, a time, a day. */
 const DATA = /^\s*(?:[~<]?[-+\u2212]?\s?\d|D(?:ay)?\s?\d)/i;
 
+/** Whether a text means something as a heading. */
+export type MeansSomething = (text: string) => boolean;
+
 /** Null where no line says what the columns are. */
-export function findHeadings(table: Table): Headed | null {
+export function findHeadings(table: Table, means: MeansSomething): Headed | null {
   const { headings: known, rows } = table;
-  const filled = rows.filter(({ cells }) => cells.some((cell) => cell.trim() !== ''));
-  if (known !== undefined) return { headings: known.map((text) => ({ tries: [text.trim()] })), body: filled };
-  const at = rows.slice(0, MOST_LINES_ABOVE).findIndex((row, k) => isData(row) && isHeading(rows[k - 1]));
-  if (at < 1) return null;
-  const above = headingLines(rows, at);
-  const body = rows.slice(at).filter(({ cells }) => cells.some((cell) => cell.trim() !== ''));
-  const width = Math.max(...above.map(usedWidth));
-  return { headings: Array.from({ length: width }, (_, column) => headingOf(above, column)), body };
+  const filled = rows.filter(isFilled);
+  if (known !== undefined) return { headings: known.map((text) => ({ tries: [tidy(text)] })), body: filled };
+  const blocks = rows.slice(0, MOST_LINES_ABOVE).flatMap((row, k): Block[] => {
+    const isFirst = hasData(row) && isHeading(rows[k - 1]);
+    return isFirst ? [blockAbove(rows, k, means)] : [];
+  });
+  const best = blocks.reduce<Block | null>(
+    (most, block) => (block.known > (most?.known ?? -1) ? block : most),
+    null,
+  );
+  if (best === null) return null;
+  const body = rows.slice(best.bodyAt).filter(isFilled);
+  const width = Math.max(...best.lines.map(usedWidth));
+  return { headings: Array.from({ length: width }, (_, column) => headingOf(best.lines, column)), body };
 }
 
-function isData({ cells }: TableRow): boolean {
-  const filled = cells.filter((cell) => cell.trim() !== '');
-  const data = filled.filter((cell) => DATA.test(cell)).length;
-  return data >= 2 || (data === 1 && filled.length > 1 && DATA.test(filled[0] ?? ''));
+interface Block {
+  readonly lines: readonly TableRow[];
+  readonly bodyAt: number;
+  /** Cells of its best line that mean something. */
+  readonly known: number;
+}
+
+function isFilled({ cells }: TableRow): boolean {
+  return cells.some((cell) => cell.trim() !== '');
+}
+
+function hasData({ cells }: TableRow): boolean {
+  return cells.some((cell) => DATA.test(cell));
 }
 
 function isHeading(row: TableRow | undefined): row is TableRow {
-  return row !== undefined && !isData(row) && row.cells.some((cell) => cell.trim() !== '');
+  return row !== undefined && isFilled(row) && !hasData(row);
 }
 
-/** Contiguous lines above the data; a line with a single text over a wider table is its title. */
-function headingLines(rows: readonly TableRow[], at: number): readonly TableRow[] {
+/**
+ * Contiguous lines without data above some. What follows the line that names the columns belongs to it only if it holds
+ * units; else it is a line of data in which the numbers are missing. A single text over a wider table is its title.
+ */
+function blockAbove(rows: readonly TableRow[], at: number, means: MeansSomething): Block {
   const lines: TableRow[] = [];
-  for (let k = at - 1; k >= 0 && lines.length < MOST_HEADING_LINES; k--) {
-    const row = rows[k];
-    if (!isHeading(row)) break;
-    if (lines.length > 0 && isTitle(row)) break;
-    lines.unshift(row);
+  let first = at;
+  for (let k = at - 1; k >= 0 && isHeading(rows[k]); k--) {
+    lines.unshift(rows[k] as TableRow);
+    first = k;
   }
-  return lines;
+  const counts = lines.map(
+    ({ cells }) => cells.filter((cell) => cell.trim() !== '' && means(tidy(cell))).length,
+  );
+  const known = Math.max(...counts);
+  const namesAt = counts.indexOf(known);
+  let end = namesAt + 1;
+  while (end < lines.length && isOfUnits(lines[end] as TableRow)) end += 1;
+  const above = lines.slice(Math.max(0, end - MOST_HEADING_LINES), end);
+  const titles = above.findLastIndex((line, k) => k < above.length - 1 && isTitle(line)) + 1;
+  return { lines: above.slice(titles), bodyAt: first + end, known };
+}
+
+function isOfUnits({ cells }: TableRow): boolean {
+  return cells.every((cell) => cell.trim() === '' || unitOf(cell.replace(/[()[\]]/g, '')) !== null);
 }
 
 function isTitle({ cells }: TableRow): boolean {
@@ -79,9 +115,13 @@ function leftOf({ cells }: TableRow, column: number): string {
 }
 
 function joined(parts: readonly string[]): string {
-  return parts.filter((part) => part !== '').join(' ');
+  return parts
+    .filter((part) => part !== '')
+    .join(' ')
+    .slice(0, LONGEST_HEADING)
+    .toWellFormed();
 }
 
 function tidy(text: string): string {
-  return text.replace(/\s+/g, ' ').trim();
+  return text.replace(/\s+/g, ' ').trim().slice(0, LONGEST_HEADING).toWellFormed();
 }

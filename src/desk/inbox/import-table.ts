@@ -18,6 +18,7 @@ import {
   signatureOf,
   withKnown,
 } from './known-matching.ts';
+import { meaningsOf } from './match-heading.ts';
 import { spellMeaning, spellZone } from './meaning.ts';
 import type { TableOptions } from './options.ts';
 import { readSheet, type SheetRead } from './read-table.ts';
@@ -30,7 +31,7 @@ import { findingOf, settledDraft, waitingDraft } from './waiting.ts';
 /** More lines than this are asked about first. */
 const MANY_LINES = 100;
 /** Findings of the account that are told with an import. */
-const MOST_FINDINGS = 40;
+const MOST_FINDINGS = 12;
 
 export interface TableImport {
   readonly table: Table;
@@ -55,7 +56,7 @@ export async function importTable(
   if (!offices.includes(moment.by))
     return no('bad input', deskFinding('office-unknown', { office: moment.by.slice(0, 60), offices }));
   const context: Context = { desk, fold, moment, presentMs: desk.enteringMs(fold, moment) };
-  const matching = await matchingOf(desk, request);
+  const matching = await matchingOf(context, request);
   const read = readWith(context, request, matching);
   if (!read.ok)
     return no('bad input', ...read.findings.map((finding) => inFile(finding, request.table.file)));
@@ -87,8 +88,9 @@ interface Work {
   readonly rows: readonly SortedRow[];
 }
 
-async function matchingOf(desk: Desk, { table }: TableImport): Promise<Matching> {
-  const headings = findHeadings(table)?.headings ?? [];
+async function matchingOf({ desk, fold }: Context, { table }: TableImport): Promise<Matching> {
+  const vocabulary = new Vocabulary(fold);
+  const headings = findHeadings(table, (text) => meaningsOf(text, vocabulary).length > 0)?.headings ?? [];
   const signature = signatureOf(desk.hash, headings);
   return { signature, known: await knownMatching(desk, signature) };
 }
@@ -157,7 +159,6 @@ async function findingsAbout(
   return seen.value.findings
     .filter(({ where }) => where.entry !== undefined && ids.has(where.entry))
     .sort((a, b) => a.atMs - b.atMs)
-    .slice(0, MOST_FINDINGS)
     .map((finding) => wordOf(seen.value, finding));
 }
 
@@ -171,7 +172,7 @@ function sheetOf(
   const told = read.findings.map((finding) => wordFinding(inFile(finding, sheet.file), words));
   const count = (what: TableLine['what']) => rows.filter((row) => row.what === what).length;
   const taken = rows.filter(({ what }) => what === 'entry');
-  const shown = request.dryRun === true ? rows : rows.filter(({ what }) => what === 'waits');
+  const shown = request.dryRun === true ? rows : rows.filter(isTold);
   return {
     file: sheet.file,
     format: request.table.format,
@@ -188,9 +189,15 @@ function sheetOf(
     saysNothing: count('says nothing'),
     remembered: more.remembered,
     preview: shown.map((row) => lineOf(row, work)),
-    findings: [...told, ...more.findings],
+    findings: [...told, ...more.findings.slice(0, MOST_FINDINGS)],
+    moreFindings: Math.max(0, more.findings.length - MOST_FINDINGS),
     dryRun: request.dryRun === true,
   };
+}
+
+/** After an import: lines that wait, and lines that stand twice in one table. */
+function isTold({ what, knownAs }: SortedRow): boolean {
+  return what === 'waits' || (what === 'known' && knownAs?.startsWith('line ') === true);
 }
 
 function columnsOf({ columns }: Sheet): TableSheet['columns'] {

@@ -16,5 +16,6 @@ export function inboxFinding(
 /** Quoted back to a person: never more than a line. */
 export function quoted(text: string): string {
   const longest = 60;
-  return text.length > longest ? `${text.slice(0, longest)}\u2026` : text;
+  // A cut may go through a character of two halves.
+  return text.length > longest ? `${text.slice(0, longest).toWellFormed()}\u2026` : text;
 }

@@ -44,6 +44,11 @@ function headOf(entry: Entry, { dayRule }: Fold) {
   };
 }
 
+/** How a command names a line. */
+export function lineNoOf({ site, number }: Pick<Entry, 'site' | 'number'>): string {
+  return `${site}:${number}`;
+}
+
 function tableLine(entry: Entry<'waiting-line'>, fold: Fold): InboxLine {
   const { file, line, headings, cells, columns, reasons, readings } = entry.body;
   const words = { dayRule: fold.dayRule, mgPerL: fold.mgPerL };
@@ -53,7 +58,10 @@ function tableLine(entry: Entry<'waiting-line'>, fold: Fold): InboxLine {
     line,
     cells: cells.map((cell, k) => ({ heading: headings[k] ?? '', cell, means: columns[k] ?? '' })),
     reasons: reasons.map(({ code, column = null, data }) =>
-      wordFinding(findingOf({ code, column, data }, { file, line, headings }), words),
+      wordFinding(
+        findingOf({ code, column, data: { ...data, lineNo: lineNoOf(entry) } }, { file, line, headings }),
+        words,
+      ),
     ),
     readings: readings.map(({ received, unit, massMg, store, capacityMg }) => ({
       received,
@@ -104,7 +112,14 @@ function noteLine(entry: Entry<'note'>, fold: Fold): InboxLine {
       { heading: 'note', cell: text, means: 'note' },
     ],
     reasons: [
-      wordFinding(inboxFinding('note-unit-missing', { received, text: text.slice(0, 120) }, where), words),
+      wordFinding(
+        inboxFinding(
+          'note-unit-missing',
+          { received, text: text.slice(0, 120), lineNo: lineNoOf(entry) },
+          where,
+        ),
+        words,
+      ),
     ],
     readings: noteReadings(received, fold),
   };

@@ -12,6 +12,7 @@ import {
   unknownHeadings,
   withClock,
 } from './match-columns.ts';
+import { meaningsOf } from './match-heading.ts';
 import { ROLES } from './meaning.ts';
 import type { TableOptions } from './options.ts';
 import { readActRow } from './row-acts.ts';
@@ -43,7 +44,7 @@ export type SheetRead =
 
 /** What the table says as a whole; where something has to be declared first, all of it is asked at once. */
 export function readSheet(table: Table, how: ReadingOf): SheetRead {
-  const headed = findHeadings(table);
+  const headed = findHeadings(table, (text) => meaningsOf(text, how.vocabulary).length > 0);
   if (headed === null)
     return {
       ok: false,

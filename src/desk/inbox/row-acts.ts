@@ -20,9 +20,10 @@ export function readActRow(reading: RowReading): void {
   const happened = rowTime(reading);
   const act = actOf(reading);
   const request = act === null ? null : requests[act](reading);
-  const beside = gradeOf(reading);
+  const spare = act === null ? [] : spareCells(reading, act);
+  const beside = act !== null && WITH_GRADE.has(act) ? gradeOf(reading) : {};
   // The note of a line is the text of a note, and beside every other act.
-  if (act !== 'note') reading.note = rowNote(reading);
+  if (act !== 'note') reading.note = rowNote(reading, spare);
   if (happened === null || request === null || reading.faults.length > 0) return;
   reading.ask({ request, happened, beside });
 }
@@ -45,12 +46,50 @@ function actOf(reading: RowReading): Act | null {
   return null;
 }
 
+/** What an act takes; a role behind a bar stands in for the one before it where that is empty. */
+const TAKES: Readonly<Record<Act, readonly string[]>> = {
+  move: ['from', 'to|store', 'amount'],
+  fill: ['store|to', 'from', 'amount'],
+  drink: ['from|store', 'amount', 'person'],
+  use: ['from|store', 'amount', 'use', 'person'],
+  make: ['from', 'to|store', 'amount'],
+  weigh: ['store|to', 'amount'],
+  gauge: ['store|to', 'amount'],
+  empty: ['store|from', 'amount'],
+  full: ['store|to', 'amount'],
+  hookup: ['store|from', 'port|to'],
+  note: ['store'],
+};
+/** Of a movement the grade is a part; beside other acts it is noted. */
+const WITH_GRADE: ReadonlySet<Act> = new Set(['move', 'fill', 'make', 'drink', 'use']);
+/** A place or an amount that the act has no part for says that something else is meant. */
+const TELLING: readonly Role[] = ['store', 'from', 'to', 'port', 'amount'];
+const NOTED: readonly Role[] = ['grade', 'people', 'person', 'use'];
+
+/** Columns for the note; a cell that speaks against the act is said to. */
+function spareCells(reading: RowReading, act: Act): readonly number[] {
+  const { at } = reading.sheet;
+  const filled = (role: Role) => !isNothing(reading.of(role));
+  const used = new Set<string>(
+    TAKES[act].flatMap((roles) => {
+      const [first, other] = roles.split('|') as [Role, Role?];
+      return other === undefined || filled(first) ? [first] : [first, other];
+    }),
+  );
+  if (WITH_GRADE.has(act)) used.add('grade');
+  for (const role of TELLING)
+    if (filled(role) && !used.has(role))
+      reading.say('cell-unused', at[role], { received: quoted(reading.of(role).trim()), act });
+  return NOTED.filter((role) => filled(role) && !used.has(role)).map((role) => at[role]);
+}
+
 type Request = (reading: RowReading) => PlainRequest | null;
 
 const requests: Readonly<Record<Act, Request>> = {
   move: (reading) => {
-    const [from, to] = [endOf(reading, 'from'), endOf(reading, 'to') ?? endOf(reading, 'store')];
+    const [from, to] = [endOf(reading, 'from'), endOf(reading, filledOf(reading, 'to', 'store'))];
     const amount = amountOf(reading, [to, from], 'needed');
+    if (from !== undefined && from === to) reading.say('row-ends-same', -1, { name: from });
     if (from === undefined && to === undefined) reading.sayMissing(reading.sheet.at.to < 0 ? 'from' : 'to');
     return amount === null ? null : { what: 'move', amount, ...part('from', from), ...part('to', to) };
   },
@@ -62,12 +101,12 @@ const requests: Readonly<Record<Act, Request>> = {
       : { what: 'fill', store, amount, ...part('from', from) };
   },
   drink: (reading) => {
-    const from = endOf(reading, 'from') ?? endOf(reading, 'store');
+    const from = endOf(reading, filledOf(reading, 'from', 'store'));
     const amount = amountOf(reading, [from], 'needed');
     return amount === null ? null : { what: 'drink', amount, ...part('from', from), ...personOf(reading) };
   },
   use: (reading) => {
-    const from = endOf(reading, 'from') ?? endOf(reading, 'store');
+    const from = endOf(reading, filledOf(reading, 'from', 'store'));
     const amount = amountOf(reading, [from], 'needed');
     const use = USES.find((each) => each === reading.of('use').trim().toLowerCase());
     if (use === undefined) sayWord(reading, 'use', USES);
@@ -75,7 +114,7 @@ const requests: Readonly<Record<Act, Request>> = {
     return { what: 'use', amount, use, ...part('from', from), ...personOf(reading) };
   },
   make: (reading) => {
-    const [from, to] = [endOf(reading, 'from'), endOf(reading, 'to') ?? endOf(reading, 'store')];
+    const [from, to] = [endOf(reading, 'from'), endOf(reading, filledOf(reading, 'to', 'store'))];
     const amount = amountOf(reading, [to], 'needed');
     return amount === null ? null : { what: 'make', amount, ...part('from', from), ...part('to', to) };
   },
@@ -101,10 +140,15 @@ const requests: Readonly<Record<Act, Request>> = {
   note: (reading) => {
     const text = rowNote(reading);
     if (text === undefined) reading.sayMissing('note');
-    const about = reading.of('store').trim();
+    const told = reading.of('store').trim();
+    const about = reading.sheet.vocabulary.end(told) ?? told;
     return text === undefined
       ? null
-      : { what: 'told', kind: 'note', fields: about === '' ? { text } : { text, about: about.slice(0, 80) } };
+      : {
+          what: 'told',
+          kind: 'note',
+          fields: about === '' ? { text } : { text, about: about.slice(0, 80).toWellFormed() },
+        };
   },
 };
 
@@ -131,8 +175,16 @@ function endOf(reading: RowReading, role: 'from' | 'to' | 'store'): string | und
   return undefined;
 }
 
+function filledOf<const One extends Role, const Other extends Role>(
+  reading: RowReading,
+  role: One,
+  other: Other,
+) {
+  return isNothing(reading.of(role)) && !isNothing(reading.of(other)) ? other : role;
+}
+
 function storeOf(reading: RowReading, role: Role, other: Role): string | undefined {
-  const wanted = isNothing(reading.of(role)) && !isNothing(reading.of(other)) ? other : role;
+  const wanted = filledOf(reading, role, other);
   const text = reading.of(wanted).trim();
   if (isNothing(text)) {
     reading.sayMissing(wanted, 'store');
@@ -201,7 +253,7 @@ function amountOf(
 
 function personOf(reading: RowReading): { readonly person?: string } {
   const person = reading.of('person').trim();
-  return person === '' ? {} : { person: person.slice(0, 80) };
+  return person === '' ? {} : { person: person.slice(0, 80).toWellFormed() };
 }
 
 /** The grade as the line says it, by name or letter; the account compares it with what it believes. */

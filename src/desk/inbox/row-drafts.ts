@@ -66,7 +66,11 @@ function draftOf(
     by: office ?? moment.by,
     ...(note !== undefined && { note }),
     ...(isClosed && late !== undefined && { late }),
-    origin: { format: TABLE_ORIGIN, ref: `${sheet.file.slice(-LONGEST_NAME)}:${row.line}`, line: row.line },
+    origin: {
+      format: TABLE_ORIGIN,
+      ref: `${sheet.file.slice(-LONGEST_NAME).toWellFormed()}:${row.line}`,
+      line: row.line,
+    },
     body,
   });
   return read.ok ? read.draft : sayFindings(reading, read.findings);

@@ -94,7 +94,8 @@ function sortedRow(row: Keyed, { once, book, acts, drafts }: Around): SortedRow 
   if (other !== reading) return as('known', `line ${other?.row.line ?? 0}`);
   if (drafts === undefined) return as('known', book.refs.get(row.entryId) ?? 'inbox');
   if (reading.faults.length > 0) return waited ? as('known', 'inbox') : as('waits');
-  const told = acts.size === 0 ? undefined : drafts.map((draft) => toldBefore(draft, acts)).find((ref) => ref !== null);
+  const told =
+    acts.size === 0 ? undefined : drafts.map((draft) => toldBefore(draft, acts)).find((ref) => ref !== null);
   if (told != null) return as('known', told);
   return as(drafts.length === 0 ? 'says nothing' : 'entry');
 }

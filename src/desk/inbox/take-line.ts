@@ -12,7 +12,7 @@ import { bookSpan } from './book-span.ts';
 import { checkCounters, checkDays, keptDays } from './cross-check.ts';
 import { openLine } from './inbox.ts';
 import { inboxFinding, quoted } from './inbox-finding.ts';
-import { unitlessIn } from './line-of-inbox.ts';
+import { lineNoOf, unitlessIn } from './line-of-inbox.ts';
 import type { Column } from './match-columns.ts';
 import { unitOf } from './match-heading.ts';
 import { type Meaning, ROLES, type Role, readMeaning, spellMeaning } from './meaning.ts';
@@ -90,13 +90,14 @@ function asFact(draft: AnyDraft, { happened }: TakeFields): AnyDraft {
   return happened === undefined ? draft : { ...draft, happened };
 }
 
-function stillDoubtful(reading: RowReading, { body }: Entry<'waiting-line'>): readonly Finding[] {
+function stillDoubtful(reading: RowReading, entry: Entry<'waiting-line'>): readonly Finding[] {
+  const { file, line } = entry.body;
   const headings = reading.sheet.columns.map(({ heading }) => heading);
+  const lineNo = lineNoOf(entry);
   const reasons = reading.faults.map((fault) =>
-    findingOf(fault, { file: body.file, line: body.line, headings }),
+    findingOf({ ...fault, data: { ...fault.data, lineNo } }, { file, line, headings }),
   );
-  if (reasons.length > 0) return reasons;
-  return [inboxFinding('line-still-doubtful', {}, { file: body.file, line: body.line })];
+  return reasons.length > 0 ? reasons : [inboxFinding('line-still-doubtful', { lineNo }, { file, line })];
 }
 
 interface Changed {

@@ -20,7 +20,10 @@ export async function withInbox(
   const { sight, position } = seen;
   const until = sight.kind === 'as known at' ? sight.ms : Number.POSITIVE_INFINITY;
   const { lines, settled } = await waitingLines(desk);
-  const isSettled = (id: string) => (settled.get(id)?.enteredAtMs ?? Number.POSITIVE_INFINITY) <= until;
+  const isSettled = (id: string) => {
+    const by = settled.get(id);
+    return by !== undefined && by.enteredAtMs <= until;
+  };
   const shown = seen.shown.filter(
     ({ code, where }) => code !== 'unit-doubt' || !isSettled(where.entry ?? ''),
   );

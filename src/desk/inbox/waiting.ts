@@ -7,6 +7,7 @@ import {
   type Entry,
   entryOf,
   kindVersion,
+  readDraft,
 } from '../../book/index.ts';
 import type { Finding } from '../../ground/units/index.ts';
 import type { Desk, Moment } from '../desk.ts';
@@ -24,7 +25,7 @@ export function waitingDraft(
   how: { readonly id: string; readonly presentMs: number; readonly moment: Moment },
 ): AnyDraft {
   const { moment, presentMs, id } = how;
-  return {
+  const read = readDraft({
     id,
     version: kindVersion('waiting-line'),
     kind: 'waiting-line',
@@ -34,14 +35,17 @@ export function waitingDraft(
     enteredOffsetMin: moment.offsetMin,
     by: moment.by,
     body: waitingBody(reading, key),
-  };
+  });
+  // Cells are held to their caps where they are read, and reasons are made here.
+  if (!read.ok) throw new Error(`a line that waits cannot be kept: ${JSON.stringify(read.findings[0])}`);
+  return read.draft;
 }
 
 function waitingBody({ sheet, row, faults, possible }: RowReading, key: string): WaitingBody {
   const { decimals, order, zoneMin } = sheet;
   return {
     key,
-    file: sheet.file.slice(-400),
+    file: sheet.file.slice(-400).toWellFormed(),
     line: row.line,
     shape: sheet.shape,
     headings: sheet.columns.map(({ heading }) => heading),

@@ -5,7 +5,7 @@ import { store } from './store.ts';
 export type OpenSheet =
   | { readonly kind: 'reckoned'; readonly figure: SheetFigure; readonly of: string; readonly text: string }
   | { readonly kind: 'drink' | 'day' | 'say' | 'time' | 'who' | 'keys' | 'device' | 'find' | 'close-day' }
-  | { readonly kind: 'fill' | 'weigh'; readonly store?: string }
+  | { readonly kind: 'fill' | 'weigh' | 'gauge'; readonly store?: string }
   | { readonly kind: 'correct' | 'undo-line'; readonly line: BookLine }
   | { readonly kind: 'label'; readonly store: string };
 

@@ -18,7 +18,7 @@ export function jsonRows(
     if (piece.trim() === '') continue;
     const cells: string[] = [];
     for (const [key, value] of Object.entries(flatObject(piece, line))) {
-      const column = columns.get(key) ?? columns.size;
+      const column = columns.get(whole(key, line)) ?? columns.size;
       columns.set(key, column);
       while (cells.length <= column) cells.push('');
       cells[column] = cellOf(value, key, line);
@@ -58,10 +58,16 @@ function isNested(piece: string): boolean {
   return false;
 }
 
+/** An escape can spell half a character, which is no text and cannot be kept. */
+function whole(text: string, line: number): string {
+  if (text.isWellFormed()) return text;
+  throw new TableFault('table-no-text', { says: 'half a character' }, { line });
+}
+
 /** A number is spelled as JSON spells it; a number that JSON cannot hold is told as the text that it was. */
 function cellOf(value: unknown, key: string, line: number): string {
   if (value === null) return '';
-  if (typeof value === 'string') return value;
+  if (typeof value === 'string') return whole(value, line);
   if (typeof value === 'number' && Number.isFinite(value)) return `${value}`;
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   throw new TableFault('table-line-no-json', { received: `${value}` }, { line, field: key.slice(0, QUOTED) });

@@ -41,6 +41,8 @@ export interface TableSheet {
   readonly preview: readonly TableLine[];
   /** What the table and the account have to say. */
   readonly findings: readonly WordedFinding[];
+  /** Findings of the account beyond these; all of them stand in the daybook. */
+  readonly moreFindings: number;
   readonly dryRun: boolean;
 }
 

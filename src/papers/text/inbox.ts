@@ -8,6 +8,7 @@ import type {
   TakenSheet,
 } from '../sheets/inbox.ts';
 import { saidCapacity, saidReadings } from '../words/en/inbox.ts';
+import { andMore, moreFindings } from '../words/en/labels.ts';
 import {
   becomes,
   droppedWords,
@@ -55,6 +56,7 @@ export function tableText(sheet: TableSheet, options: TextOptions): string {
     ...(sheet.dryRun ? [tableLabels.nothing] : []),
     ...previewLines(sheet, options),
     ...(sheet.findings.length === 0 ? [] : ['', ...findingLines(sheet.findings, options)]),
+    ...(sheet.moreFindings === 0 ? [] : prose([`${andMore(sheet.moreFindings)}: ${moreFindings}.`], options)),
   ];
   return page(lines, options);
 }

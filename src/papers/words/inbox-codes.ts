@@ -51,6 +51,8 @@ export type InboxFindingCode =
   | 'cell-missing'
   /** data: received, nearest */
   | 'cell-act-unknown'
+  /** A place or an amount that the act has no part for. data: received, act */
+  | 'cell-unused'
   /** data: received, length, most */
   | 'cell-too-long'
   /** data: day, other */

@@ -6,9 +6,11 @@ import { cliSamples } from './cli.ts';
 import { deskSamples } from './desk.ts';
 import { diskSamples } from './disk.ts';
 import { fieldLogSamples } from './field-log.ts';
+import { inboxSamples } from './inbox.ts';
 import { outpostSamples } from './outpost.ts';
 import type { Failure, Sample, Samples } from './sample.ts';
 import { serverSamples } from './server.ts';
+import { tableSamples } from './table.ts';
 import { forgetPractice } from './typed-lines.ts';
 import { unitsSamples } from './units.ts';
 
@@ -59,6 +61,17 @@ export const ROOMS: readonly Room[] = [
     about:
       'Lines of a field log, with their number in the file. Line 1 is the opening of the practice log of Corrie unless it is shown.',
     samples: fieldLogSamples,
+  },
+  {
+    name: 'table',
+    about: 'Files that no table can be made of. The first block is the file, or what was done to it.',
+    samples: tableSamples,
+  },
+  {
+    name: 'inbox',
+    about:
+      'Tables, their lines and their cells. The first block is the table, brought to a book of Corrie that begins with Day 31.',
+    samples: inboxSamples,
   },
   {
     name: 'command line',

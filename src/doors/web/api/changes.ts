@@ -11,7 +11,7 @@ export function hearChanges(): void {
   source.addEventListener('here', (event) => bookSeal.set(sealIn(event.data)));
   source.addEventListener('changed', (event) => {
     bookSeal.set(sealIn(event.data));
-    void refresh();
+    refreshSoon();
   });
   source.addEventListener('open', () => {
     const wasLost = !reachable.get();
@@ -20,6 +20,16 @@ export function hearChanges(): void {
   });
   source.addEventListener('error', () => reachable.set(false));
 }
+
+let waits = 0;
+
+/** A moment later: who saved sees first that it is saved, and several changes at once are read once. */
+function refreshSoon(): void {
+  window.clearTimeout(waits);
+  waits = window.setTimeout(() => void refresh(), REFRESH_MS);
+}
+
+const REFRESH_MS = 120;
 
 function sealIn(data: string): string {
   return (JSON.parse(data) as { readonly digest: string }).digest;

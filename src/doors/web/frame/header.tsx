@@ -17,7 +17,7 @@ export function Header({ place }: { readonly place: Place }) {
     <header>
       <div className="head">
         <p className="place">
-          <b>{head?.outpost ?? ''}</b> {frame.account}
+          <b>{head?.outpost ?? ''}</b> <span className="account-word">{frame.account}</span>
           {head?.practice === true && <span className="practice">{frame.practice}</span>}
         </p>
         <button type="button" className="b small no-print" onClick={() => openSheet({ kind: 'who' })}>

@@ -2,6 +2,7 @@
 import { type ReactNode, useState } from 'react';
 import { words } from '../language.ts';
 import { told } from '../open.ts';
+import { safeCell } from './safe-cell.ts';
 
 export interface Column<Row> {
   readonly head: string;
@@ -95,17 +96,6 @@ export function asTsv<Row>(columns: readonly Column<Row>[], rows: readonly Row[]
     line(columns.map(({ head }) => head)),
     ...rows.map((row) => line(columns.map(({ text }) => text(row)))),
   ].join('\n');
-}
-
-/** Numbers stay numbers, also below zero; a true minus sign becomes the sign that sheets know. */
-export function safeCell(text: string): string {
-  const cell = text
-    .replaceAll('\u00A0', ' ')
-    .replaceAll('\u202F', '')
-    .replaceAll('\u2212', '-')
-    .replace(/[\t\n\r]+/g, ' ');
-  const isNumber = /^-?\d/.test(cell);
-  return /^[=+\-@]/.test(cell) && !isNumber ? `'${cell}` : cell;
 }
 
 export async function copyText(text: string, done: string): Promise<void> {

@@ -25,6 +25,7 @@ export function Sheet({ sheet, place }: { readonly sheet: OpenSheet; readonly pl
       return <DayLine />;
     case 'fill':
     case 'weigh':
+    case 'gauge':
       return <StoreAmount what={sheet.kind} named={sheet.store} />;
     case 'correct':
       return <Correct line={sheet.line} />;

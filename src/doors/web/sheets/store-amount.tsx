@@ -9,13 +9,13 @@ import { AmountField, TextField, WhenField } from '../parts/fields.tsx';
 import { Refusal } from '../parts/refusal.tsx';
 import { nearestId, StorePicker } from '../parts/store-picker.tsx';
 
-const UNITS = { fill: ['L', 'kg'], weigh: ['kg', 'L'] } as const;
+const UNITS = { fill: ['L', 'kg'], weigh: ['kg', 'L'], gauge: ['L', 'kg'] } as const;
 
 export function StoreAmount({
   what,
   named,
 }: {
-  readonly what: 'fill' | 'weigh';
+  readonly what: keyof typeof UNITS;
   readonly named: string | undefined;
 }) {
   const { log } = words();
@@ -33,12 +33,12 @@ export function StoreAmount({
     const told = withUnit(amount, unit);
     const source = nearestId(stores, from) ?? from.trim();
     const more = { ...(at !== '' && { at }), ...(note.trim() !== '' && { note: note.trim() }) };
-    if (what === 'weigh') void entering.save({ what, store: chosen, amount: told }, more);
+    if (what !== 'fill') void entering.save({ what, store: chosen, amount: told }, more);
     else
       void entering.save({ what, store: chosen, amount: told, ...(source !== '' && { from: source }) }, more);
   };
   return (
-    <Dialog title={what === 'fill' ? log.fillTitle : log.weighTitle}>
+    <Dialog title={{ fill: log.fillTitle, weigh: log.weighTitle, gauge: log.gaugeTitle }[what]}>
       <form className="stack" onSubmit={submit}>
         <Refusal entering={entering} />
         <StorePicker
@@ -59,7 +59,7 @@ export function StoreAmount({
           />
         )}
         <AmountField
-          label={what === 'fill' ? log.fillAmount : log.weighAmount}
+          label={{ fill: log.fillAmount, weigh: log.weighAmount, gauge: log.gaugeAmount }[what]}
           value={amount}
           onChange={setAmount}
           unit={unit}
@@ -88,10 +88,10 @@ export function withUnit(amount: string, unit: string): string {
 }
 
 /** A weight is asked of what holds water; a fill goes into what is empty. Both first, the rest behind a button. */
-function likely(stores: readonly StoreLine[], what: 'fill' | 'weigh'): readonly StoreLine[] {
+function likely(stores: readonly StoreLine[], what: keyof typeof UNITS): readonly StoreLine[] {
   const order = (store: StoreLine) => (what === 'fill' ? !store.emptied : store.emptied);
   return [...stores]
-    .filter(({ kind }) => kind !== 'vehicleTank' || what === 'weigh')
+    .filter(({ kind }) => kind !== 'vehicleTank' || what !== 'fill')
     .sort((a, b) => Number(order(a)) - Number(order(b)) || Number(a.port === null) - Number(b.port === null));
 }
 

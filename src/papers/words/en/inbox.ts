@@ -9,7 +9,11 @@ import { bareMassOf, say, timeOf } from './say.ts';
 const waits = 'The line waits in the inbox.';
 const received = (data: FindingData): string => `"${textOf(data, 'received')}"`;
 const under = ({ field }: Where): string => (field === undefined ? 'The cell' : `"${field}"`);
-const take = 'waterwright inbox take NUMBER';
+/** Of a line that has its number in the book already, the command names it. */
+const number = (data: FindingData): string => maybeText(data, 'lineNo') ?? 'NUMBER';
+const take = (data: FindingData): string => `waterwright inbox take ${number(data)}`;
+const drop = (data: FindingData, reason = 'REASON'): string =>
+  `waterwright inbox drop ${number(data)} --reason "${reason}"`;
 const near = (names: readonly string[], otherwise: string): string =>
   names.length === 0 ? otherwise : `Did you mean ${listed(names, 'or')}? ${otherwise}`;
 
@@ -124,49 +128,49 @@ const cellWords: Pick<Words<InboxFindingCode>, Extract<InboxFindingCode, `cell-$
       `${under(where)} is ${received(data)}, without a unit.${readingsIn(data)} ${waits}`,
       'an amount with its unit, in the cell or in the heading',
       received(data),
-      `Say the unit: ${take} --unit L. For the whole column: --columns "${where.field ?? 'HEADING'}=amount [L]" with the import.`,
+      `Say the unit: ${take(data)} --unit L. For the whole column: --columns "${where.field ?? 'HEADING'}=amount [L]" with the import.`,
     ),
   'cell-two-readings': (data, where) =>
     say(
       `${under(where)} is ${received(data)}, which is ${listed(listOf(data, 'readings'), 'or')}. ${waits}`,
       'a number with one reading',
       received(data),
-      `Say the decimal sign of the table: --decimal point or --decimal comma with the import; or this one: ${take} --set "${where.field ?? 'HEADING'}=${listOf(data, 'readings')[0] ?? 'VALUE'}".`,
+      `Say the decimal sign of the table: --decimal point or --decimal comma with the import; or this one: ${take(data)} --set "${where.field ?? 'HEADING'}=${listOf(data, 'readings')[0] ?? 'VALUE'}".`,
     ),
   'cell-no-number': (data, where) =>
     say(
       `${under(where)} is ${received(data)}, which is not one plain number. ${waits}`,
       'a number, or nothing where nothing was read',
       received(data),
-      `Say the number: ${take} --set "${where.field ?? 'HEADING'}=VALUE".`,
+      `Say the number: ${take(data)} --set "${where.field ?? 'HEADING'}=VALUE".`,
     ),
   'cell-formula': (data, where) =>
     say(
       `${under(where)} is the formula ${received(data)}; it stays a text, and nothing is worked out. ${waits}`,
       'the number that it gives',
       received(data),
-      `Say the number: ${take} --set "${where.field ?? 'HEADING'}=VALUE".`,
+      `Say the number: ${take(data)} --set "${where.field ?? 'HEADING'}=VALUE".`,
     ),
   'cell-unit-other': (data, where) =>
     say(
       `${under(where)} is ${received(data)}, and ${textOf(data, 'unit')} is no unit for it. ${waits}`,
       listed(listOf(data, 'allowed'), 'or'),
       textOf(data, 'unit'),
-      `Say it in a unit of these: ${take} --set "${where.field ?? 'HEADING'}=VALUE UNIT".`,
+      `Say it in a unit of these: ${take(data)} --set "${where.field ?? 'HEADING'}=VALUE UNIT".`,
     ),
   'cell-negative': (data, where) =>
     say(
       `${under(where)} is ${received(data)}, less than nothing. ${waits}`,
       'nothing or more',
       received(data),
-      `Say the right one: ${take} --set "${where.field ?? 'HEADING'}=VALUE".`,
+      `Say the right one: ${take(data)} --set "${where.field ?? 'HEADING'}=VALUE".`,
     ),
   'cell-over-capacity': (data, where, context) =>
     say(
       `${under(where)} is ${received(data)}${/\dL?$| L$/.test(textOf(data, 'received')) ? '' : `, ${bareMassOf(data, 'massMg', context)}`}; ${textOf(data, 'store')} holds ${bareMassOf(data, 'capacityMg', context)} at most. ${waits}`,
       `at most ${bareMassOf(data, 'capacityMg', context)}`,
       bareMassOf(data, 'massMg', context),
-      `Check number, unit and store: ${take} --set "${where.field ?? 'HEADING'}=VALUE UNIT". If it stands as it is: ${take} --happened "REASON".`,
+      `Check number, unit and store: ${take(data)} --set "${where.field ?? 'HEADING'}=VALUE UNIT". If it stands as it is: ${take(data)} --happened "REASON".`,
     ),
   'cell-below-last': (data) => {
     const [value, last] = [saidValue(numberOf(data, 'value'), ''), saidValue(numberOf(data, 'last'), '')];
@@ -174,7 +178,7 @@ const cellWords: Pick<Words<InboxFindingCode>, Extract<InboxFindingCode, `cell-$
       `${textOf(data, 'instrument')} reads ${value}, below the ${last} before it, and it counts upwards only. ${waits}`,
       `${last} or more`,
       value,
-      `Check the number: ${take} --set "HEADING=VALUE". If it was replaced or set back: ${take} --happened "REASON".`,
+      `Check the number: ${take(data)} --set "HEADING=VALUE". If it was replaced or set back: ${take(data)} --happened "REASON".`,
     );
   },
   'cell-name-unknown': (data, where) =>
@@ -182,21 +186,21 @@ const cellWords: Pick<Words<InboxFindingCode>, Extract<InboxFindingCode, `cell-$
       `There is no ${textOf(data, 'what')} ${received(data)} in this book. ${waits}`,
       `a ${textOf(data, 'what')} of this book`,
       received(data),
-      near(listOf(data, 'nearest'), `Say which: ${take} --set "${where.field ?? 'HEADING'}=NAME".`),
+      near(listOf(data, 'nearest'), `Say which: ${take(data)} --set "${where.field ?? 'HEADING'}=NAME".`),
     ),
   'cell-date-two-readings': (data, where) =>
     say(
       `${under(where)} is ${received(data)}: day or month may come first, and the table does not tell. ${waits}`,
       'a date with one reading',
       received(data),
-      `Write it as 2147-04-01: ${take} --set "${where.field ?? 'HEADING'}=DATE".`,
+      `Write it as 2147-04-01: ${take(data)} --set "${where.field ?? 'HEADING'}=DATE".`,
     ),
   'cell-time-unreadable': (data, where) =>
     say(
       `${under(where)} is ${received(data)}, which is no time of the calendar. ${waits}`,
       'a date such as 2147-04-01, 1 Apr 2147 or D32, a clock such as 14:05',
       received(data),
-      `Say when: ${take} --set "${where.field ?? 'HEADING'}=DATE".`,
+      `Say when: ${take(data)} --set "${where.field ?? 'HEADING'}=DATE".`,
     ),
   'cell-time-outside': (data, _where, context) => {
     const isBefore = textOf(data, 'side') === 'before';
@@ -205,7 +209,7 @@ const cellWords: Pick<Words<InboxFindingCode>, Extract<InboxFindingCode, `cell-$
       `${received(data)} is ${timeOf(data, 'happenedAtMs', context)}, ${isBefore ? `before this book begins, at ${limit}` : `later than now, ${limit}`}. ${waits}`,
       isBefore ? `a time from ${limit} on` : `a time up to ${limit}`,
       received(data),
-      `Check day, month, year and clock: ${take} --set "HEADING=DATE". What is not for this book: waterwright inbox drop NUMBER --reason "REASON".`,
+      `Check day, month, year and clock: ${take(data)} --set "HEADING=DATE". What is not for this book: ${drop(data)}.`,
     );
   },
   'cell-year-open': (data, where) =>
@@ -213,21 +217,28 @@ const cellWords: Pick<Words<InboxFindingCode>, Extract<InboxFindingCode, `cell-$
       `${under(where)} is ${received(data)}, without a whole year, and ${numberOf(data, 'years') === 0 ? 'no year of this book has it' : 'it fits more than one year of this book'}. ${waits}`,
       'a date with its year',
       received(data),
-      `Say the whole date: ${take} --set "${where.field ?? 'HEADING'}=2147-04-01".`,
+      `Say the whole date: ${take(data)} --set "${where.field ?? 'HEADING'}=2147-04-01".`,
     ),
   'cell-missing': (data, where) =>
     say(
       `${where.field === undefined ? 'A cell' : `"${where.field}"`} is empty, and the line needs its ${textOf(data, 'means')}. ${waits}`,
       `the ${textOf(data, 'means')}`,
       'nothing',
-      `Say it: ${take} --set "${textOf(data, 'means')}=VALUE".`,
+      `Say it: ${take(data)} --set "${textOf(data, 'means')}=VALUE".`,
     ),
   'cell-act-unknown': (data) =>
     say(
       `${received(data)} is no act that is known here. ${waits}`,
       'move, fill, drink, use, make, weigh, gauge, empty, full, hookup or note',
       received(data),
-      near(listOf(data, 'nearest'), `Say what was done: ${take} --act move.`),
+      near(listOf(data, 'nearest'), `Say what was done: ${take(data)} --act move.`),
+    ),
+  'cell-unused': (data, where) =>
+    say(
+      `${under(where)} is ${received(data)}, and the act "${textOf(data, 'act')}" has no part for it. ${waits}`,
+      'an act and cells that fit each other',
+      received(data),
+      `Say what is meant: ${take(data)} --set "${where.field ?? 'HEADING'}=" leaves it out, --act ACT changes the act.`,
     ),
   'cell-too-long': (data) =>
     say(
@@ -244,21 +255,21 @@ const rowWords: Pick<Words<InboxFindingCode>, Extract<InboxFindingCode, `row-${s
       `The line calls itself day ${textOf(data, 'day')}, and its date is Day ${numberOf(data, 'other')}. ${waits}`,
       'day and date that agree',
       textOf(data, 'day'),
-      `Say the day: ${take} --set "day=D${numberOf(data, 'other')}".`,
+      `Say the day: ${take(data)} --set "day=D${numberOf(data, 'other')}".`,
     ),
   'row-ends-same': (data) =>
     say(
       `Water goes from ${textOf(data, 'name')} into itself. ${waits}`,
       'two places',
       textOf(data, 'name'),
-      `Say where it came from or went: ${take} --from PLACE.`,
+      `Say where it came from or went: ${take(data)} --from PLACE.`,
     ),
   'row-total': (data) =>
     say(
       `A line that begins with ${received(data)} sums up others; the book adds up by itself. ${waits}`,
       'a line about one day or one act',
       received(data),
-      'Drop it: waterwright inbox drop NUMBER --reason "a sum".',
+      `Drop it: ${drop(data, 'a sum')}.`,
     ),
   'row-too-wide': (data) =>
     say(
@@ -277,8 +288,8 @@ const rowWords: Pick<Words<InboxFindingCode>, Extract<InboxFindingCode, `row-${s
       'one line a day',
       'a second one',
       ref === null
-        ? `Take the right one and drop the other: ${take}, waterwright inbox drop NUMBER --reason "REASON".`
-        : `If the book is wrong: waterwright log undo ${ref.replace(' ', ':')}, then ${take}. Else drop it.`,
+        ? `Take the right one and drop the other: ${take(data)}, ${drop(data)}.`
+        : `If the book is wrong: waterwright log undo ${ref.replace(' ', ':')}, then ${take(data)}. Else drop it.`,
     );
   },
   'row-day-closed': (data) =>
@@ -286,7 +297,7 @@ const rowWords: Pick<Words<InboxFindingCode>, Extract<InboxFindingCode, `row-${s
       `Day ${numberOf(data, 'day')} is closed. ${waits}`,
       'a day that is open, or a reason',
       `Day ${numberOf(data, 'day')}`,
-      `Say why it comes late: ${take} --late "REASON"; for a whole table, --late "REASON" with the import.`,
+      `Say why it comes late: ${take(data)} --late "REASON"; for a whole table, --late "REASON" with the import.`,
     ),
 };
 
@@ -299,7 +310,7 @@ export const inboxWords: Words<InboxFindingCode> = {
       `A note names ${received(data)} without a unit: "${textOf(data, 'text')}".`,
       'an amount with its unit',
       received(data),
-      `Ask who wrote it, then say the unit: ${take} --unit kg; the note is told anew with it. It never becomes an amount by itself.`,
+      `Ask who wrote it, then say the unit: ${take(data)} --unit kg; the note is told anew with it. It never becomes an amount by itself.`,
     ),
   'lines-waiting': (data) =>
     say(
@@ -322,12 +333,12 @@ export const inboxWords: Words<InboxFindingCode> = {
       textOf(data, 'how'),
       `If that was wrong: waterwright log undo ${textOf(data, 'by').replace(' ', ':')}, and the line waits again.`,
     ),
-  'line-still-doubtful': () =>
+  'line-still-doubtful': (data) =>
     say(
       'The line says nothing that an entry could be made of. Nothing was written.',
       'a line that says something',
       'none',
-      `Say what it means: ${take} --set "HEADING=VALUE"; or drop it: waterwright inbox drop NUMBER --reason "REASON".`,
+      `Say what it means: ${take(data)} --set "HEADING=VALUE"; or drop it: ${drop(data)}.`,
     ),
   'many-lines': (data) =>
     say(

@@ -196,6 +196,8 @@ export const pageWords = {
     fillAmount: 'Metered in',
     weighTitle: 'Weigh a store',
     weighAmount: 'Weight of the water',
+    gaugeTitle: 'Gauge a store',
+    gaugeAmount: 'What the gauging gave',
     lineTitle: (day: number) => `Day line of Day${nbsp}${day}`,
     lineNote:
       'A dash says that no reading was taken; it is never zero. You may leave and come back: what you typed is kept on this device.',
@@ -315,6 +317,7 @@ export const pageWords = {
     grades: 'grades so far',
     biocides: 'biocides so far',
     weigh: 'Weigh it',
+    gauge: 'Gauge it',
     fill: 'Fill it',
     label: 'Print its label',
     labelTitle: 'Label of 60 × 40 mm',

@@ -115,6 +115,8 @@ function Title({ sheet, place }: { readonly sheet: StoreSheet; readonly place: P
 function Answer({ sheet, place }: { readonly sheet: StoreSheet; readonly place: Place }) {
   const { store, answer } = sheet;
   const { stores, glyph } = words();
+  // A tank stands where it is: it is gauged, not weighed.
+  const reading = store.kind === 'tank' || store.kind === 'vehicleTank' ? 'gauge' : 'weigh';
   const [first = '', ...rest] = answer.split(/(?<=\.) /);
   return (
     <section className="row answer">
@@ -135,9 +137,9 @@ function Answer({ sheet, place }: { readonly sheet: StoreSheet; readonly place: 
               <button
                 type="button"
                 className="b"
-                onClick={() => openSheet({ kind: 'weigh', store: store.id })}
+                onClick={() => openSheet({ kind: reading, store: store.id })}
               >
-                {stores.weigh}
+                {stores[reading]}
               </button>
               <button
                 type="button"
