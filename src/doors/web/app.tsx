@@ -1,15 +1,15 @@
 // The frame around every view: head, pages, time, the log bar, the strip, and whichever dialog is open.
 import { useEffect } from 'react';
-import { opened } from './open.ts';
-import { Patterns } from './parts/grade.tsx';
-import { UndoStrip } from './parts/undo-strip.tsx';
 import { Footer } from './frame/footer.tsx';
 import { Header } from './frame/header.tsx';
 import { LogBar } from './frame/log-bar.tsx';
 import { useKeys } from './keys.ts';
 import { words } from './language.ts';
 import { lazily } from './lazily.tsx';
+import { opened } from './open.ts';
 import { loadPages, Page } from './pages/page.tsx';
+import { Patterns } from './parts/grade.tsx';
+import { UndoStrip } from './parts/undo-strip.tsx';
 import { usePlace } from './place.ts';
 
 /** The dialogs come with the first of them that is opened, and in a quiet moment before that. */
@@ -28,9 +28,9 @@ export function App() {
   return (
     <>
       <Patterns />
-      <a className="skip" href="#main" onClick={toMain}>
+      <button type="button" className="skip" onClick={() => document.getElementById('main')?.focus()}>
         {words().frame.skip}
-      </a>
+      </button>
       <div className="wrap">
         <Header place={place} />
         <main id="main" className="sheet" tabIndex={-1}>
@@ -45,10 +45,4 @@ export function App() {
       {sheet !== null && <Sheet key={sheet.kind} sheet={sheet} place={place} />}
     </>
   );
-}
-
-/** The address after the # names the view, so the jump is done by hand. */
-function toMain(event: { preventDefault: () => void }): void {
-  event.preventDefault();
-  document.getElementById('main')?.focus();
 }
