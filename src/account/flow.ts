@@ -7,6 +7,7 @@ import { rememberEntry, rememberReading, type StoreState } from './store-state.t
 
 /** Moves water. */
 export function flow(fold: Fold, entry: AnyEntry, what: Flow): void {
+  const onPosted = fold.watcher?.onFlow?.(fold, entry, what);
   fold.ledger.post(what.from.account, what.to.account, what.massMg);
   if (fold.estimating) {
     fold.estimator.move({
@@ -17,6 +18,7 @@ export function flow(fold: Fold, entry: AnyEntry, what: Flow): void {
       uKg: what.uMg / MG_PER_KG,
     });
   }
+  onPosted?.();
   follow(fold, entry, what);
 }
 

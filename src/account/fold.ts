@@ -6,13 +6,15 @@ import { indexOutpost } from '../outpost/index.ts';
 import { type CounterState, cloneCounter, openCounter } from './counter-state.ts';
 import { type ErrorKind, type ErrorState, errorKey, walkTo } from './error-state.ts';
 import { Estimator } from './estimator.ts';
-import type { FarOffReading } from './far-off.ts';
+import type { FarOffReading } from './far-off-reading.ts';
 import type { AccountFindingCode } from './finding-codes.ts';
 import type { InstrumentRecord } from './instrument-record.ts';
 import { Ledger, storeAccount } from './ledger.ts';
 import { normFlowsOf, poolsOf } from './people-and-air.ts';
+import { cloneHabits, type Habits, noHabits } from './questions/habits.ts';
 import { cloneStore, type StoreFacts, type StoreState } from './store-state.ts';
 import { Usage } from './usage.ts';
+import type { WatcherOf } from './watcher.ts';
 
 export type AccountFinding = Finding<AccountFindingCode> & { readonly atMs: number };
 
@@ -38,6 +40,9 @@ export interface Flow {
   /** It left its source some time ago: what was read of the source since has it inside. */
   readonly leftEarlier?: boolean;
 }
+
+/** Who follows the water while entries are posted. */
+export type Watcher = WatcherOf<Fold, Flow>;
 
 /** A movement that later ones are compared with, to see the same act entered twice. */
 export interface RecentMovement {
@@ -106,6 +111,7 @@ export interface FoldFields
     | 'lastLineMs'
     | 'lastEntryMs'
     | 'entries'
+    | 'habits'
   > {
   /** Findings are shared with copies; each knows how many of the list are its own. */
   readonly found: { readonly list: AccountFinding[]; readonly count: number };
@@ -139,6 +145,8 @@ export class Fold {
   litresPerCount = new Map<string, number>();
   /** Who stood on each port, the present one last. */
   ports = new Map<string, readonly PortChange[]>();
+  /** What this outpost usually does: what questions about new entries rest on. */
+  habits: Habits = noHabits();
   runs = new Map<string, RunState>();
   visits = new Map<string, VisitState>();
   recent: RecentMovement[] = [];
@@ -157,6 +165,8 @@ export class Fold {
   lastLineMs: number | null = null;
   lastEntryMs: number | null = null;
   entries = 0;
+  /** Who follows the water through a pass; nobody hears what a copy does. */
+  watcher: Watcher | null = null;
   /** Without the estimator only whole milligrams are moved: for rebuilding a ledger alone. */
   readonly estimating: boolean;
 
@@ -213,6 +223,7 @@ export class Fold {
       visits: new Map(this.visits),
       closedDays: new Map(this.closedDays),
       recent: [...this.recent],
+      habits: cloneHabits(this.habits),
       found: { list: this.#findings, count: this.#findingCount },
       ...{ beforeOpening, pools, farOff, saidBeforeCalibration, decisions, dayRule, peopleAboard },
       ...{ openingMs, normsUntilMs, lastLineMs, lastEntryMs, entries },

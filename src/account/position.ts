@@ -7,6 +7,7 @@ import { withGapsFilled } from './gaps.ts';
 import { doubtFactor } from './instrument-record.ts';
 import { storeAccount, UNACCOUNTED } from './ledger.ts';
 import { withinWalls } from './positivity.ts';
+import { type ReadingAhead, readingsAhead } from './reading-ahead.ts';
 import { isMovedSince, standingOf } from './standing.ts';
 import { stateFindings } from './state-findings.ts';
 import type { StorePosition } from './store-position.ts';
@@ -51,6 +52,8 @@ export interface Position {
   /** Stores that are aboard. */
   readonly stores: readonly StorePosition[];
   readonly sumOf: (stores: readonly string[]) => StockSum;
+  /** What would be known after a reading of a store; null where it cannot be read at any time. */
+  readonly afterReading: (store: string) => ReadingAhead | null;
   /** Every account in whole milligrams; `unaccounted` carries what readings changed. */
   readonly accountsMg: ReadonlyMap<string, number>;
   /** Sum over all accounts: the integer 0. */
@@ -89,6 +92,7 @@ export function positionOf(told: Fold, atMs: number): Position {
     peopleAboard: fold.peopleAboard,
     stores,
     sumOf: sumsOf(fold, stores),
+    afterReading: readingsAhead(fold, stores, atMs),
     accountsMg,
     closureMg,
     // What stands in for a missing count says nothing of its own.

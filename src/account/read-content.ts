@@ -24,6 +24,7 @@ export function readContent(fold: Fold, entry: AnyEntry, state: StoreState, read
   // What the norms say up to now flowed in before the reading, not after it.
   postNorms(fold, entry);
   const before = contentOf(fold, state);
+  fold.watcher?.onRead?.(fold, entry, state, reading);
   const remembered = { atMs: entry.happenedAtMs, how: reading.how, entry: entry.id };
   rememberReading(state, remembered);
   if (!fold.estimating) return;

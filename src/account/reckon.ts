@@ -270,6 +270,6 @@ function spokenOf(entry: AnyEntry): readonly string[] {
   return entry.kind === 'duplicate-decision' ? [entry.body.first, entry.body.second] : [];
 }
 
-function decisionsOf({ decided }: Amendments): Fold['decisions'] {
+export function decisionsOf({ decided }: Amendments): Fold['decisions'] {
   return new Map([...decided].map(([id, { body }]) => [id, { first: body.first, decision: body.decision }]));
 }

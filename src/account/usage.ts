@@ -28,7 +28,7 @@ export interface UsageData {
 }
 
 /** Only so many closed intervals are kept: a learner looks no further back. */
-export const MOST_USAGE_DAYS = 60;
+export const MOST_USAGE_DAYS = 90;
 
 /** Grade by grade: what is being counted, and what is closed. */
 export class Usage {

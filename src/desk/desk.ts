@@ -6,10 +6,12 @@ import {
   type Position,
   positionOf,
   type SnapshotPlace,
+  type StoreStory,
+  storyOf,
 } from '../account/index.ts';
 import type { AnyDraft, AnyEntry, BookInfo, BookPort, Hash, SecondPerson, View } from '../book/index.ts';
 import { entryId, keepDrafts, plainHash } from '../book/index.ts';
-import { type DayRule, dayOf, dayStartUtcMs } from '../ground/units/index.ts';
+import { type DayRule, dayOf, dayStartUtcMs, type Finding } from '../ground/units/index.ts';
 import { type Answer, no, yes } from './answer.ts';
 import { deskFinding } from './desk-finding.ts';
 
@@ -66,10 +68,7 @@ export class Desk {
     const known = whole ? this.#account : this.#views.get(name);
     if (known != null) return yes(known);
     const opened = await Account.open(this.port, { view, ...this.#opening });
-    if (!opened.ok)
-      return opened.findings === null
-        ? no('wrong use', deskFinding('book-not-begun', { what: 'outpost file' }))
-        : no('bad input', ...opened.findings);
+    if (!opened.ok) return notBegun(opened.findings);
     if (whole) this.#account = opened.account;
     else this.#remember(name, opened.account);
     return yes(opened.account);
@@ -79,6 +78,12 @@ export class Desk {
     const [oldest] = this.#views.keys();
     if (oldest !== undefined && this.#views.size >= MOST_VIEWS) this.#views.delete(oldest);
     this.#views.set(name, account);
+  }
+
+  /** The past of one store in a view: a pass over the whole book. */
+  async story(store: string, view: View = {}): Promise<Answer<StoreStory>> {
+    const told = await storyOf(this.port, store, { view, ...this.#opening });
+    return told.ok ? yes(told.story) : notBegun(told.findings);
   }
 
   /** Keeps drafts and moves the account on. */
@@ -132,6 +137,12 @@ export class Desk {
     const isOver = this.info.purpose === 'practice' && fold.closedDays.has(day);
     return isOver ? dayStartUtcMs(day + 1, fold.dayRule) : presentMs;
   }
+}
+
+function notBegun(findings: readonly Finding[] | null) {
+  return findings === null
+    ? no('wrong use', deskFinding('book-not-begun', { what: 'outpost file' }))
+    : no('bad input', ...findings);
 }
 
 /** Where a request looks: now, as known at an instant, or as of one by all that is known. */

@@ -3,6 +3,7 @@
 export type { OutpostReader } from '../account/index.ts';
 export { readOutpost, USES } from '../outpost/index.ts';
 export type { Answer, Problem } from './answer.ts';
+export { countOne, countSheet, finishCount } from './count.ts';
 export { allFindings, type BookQuery, closeDay, showBook } from './daybook.ts';
 export { Desk, type DeskTools, dayRuleOf, type Moment, positionAt, type Sight } from './desk.ts';
 export {
@@ -25,5 +26,6 @@ export { quirks } from './quirks.ts';
 export { readPastTime, readSight, type TypedTime } from './sight.ts';
 export { lastEnteredMs, since } from './since.ts';
 export { outpostText, putOutpostFile, readOutpostFile, startBook, startPractice } from './start.ts';
-export { storeList, storeShow } from './stores.ts';
+export { type StoreQuery, storeList, storeShow } from './stores.ts';
 export { openFindings, today, todaySheet } from './today.ts';
+export { bestReadings, worthOf } from './worth.ts';

@@ -73,6 +73,7 @@ function storeNamed(fold: Fold, entry: AnyEntry, id: string): StoreState | null 
 /** Puts the first content into a store: from outside, with its doubt and nothing shared with others. */
 export function tellContent(fold: Fold, entry: AnyEntry, state: StoreState, told: FirstContent): void {
   const account = storeAccount(state.facts.id);
+  fold.watcher?.onTold?.(fold, entry, state, told);
   fold.ledger.post(OUTSIDE, account, told.massMg - fold.ledger.balanceMg(account));
   startContent(fold, state, { ...told, atMs: entry.happenedAtMs });
   rememberReading(state, { atMs: entry.happenedAtMs, how: 'opening', entry: entry.id });

@@ -2,6 +2,7 @@
 
 import type { Because, SheetFigure } from './figure.ts';
 import type { WordedFinding } from './finding.ts';
+import type { CoverAtRateFigure, ReadingWorth } from './worth.ts';
 
 export interface SheetHead {
   readonly outpost: string;
@@ -37,6 +38,8 @@ export interface CoverFigure {
     readonly q50: number | null;
     readonly q95: number | null;
   } | null;
+  /** Days at the rates of policy; null for another grade than that of the reserve. */
+  readonly atRates: readonly CoverAtRateFigure[] | null;
   readonly because: Because;
 }
 
@@ -85,6 +88,8 @@ export interface TodaySheet {
   readonly sums: readonly SumLine[];
   readonly total: SheetFigure;
   readonly closureMg: number;
+  /** What a reading of each store would be worth, the best bargain of crew minutes first. */
+  readonly readings: readonly ReadingWorth[];
   /** Open ones, the gravest first. */
   readonly findings: readonly WordedFinding[];
   readonly visits: readonly {

@@ -1,7 +1,9 @@
 // All samples of the account: a code without one does not compile.
 import type { AccountFindingCode } from '../../../src/account/index.ts';
+import { doubtSamples } from './account-doubts.ts';
 import { nameSamples } from './account-names.ts';
 import { qualitySamples } from './account-quality.ts';
+import { questionSamples } from './account-questions.ts';
 import { stockSamples } from './account-stocks.ts';
 import type { Samples } from './sample.ts';
 
@@ -9,4 +11,6 @@ export const accountSamples: Samples<AccountFindingCode> = {
   ...nameSamples,
   ...stockSamples,
   ...qualitySamples,
+  ...doubtSamples,
+  ...questionSamples,
 };

@@ -34,20 +34,30 @@ function firstRefused(answers: readonly Answered[], given: Lines, port: number):
   return { given, finding: withUsualPort(finding, port) };
 }
 
-/** A book that is silent for a while, so that requests come to wait. */
-function slow(book: DiskBook): DiskBook {
-  let gate: Promise<number> | null = null;
-  return changedBook(book, 'count', () => {
-    gate ??= new Promise((done) => {
-      setTimeout(() => done(0), 500);
-    });
-    return gate;
+/** Requests to a book that is silent until one of them was refused. */
+function crowd(): Promise<Failure> {
+  let speak = (): void => undefined;
+  const silence = new Promise<null>((done) => {
+    speak = () => done(null);
   });
+  const work = async (server: TestServer): Promise<Failure> => {
+    const all = Array.from({ length: 100 }, () =>
+      server.ask('/api/book-port/find', { body: { site: 'corrie', number: 1 } }),
+    );
+    const refused = all.map(async (each) =>
+      (await each).status === 503 ? each : Promise.reject(await each),
+    );
+    const first = await Promise.any(refused);
+    speak();
+    await Promise.all(all);
+    return firstRefused([first], ['a hundred requests at once'], server.port);
+  };
+  return withServer(work, { spoil: (book) => changedBook(book, 'findNumber', () => silence) });
 }
 
-/** A book of which nothing can be read: not even its account could be made when the server began. */
+/** A book of which no entry can be looked up. */
 function unreadable(book: DiskBook): DiskBook {
-  return changedBook(book, 'scan', () => {
+  return changedBook(book, 'findNumber', () => {
     throw new TypeError('x is not a function');
   });
 }
@@ -149,19 +159,10 @@ const requests = {
 } satisfies Partial<Samples<ServerFindingCode>>;
 
 const servers = {
-  'server-crowded': sample('More requests wait than the server holds.', () =>
-    withServer(
-      async (server) => {
-        const ask = () => server.ask('/api/book-port/about');
-        const all = await Promise.all(Array.from({ length: 100 }, ask));
-        return firstRefused(all, ['a hundred requests at once'], server.port);
-      },
-      { spoil: slow },
-    ),
-  ),
+  'server-crowded': sample('More requests wait than the server holds.', crowd),
   'server-failed': sample('The program itself failed; what it said stands in the log of the server.', () =>
     withServer(
-      async (server) => firstRefused([await server.ask('/api/day-form')], ['GET /api/day-form'], server.port),
+      async (server) => firstRefused([await server.ask('/api/since')], ['GET /api/since'], server.port),
       {
         spoil: unreadable,
       },

@@ -1,5 +1,6 @@
 // Every finding of the account and every refusal of the desk has four whole sentences, for the data that comes with it.
 import { describe, expect, test } from 'vitest';
+import { questionData } from '../../../../tests/papers/question-data.ts';
 import type { AccountFindingCode } from '../../../account/index.ts';
 import type { FindingData, Where } from '../../../ground/units/index.ts';
 import type { DeskFindingCode } from '../desk-codes.ts';
@@ -18,12 +19,53 @@ const of = { ref: 'E0034', entryNo: 'skerry:35', kind: 'movement', mgPerL: 997_8
 const litres = (volume: number): number => Math.round(volume * 997_800);
 
 const account: Readonly<Record<AccountFindingCode, readonly FindingData[]>> = {
+  ...questionData,
   'store-unknown': [
     { ...of, name: 'C-99', nearest: [] },
     { ...of, name: 'C 07', nearest: ['C-07', 'C-08'] },
   ],
   'port-unknown': [{ ...of, port: 'tap' }],
   'instrument-unknown': [{ ...of, name: 'flow-9' }],
+  'labels-swapped': [
+    {
+      ...of,
+      other: 'C-08',
+      otherRef: 'E0030',
+      readMg: litres(18),
+      expectedMg: litres(20),
+      otherReadMg: litres(20),
+      otherExpectedMg: litres(18),
+    },
+  ],
+  'opening-off': [
+    {
+      ...of,
+      toldMg: litres(20),
+      toldAtMs: at(1, 0),
+      offMg: litres(-2.9),
+      u95Mg: litres(0.6),
+      perDayMg: litres(0.3),
+      days: 9,
+      how: 'weighed',
+    },
+    { ...of, toldMg: litres(20), toldAtMs: at(1, 0), offMg: litres(2.9), u95Mg: litres(0.6), perDayMg: null },
+  ],
+  'air-does-not-close': [
+    { ...of, offMg: litres(-1.7), u95Mg: litres(0.5), percent: 52 },
+    { ...of, offMg: litres(0.9), u95Mg: litres(0.5), percent: 49 },
+  ],
+  'means-disagree': [
+    { ...of, saidMg: litres(20), otherMg: litres(15), means: 'weighing', u95Mg: litres(0.6) },
+  ],
+  'doubts-do-not-fit': [
+    { of: 'oscillation balance', readings: 24, factor: 2.1 },
+    { of: 'oscillation balance', readings: 60, factor: 0.5 },
+  ],
+  'reading-before-calibration': [{ ...of, instrument: 'balance', calibratedOn: '2147-02-01' }],
+  'counter-gap': [
+    { ...of, instrument: 'strokes', massMg: litres(5), u95Mg: litres(1.5) },
+    { ...of, instrument: 'strokes', massMg: null, u95Mg: 0 },
+  ],
   'before-opening': [{ ...of, openingMs: at(1, 8) }],
   'opening-missing': [{}],
   'duplicate-proposed': [
@@ -207,6 +249,10 @@ const desk: Readonly<Record<DeskFindingCode, readonly FindingData[]>> = {
   'second-is-first': [{ office: 'keeper' }],
   'before-book': [{ happenedAtMs: at(1, 7), openingMs: at(1, 8) }],
   'in-the-future': [{ happenedAtMs: at(3, 7), nowMs: at(2, 8) }],
+  'count-empty': [{}],
+  'count-not-begun': [{}],
+  'count-under-way': [{ since: 'Day 30 09:10 UTC', read: '12' }],
+  'count-far-off': [{ store: 'C-07', counted: '3.0 ± 0.4 L', book: '19.3 ± 0.5 L' }],
   'day-closed': [{ day: 13 }],
   'nothing-to-undo': [{ by: 'keeper', withinMin: 15 }],
   'already-undone': [{ ref: 'skerry 34', by: 'skerry 40' }],
