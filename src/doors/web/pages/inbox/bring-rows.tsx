@@ -26,6 +26,8 @@ export function BringRows() {
   const [seen, setSeen] = useState<TableSheet | null>(null);
   const [failed, setFailed] = useState<Extract<Reply<unknown>, { ok: false }> | null>(null);
   const [busy, setBusy] = useState(false);
+  // A browser tells of a chosen file only when it is another one: the field is made anew after each import.
+  const [round, setRound] = useState(0);
   const id = useId();
   const brought = file ?? { name: 'pasted.tsv', text };
   const ask = async (dryRun: boolean) => {
@@ -45,6 +47,7 @@ export function BringRows() {
     setSeen(null);
     setText('');
     setFile(null);
+    setRound(round + 1);
     void refresh();
   };
   const submit = (event: FormEvent) => {
@@ -78,6 +81,7 @@ export function BringRows() {
           <input
             id={`${id}-file`}
             className="f"
+            key={round}
             type="file"
             accept=".csv,.tsv,.txt,.jsonl,text/csv,text/tab-separated-values"
             onChange={(event) => void readFile(event, setFile).then(() => setSeen(null))}
