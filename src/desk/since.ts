@@ -15,13 +15,15 @@ const MOST_LINES = 12;
 export async function since(desk: Desk, sinceMs: number, moment: Moment): Promise<Answer<SinceSheet>> {
   const now = await positionAt(desk, { kind: 'now' }, moment);
   if (!now.ok) return now;
+  const entries = await enteredSince(desk, sinceMs);
+  // Nothing came in: then is now, and two passes over the whole book can be spared.
+  if (entries.length === 0) return yes({ ...nothingSince, ...headSince(desk, now.value, sinceMs) });
   const then = await positionAt(desk, { kind: 'as known at', ms: sinceMs }, moment);
   if (!then.ok) return then;
   // The same moment, by what is known now: what differs there was told anew, not moved since.
   const thenByNow = await positionAt(desk, { kind: 'as of', ms: sinceMs }, moment);
   if (!thenByNow.ok) return thenByNow;
   const position = now.value;
-  const entries = await enteredSince(desk, sinceMs);
   const amendments = await amendmentsOf(desk.port, {});
   const context = {
     dayRule: position.dayRule,
@@ -31,8 +33,7 @@ export async function since(desk: Desk, sinceMs: number, moment: Moment): Promis
   };
   const known = new Set(openFindings(then.value).map(keyOf));
   return yes({
-    head: headOf(desk, { kind: 'now' }, position),
-    since: formatShortStamp(sinceMs, position.dayRule),
+    ...headSince(desk, position, sinceMs),
     entries: entries.length,
     corrections: entries.filter((entry) => isAmendmentKind(entry.kind)).length,
     late: entries.filter((entry) => entry.happenedAtMs <= sinceMs && entry.kind !== 'outpost').length,
@@ -44,6 +45,24 @@ export async function since(desk: Desk, sinceMs: number, moment: Moment): Promis
       .map((finding) => wordOf(position, finding)),
     lines: entries.slice(-MOST_LINES).map((entry) => bookLine(entry, context)),
   });
+}
+
+const nothingSince = {
+  entries: 0,
+  corrections: 0,
+  late: 0,
+  heldSince: [],
+  freedSince: [],
+  moved: [],
+  newFindings: [],
+  lines: [],
+} as const;
+
+function headSince(desk: Desk, position: Position, sinceMs: number): Pick<SinceSheet, 'head' | 'since'> {
+  return {
+    head: headOf(desk, { kind: 'now' }, position),
+    since: formatShortStamp(sinceMs, position.dayRule),
+  };
 }
 
 /** When an office entered something last: where its reader left off. Without an entry of it, the beginning of the book. */

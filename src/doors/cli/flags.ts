@@ -84,7 +84,6 @@ const OWN_FLAGS: readonly Flag[] = [
   { name: 'outpost', value: 'FILE', what: 'the outpost file of the new book' },
   { name: 'template', value: 'NAME', what: 'write an example outpost file: corrie, polar or lunar' },
   { name: 'site', value: 'NAME', what: 'the name under which this book numbers its entries' },
-  { name: 'port', value: 'N', what: 'the port to serve on; else 7480, or the next that is free' },
   { name: 'no-open', what: 'open no browser; none is opened anyway' },
   { name: 'no-serve', what: 'print and end' },
   { name: 'findings', what: 'every finding of the book, also those that Today shows no more' },
@@ -124,7 +123,11 @@ const OWN_FLAGS: readonly Flag[] = [
     value: 'ACT',
     what: 'what was done: move, fill, drink, use, make, weigh, gauge, empty, full, hookup, note',
   },
-  { name: 'port', value: 'PORT', what: 'the port that it was put on' },
+  {
+    name: 'port',
+    value: 'PORT',
+    what: 'of a store: the port that it was put on; of a server: where it listens, else 7480 or the next that is free',
+  },
   { name: 'say', what: 'the page in words to be read aloud, 400 characters at the most' },
   { name: 'since', value: 'SITE:N', many: true, what: 'only what comes after entry N of SITE' },
 ];
