@@ -10,7 +10,7 @@ import { opened } from './open.ts';
 import { loadPages, Page } from './pages/page.tsx';
 import { Patterns } from './parts/grade.tsx';
 import { UndoStrip } from './parts/undo-strip.tsx';
-import { usePlace } from './place.ts';
+import { type Place, usePlace } from './place.ts';
 
 /** The dialogs come with the first of them that is opened, and in a quiet moment before that. */
 const Sheet = lazily(async () => (await import('./sheets/sheet.tsx')).Sheet);
@@ -19,7 +19,6 @@ const QUIET_MS = 600;
 
 export function App() {
   const place = usePlace();
-  const sheet = opened.use();
   useKeys(place);
   useEffect(() => {
     const quiet = window.setTimeout(() => void Sheet.load().then(loadPages), QUIET_MS);
@@ -42,7 +41,13 @@ export function App() {
         <UndoStrip />
         <LogBar place={place} />
       </div>
-      {sheet !== null && <Sheet key={sheet.kind} sheet={sheet} place={place} />}
+      <OpenDialog place={place} />
     </>
   );
+}
+
+/** Apart from the frame: a dialog that opens or closes draws nothing else anew. */
+function OpenDialog({ place }: { readonly place: Place }) {
+  const sheet = opened.use();
+  return sheet === null ? null : <Sheet key={sheet.kind} sheet={sheet} place={place} />;
 }

@@ -1,4 +1,5 @@
 // The stave: a rule that lies beside a silhouette. Solid: surely there. Open: may be there. Notch: best value. Hook: floor.
+import type { CSSProperties } from 'react';
 import { roundFigure } from '../../../ground/units/index.ts';
 import { rankOf } from './grade.tsx';
 
@@ -27,8 +28,13 @@ export function Stave({ facts, label }: { readonly facts: StaveFacts; readonly l
   const zones = zonesOf(facts);
   const rank = rankOf(grade);
   return (
-    <svg className={`stave ${floor === undefined ? '' : 'with-hook'}`} role="img" aria-label={label}>
-      <Rule capacity={facts.capacity} />
+    <svg
+      className={`stave ${floor === undefined ? '' : 'with-hook'}`}
+      style={stepsOf(facts.capacity)}
+      role="img"
+      aria-label={label}
+    >
+      <Rule />
       {zones.sure > 0 && (
         <>
           <rect x={at(0)} y="12" width={wide(0, zones.sure)} height="10" className={`g${rank}`} />
@@ -76,28 +82,21 @@ function wide(from: number, to: number): string {
   return `${(to - from) * (FULL - EMPTY)}%`;
 }
 
-/** Twenty-odd steps at most, of 1, 2 or 5 litres or a tenfold of them; every fifth is longer. */
-function Rule({ capacity }: { readonly capacity: number }) {
-  const step = stepFor(capacity);
-  const marks = Array.from({ length: Math.floor(capacity / step + 1e-9) + 1 }, (_, k) => k);
+/** The rule with its two ends; its steps are drawn by the style sheet, for many small lines would make a page slow. */
+function Rule() {
   return (
     <g>
       <line x1={at(0)} x2={at(1)} y1="24.5" y2="24.5" className="rule" />
       {[0, 1].map((end) => (
         <line key={end} x1={at(end)} x2={at(end)} y1="10" y2="32" className="thin" />
       ))}
-      {marks.map((mark) => (
-        <line
-          key={mark}
-          x1={at((mark * step) / capacity)}
-          x2={at((mark * step) / capacity)}
-          y1="24.5"
-          y2={mark % 5 === 0 ? '31' : '28'}
-          className="thin"
-        />
-      ))}
     </g>
   );
+}
+
+/** Twenty-odd steps at most, of 1, 2 or 5 litres or a tenfold of them; every fifth is longer. In parts of the rule. */
+function stepsOf(capacity: number): CSSProperties {
+  return { '--step': `${(100 * stepFor(capacity)) / capacity}%` } as CSSProperties;
 }
 
 function stepFor(capacity: number): number {
