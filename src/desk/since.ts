@@ -46,6 +46,23 @@ export async function since(desk: Desk, sinceMs: number, moment: Moment): Promis
   });
 }
 
+/** When an office entered something last: where its reader left off. Without an entry of it, the beginning of the book. */
+export async function lastEnteredMs(desk: Desk, office: string): Promise<Answer<number>> {
+  const opened = await desk.account();
+  if (!opened.ok) return opened;
+  const { fold } = opened.value;
+  let last = fold.openingMs ?? 0;
+  for (const { site, number: youngest } of await desk.port.heads()) {
+    for (let number = youngest; number > 0; number--) {
+      const row = await desk.port.findNumber(site, number);
+      if (row === null || entryOf(row).by !== office || row.kind === 'outpost') continue;
+      last = Math.max(last, row.enteredAtMs);
+      break;
+    }
+  }
+  return yes(last);
+}
+
 async function enteredSince(desk: Desk, sinceMs: number): Promise<AnyEntry[]> {
   const entries: AnyEntry[] = [];
   for await (const rows of desk.port.scan({ order: 'total' })) {

@@ -33,7 +33,7 @@ test('the first start makes the practice book, shows Today, and ends with three 
 });
 
 test('what a start names to try does what it says', async () => {
-  const { out } = await console.run('start --book p.book');
+  const { out } = await console.run('start --no-serve --book p.book');
   const tries = [...out.matchAll(/^ {2}\S*waterwright (.*?)(?: {2,}.*)?$/gm)].map(([, words]) => words ?? '');
   expect(tries).toHaveLength(3);
   for (const words of tries) {

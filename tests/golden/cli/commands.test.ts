@@ -158,7 +158,16 @@ test.each(Object.entries(sessions))('%s', async (name, lines) => {
 test('every command stands in a record', async () => {
   const { COMMANDS } = await import('../../../src/doors/cli/index.ts');
   const typed = Object.values(sessions).flat().join('\n');
-  const elsewhere = ['start', 'init', 'log', 'count start', 'count add', 'count show', 'count finish'];
+  const elsewhere = [
+    'start',
+    'serve',
+    'init',
+    'log',
+    'count start',
+    'count add',
+    'count show',
+    'count finish',
+  ];
   const missing = COMMANDS.map(({ path }) => path.join(' ')).filter(
     (path) => !elsewhere.includes(path) && !typed.includes(`waterwright ${path}`),
   );

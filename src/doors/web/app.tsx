@@ -1,0 +1,54 @@
+// The frame around every view: head, pages, time, the log bar, the strip, and whichever dialog is open.
+import { useEffect } from 'react';
+import { opened } from './open.ts';
+import { Patterns } from './parts/grade.tsx';
+import { UndoStrip } from './parts/undo-strip.tsx';
+import { Footer } from './frame/footer.tsx';
+import { Header } from './frame/header.tsx';
+import { LogBar } from './frame/log-bar.tsx';
+import { useKeys } from './keys.ts';
+import { words } from './language.ts';
+import { lazily } from './lazily.tsx';
+import { loadPages, Page } from './pages/page.tsx';
+import { usePlace } from './place.ts';
+
+/** The dialogs come with the first of them that is opened, and in a quiet moment before that. */
+const Sheet = lazily(async () => (await import('./sheets/sheet.tsx')).Sheet);
+/** After the first view stands, what is likely to be opened next is fetched. */
+const QUIET_MS = 600;
+
+export function App() {
+  const place = usePlace();
+  const sheet = opened.use();
+  useKeys(place);
+  useEffect(() => {
+    const quiet = window.setTimeout(() => void Sheet.load().then(loadPages), QUIET_MS);
+    return () => window.clearTimeout(quiet);
+  }, []);
+  return (
+    <>
+      <Patterns />
+      <a className="skip" href="#main" onClick={toMain}>
+        {words().frame.skip}
+      </a>
+      <div className="wrap">
+        <Header place={place} />
+        <main id="main" className="sheet" tabIndex={-1}>
+          <Page key={`${place.page}/${place.item ?? ''}`} place={place} />
+        </main>
+        <Footer />
+      </div>
+      <div className="bottom no-print">
+        <UndoStrip />
+        <LogBar place={place} />
+      </div>
+      {sheet !== null && <Sheet key={sheet.kind} sheet={sheet} place={place} />}
+    </>
+  );
+}
+
+/** The address after the # names the view, so the jump is done by hand. */
+function toMain(event: { preventDefault: () => void }): void {
+  event.preventDefault();
+  document.getElementById('main')?.focus();
+}

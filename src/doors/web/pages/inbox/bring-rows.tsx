@@ -1,0 +1,161 @@
+// Rows that are pasted or come in a file: looked at first, each with what it would become; then the good ones are added.
+import { type ChangeEvent, type FormEvent, useId, useState } from 'react';
+import type { TableLine, TableSheet } from '../../../../papers/index.ts';
+import { postSheet, type Reply } from '../../api/ask-server.ts';
+import { refresh } from '../../api/cache.ts';
+import { device } from '../../device.ts';
+import { words } from '../../language.ts';
+import { told } from '../../open.ts';
+import { TextField } from '../../parts/fields.tsx';
+import { Phrased, Remedy } from '../../parts/finding-line.tsx';
+import { Failed } from '../../parts/states.tsx';
+import { Table } from '../../parts/table.tsx';
+
+interface Brought {
+  readonly name: string;
+  readonly text?: string;
+  readonly base64?: string;
+}
+
+export function BringRows() {
+  const { inbox } = words();
+  const [text, setText] = useState('');
+  const [file, setFile] = useState<Brought | null>(null);
+  const [late, setLate] = useState('');
+  const [seen, setSeen] = useState<TableSheet | null>(null);
+  const [failed, setFailed] = useState<Extract<Reply<unknown>, { ok: false }> | null>(null);
+  const [busy, setBusy] = useState(false);
+  const id = useId();
+  const brought = file ?? { name: 'pasted.tsv', text };
+  const ask = async (dryRun: boolean) => {
+    setBusy(true);
+    const options = { ...(late.trim() !== '' && { late: late.trim() }), ...(!dryRun && { sure: true }) };
+    const body = { ...brought, options, dryRun, by: device.get().office };
+    const reply = await postSheet<TableSheet>('/api/import', body);
+    setBusy(false);
+    if (!reply.ok) return setFailed(reply);
+    setFailed(null);
+    if (dryRun) return setSeen(reply.value);
+    told.set(`${inbox.added(reply.value.entries)}; ${inbox.waiting(reply.value.waiting)}`);
+    setSeen(null);
+    setText('');
+    setFile(null);
+    void refresh();
+  };
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    void ask(true);
+  };
+  return (
+    <section className="row no-print">
+      <div className="margin">
+        <h2>{inbox.pasteHead}</h2>
+        <p className="xs">{inbox.pasteNote}</p>
+      </div>
+      <form className="stack" onSubmit={submit}>
+        <div className="field">
+          <label htmlFor={id}>{inbox.paste}</label>
+          <textarea
+            id={id}
+            className="f rows"
+            rows={6}
+            spellCheck={false}
+            value={text}
+            onChange={(event) => {
+              setText(event.target.value);
+              setFile(null);
+              setSeen(null);
+            }}
+          />
+        </div>
+        <div className="field">
+          <label htmlFor={`${id}-file`}>{inbox.file}</label>
+          <input
+            id={`${id}-file`}
+            className="f"
+            type="file"
+            accept=".csv,.tsv,.txt,.jsonl,text/csv,text/tab-separated-values"
+            onChange={(event) => void readFile(event, setFile).then(() => setSeen(null))}
+          />
+        </div>
+        <TextField label={inbox.late} value={late} onChange={setLate} />
+        {failed !== null && <Failed sheet={{ failed, again: () => void ask(true) }} />}
+        <div className="flow">
+          <button type="submit" className="b" disabled={busy || (file === null && text.trim() === '')}>
+            {busy ? inbox.working : inbox.look}
+          </button>
+          {seen !== null && (
+            <button type="button" className="b main" disabled={busy} onClick={() => void ask(false)}>
+              {inbox.add(seen.taken, seen.lines)}
+            </button>
+          )}
+        </div>
+        {seen !== null && <Preview sheet={seen} />}
+      </form>
+    </section>
+  );
+}
+
+/** Bytes as they are: what they mean is read where the book is. */
+async function readFile(
+  event: ChangeEvent<HTMLInputElement>,
+  put: (file: Brought | null) => void,
+): Promise<void> {
+  const file = event.target.files?.[0];
+  if (file === undefined) return put(null);
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  let text = '';
+  for (let from = 0; from < bytes.length; from += 8192)
+    text += String.fromCharCode(...bytes.subarray(from, from + 8192));
+  put({ name: file.name, base64: btoa(text) });
+}
+
+function Preview({ sheet }: { readonly sheet: TableSheet }) {
+  const { inbox } = words();
+  return (
+    <div className="stack">
+      <p>
+        {[inbox.waiting(sheet.waiting), inbox.known(sheet.known), inbox.nothing(sheet.saysNothing)].join(
+          ', ',
+        )}
+        . <span className="soft">{inbox.zone(sheet.zone.offset)}</span>
+      </p>
+      <ul className="flow xs soft" aria-label={inbox.columns}>
+        {sheet.columns.map(({ heading, means }) => (
+          <li key={heading}>{inbox.column(heading, means)}</li>
+        ))}
+      </ul>
+      <Table
+        caption={inbox.preview}
+        rows={sheet.preview}
+        keyOf={({ line }) => `${line}`}
+        columns={[
+          { head: inbox.line, right: true, text: ({ line }) => `${line}` },
+          {
+            head: inbox.becomes,
+            text: ({ what }) => inbox.what[what],
+            show: ({ what }) => <b className="nowrap">{inbox.what[what]}</b>,
+          },
+          {
+            head: inbox.text,
+            text: ({ text, reasons }) => [text, ...reasons.map((each) => each.text)].join('; '),
+            show: (line) => <InWords line={line} />,
+          },
+        ]}
+      />
+    </div>
+  );
+}
+
+function InWords({ line }: { readonly line: TableLine }) {
+  return (
+    <>
+      <Phrased text={line.text} />
+      {line.reasons.map((finding) => (
+        <p key={finding.text} className="xs">
+          <Phrased text={finding.text} strong /> <Remedy text={finding.remedy} />
+        </p>
+      ))}
+    </>
+  );
+}
