@@ -3,7 +3,9 @@
 export type { OutpostReader } from '../account/index.ts';
 export { readOutpost, USES } from '../outpost/index.ts';
 export type { Answer, Problem } from './answer.ts';
-export { countOne, countSheet, finishCount } from './count.ts';
+export { countInBook, finishCount } from './count-finish.ts';
+export { type CountReading, readCounted } from './count-reading.ts';
+export { beginCount, type CountUnderWay, countSheet } from './count-sheet.ts';
 export { allFindings, type BookQuery, closeDay, showBook } from './daybook.ts';
 export { Desk, type DeskTools, dayRuleOf, type Moment, positionAt, type Sight } from './desk.ts';
 export {
@@ -22,7 +24,7 @@ export { COMMAND_OF_KIND, formKinds, formOf, type KindField } from './log/kind-f
 export { log } from './log/log.ts';
 export type { LogRequest, RequestWith } from './log/request.ts';
 export { quirks } from './quirks.ts';
-export { since } from './since.ts';
+export { type Look, lookNow, since } from './since.ts';
 export { outpostText, putOutpostFile, readOutpostFile, startBook, startPractice } from './start.ts';
 export { type StoreQuery, storeList, storeShow } from './stores.ts';
 export { openFindings, today, todaySheet } from './today.ts';

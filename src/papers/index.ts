@@ -2,7 +2,15 @@
 export { gaugingTable } from './csv/gauging-table.ts';
 export type { BegunSheet, CheckedSheet, CopiedSheet, ImportedSheet } from './sheets/acts.ts';
 export type { BookLine, BookSheet, KeptSheet } from './sheets/book.ts';
-export type { CountedStore, CountItem, CountResult, CountSheet, CountVerdict } from './sheets/count.ts';
+export type {
+  CountedPart,
+  CountedStore,
+  CountItem,
+  CountResult,
+  CountSheet,
+  TakenReading,
+  TakenSheet,
+} from './sheets/count.ts';
 export type { Because, SheetFigure } from './sheets/figure.ts';
 export type { WordedFinding } from './sheets/finding.ts';
 export type { Quirk, QuirkFacts, QuirkKind, QuirksSheet } from './sheets/quirks.ts';
@@ -30,7 +38,7 @@ export {
   startText,
 } from './text/acts.ts';
 export { bookText } from './text/book.ts';
-export { countResultText, countSheetText } from './text/count.ts';
+export { countResultText, countSheetText, takenText } from './text/count.ts';
 export { findingsText } from './text/findings.ts';
 export { keptText } from './text/kept.ts';
 export type { TextOptions, TextStyle } from './text/options.ts';
@@ -47,7 +55,13 @@ export { wrap } from './text/wrap.ts';
 export type { CliFindingCode } from './words/cli-codes.ts';
 export type { DeskFindingCode } from './words/desk-codes.ts';
 export { aloud, LONGEST_ALOUD } from './words/en/aloud.ts';
-export { countedInWords } from './words/en/count.ts';
+export {
+  countedInWords,
+  countLabels,
+  inBookAlready,
+  keptForLater,
+  promptInWords,
+} from './words/en/count.ts';
 export type { EntryContext } from './words/en/entries/context.ts';
 export { entryInWords } from './words/en/entries.ts';
 export { quirkInWords } from './words/en/quirks.ts';

@@ -98,6 +98,7 @@ const OWN_FLAGS: readonly Flag[] = [
   { name: 'amount', value: 'AMOUNT', what: 'what is in it' },
   { name: 'name', value: 'TEXT', what: 'what people call it' },
   { name: 'place', value: 'TEXT', what: 'where it is' },
+  { name: 'places', value: 'PLACES', what: 'only these, commas between; parts is one of them' },
   { name: 'say', what: 'the page in words to be read aloud, 400 characters at the most' },
   { name: 'since', value: 'SITE:N', many: true, what: 'only what comes after entry N of SITE' },
 ];

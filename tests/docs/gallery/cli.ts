@@ -95,6 +95,11 @@ const files = {
     'log day --from evening.txt',
     sheet('455\n6.9\n'),
   ]),
+  'count-file-unreadable': typed(
+    'count-file-unreadable',
+    'What was typed of a stock count, in the small file beside the book, cannot be read.',
+    ['count show --book counted.book', { name: 'counted.book.stock-count', content: 'C-01 20.3L' }],
+  ),
   'program-not-whole': writtenOut(
     'A part of the program is not there.',
     'the clone that runs the tests is whole.',
