@@ -2,10 +2,10 @@
 import type { BookPort } from '../book/index.ts';
 import { type Estimate, Estimates, type Gauging } from './estimates.ts';
 import { type FamilyPart, familyOf } from './family.ts';
-import { contentOf } from './flow.ts';
 import { withGapsFilled } from './gaps.ts';
 import { Inflows } from './inflows.ts';
 import { beginPass, type NoPass, type PassOptions } from './pass.ts';
+import { positionOf } from './position.ts';
 import { together } from './watcher.ts';
 
 export interface StoreStory {
@@ -32,10 +32,11 @@ export async function storyOf(
   const begun = await beginPass(port, watcher, { ...options, estimating: true });
   if (!begun.ok) return begun;
   for await (const _ of begun.pass.batches);
-  // What a position says, with what stands in for a count that is still missing.
-  const fold = withGapsFilled(begun.pass.fold, inflows.watcher);
-  const state = fold.stores.get(store);
-  const massMg = state?.aboard === true ? contentOf(fold, state).massMg : 0;
+  const { fold } = begun.pass;
+  // What stands in for a count that is still missing flowed in, too, as the position has it.
+  withGapsFilled(fold, inflows.watcher);
+  const shown = positionOf(fold, fold.lastEntryMs ?? 0).stores.find(({ facts }) => facts.id === store);
+  const massMg = shown?.massMg ?? 0;
   return {
     ok: true,
     story: {

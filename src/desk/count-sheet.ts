@@ -50,7 +50,7 @@ export async function beginCount(
     if (!place.ok) return place;
     if (!chosen.includes(place.value)) chosen.push(place.value);
   }
-  const begunMs = desk.presentMs(fold, moment);
+  const begunMs = desk.enteringMs(fold, moment);
   return yes({
     id: desk.newId(begunMs),
     begunMs,

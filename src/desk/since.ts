@@ -4,7 +4,7 @@ import { type AnyEntry, amendmentsOf, entryOf, isAmendmentKind } from '../book/i
 import { formatShortStamp } from '../ground/units/index.ts';
 import type { SinceSheet } from '../papers/index.ts';
 import { type Answer, no, yes } from './answer.ts';
-import { bookLine } from './book-line.ts';
+import { bookLine, refsIn } from './book-line.ts';
 import { type BookHeads, bookUpTo } from './book-up-to.ts';
 import { type Desk, type Moment, positionAt } from './desk.ts';
 import { deskFinding } from './desk-finding.ts';
@@ -56,6 +56,7 @@ export async function since(desk: Desk, look: Look, moment: Moment): Promise<Ans
     mgPerL: position.mgPerL,
     instruments: position.index.instruments,
     amendments,
+    refOf: await refsIn(desk.port, entries.slice(-MOST_LINES)),
   };
   const known = new Set(openFindings(then.value).map(keyOf));
   return yes({

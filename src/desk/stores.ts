@@ -1,6 +1,6 @@
 // Stores: the list, and one store with its history and the answer to "may I use this water?".
 import { notFreeBecause, type Position, type StorePosition } from '../account/index.ts';
-import { formatShortStamp } from '../ground/units/index.ts';
+import { formatRange, formatShortStamp } from '../ground/units/index.ts';
 import { type StoreSheet, type StoresSheet, storeAnswer } from '../papers/index.ts';
 import { type Answer, yes } from './answer.ts';
 import { type Desk, type Moment, positionAt, type Sight, viewOf } from './desk.ts';
@@ -94,6 +94,17 @@ function answerOf(position: Position, store: StorePosition): string {
   });
 }
 
+/** Said where empty or full cuts the band off: then ± alone would say more than there is. */
+function bandOf(position: Position, store: StorePosition): StoreSheet['facts'] {
+  const isCut = store.lowMg > store.massMg - 2 * store.uMg || store.highMg < store.massMg + 2 * store.uMg;
+  // A best value beyond empty or full is said as a finding, and has no band around it.
+  if (!isCut || store.massMg < store.lowMg || store.massMg > store.highMg) return [];
+  const litres = (mg: number) => mg / position.mgPerL;
+  const middle = litres(store.massMg);
+  const range = { middle, low: litres(store.lowMg), high: litres(store.highMg), unit: 'L' };
+  return [{ name: 'band', text: formatRange(range, { style: 'screen' }) }];
+}
+
 function factsOf(position: Position, store: StorePosition): StoreSheet['facts'] {
   const litres = (mg: number) => `${Math.round((mg / position.mgPerL) * 10) / 10} L`;
   const { facts } = store;
@@ -105,6 +116,7 @@ function factsOf(position: Position, store: StorePosition): StoreSheet['facts'] 
     ...(store.port === null ? [] : [{ name: 'on port', text: store.port }]),
     ...(facts.visit === null ? [] : [{ name: 'leaves with', text: facts.visit }]),
     { name: 'released on', text: store.release },
+    ...bandOf(position, store),
     { name: 'how surely', text: store.standing },
     ...(store.readAtMs === null
       ? []

@@ -66,7 +66,7 @@ export const doubtSamples = {
     'Readings of an instrument scatter otherwise than the outpost file declares.',
     (told) => {
       for (let day = 1; day <= 24; day++)
-        told.goTo(day).tell('weigh', weighed('C-04', day % 2 === 0 ? 17.6 : 18.4));
+        told.goTo(day).tell('weigh', weighed('C-04', day % 2 === 0 ? 17.7 : 18.3));
     },
   ),
   'reading-before-calibration': sample('A reading was taken before the instrument was calibrated.', () =>

@@ -218,8 +218,8 @@ async function finishLate() {
 }
 
 const counts = {
-  'count-not-begun': sample('A reading of a stock count that nobody has begun.', () =>
-    typedAfter('count-not-begun', 'count add c02 20.4L'),
+  'count-not-begun': sample('A stock count is finished that nobody has begun.', () =>
+    typedAfter('count-not-begun', 'count finish'),
   ),
   'count-empty': sample('A stock count is finished before anything was read.', () =>
     typedAfter('count-empty', 'count start --yes', 'count finish'),

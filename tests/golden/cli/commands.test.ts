@@ -31,6 +31,12 @@ const sessions: Readonly<Record<string, readonly string[]>> = {
     'waterwright log drink 8 --dry-run',
     'waterwright log drink 8 --plain',
   ],
+  reports: [
+    'waterwright report list',
+    'waterwright report show quirks',
+    'waterwright report show quirks --plain',
+    'waterwright report show weather',
+  ],
   'log-undo': [
     'waterwright log drink 80',
     'waterwright log undo',
@@ -152,7 +158,7 @@ test.each(Object.entries(sessions))('%s', async (name, lines) => {
 test('every command stands in a record', async () => {
   const { COMMANDS } = await import('../../../src/doors/cli/index.ts');
   const typed = Object.values(sessions).flat().join('\n');
-  const elsewhere = ['start', 'init', 'log'];
+  const elsewhere = ['start', 'init', 'log', 'count start', 'count add', 'count show', 'count finish'];
   const missing = COMMANDS.map(({ path }) => path.join(' ')).filter(
     (path) => !elsewhere.includes(path) && !typed.includes(`waterwright ${path}`),
   );

@@ -1,5 +1,5 @@
 // Golden records of the stock count, of what is new since somebody looked, and of the page in words.
-import { existsSync } from 'node:fs';
+import { existsSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { expectGolden } from '../record.ts';
@@ -22,7 +22,7 @@ const hasDraft = () => existsSync(join(console.folder, 'waterwright.book.stock-c
 test('a count: the sheet hides the book, a slip is asked about, differences are told, readings are posted', async () => {
   const text = await recordOf(
     'waterwright count show',
-    'waterwright count add c02 20.4L',
+    'waterwright count finish',
     'waterwright count start --dry-run',
     'waterwright count start --places Wier',
     'waterwright count start --places "Weir,outside, parts"',
@@ -49,7 +49,7 @@ test('before the reading no line of the sheet shows what the book has', async ()
   const before = await console.run('count start --json');
   expect(before.out).toContain('"C-02"');
   // The sheet is the same whatever is in the stores.
-  expect((await console.run('log move 7L --from c10 --to c09')).code).toBe(0);
+  expect((await console.run('log move 2L --from c10 --to outside')).code).toBe(0);
   const after = await console.run('count start --json');
   const places = (out: string) => JSON.parse(out).data.places;
   expect(places(after.out)).toEqual(places(before.out));
@@ -118,13 +118,16 @@ test('a count that a crash left behind after it had come into the book is not en
   expect(again.err).toContain('The count begun Day 46 21:00 UTC is in the book: entry corrie 204.');
 });
 
-test('a dry run types nothing, and whoever cannot be asked is told how to say it', async () => {
+test('a dry run types nothing, whoever cannot be asked is told how to say it, and a first reading begins a count', async () => {
   await console.run('count start');
   const dry = await console.run('count add c02 20.4L --dry-run');
   expect([dry.code, dry.err]).toEqual([0, 'Nothing was written.\n']);
-  expect(JSON.parse(console.read('waterwright.book.stock-count'))).toMatchObject({ typed: [] });
+  expect(JSON.parse(console.read('waterwright.book.stock-count'))).toMatchObject({ typed: {} });
   expect((await console.run('count add')).code).toBe(2);
   expect((await console.run('count add c02')).code).toBe(2);
+  rmSync(join(console.folder, 'waterwright.book.stock-count'));
+  expect((await console.run('count add c02 20.4L')).code).toBe(0);
+  expect((await console.run('count show')).out).toContain('1 of 44 typed');
 });
 
 test('every command of the count is one object with --json', async () => {

@@ -53,14 +53,6 @@ async function underWay({ call, desk, place }: OpenBook): Promise<CountUnderWay 
   return readCountDraft(place.path);
 }
 
-async function needUnderWay(open: OpenBook): Promise<CountUnderWay> {
-  return (await underWay(open)) ?? notBegun();
-}
-
-function notBegun(): never {
-  throw stopWith('wrong use', 'count-not-begun', {});
-}
-
 async function start(open: OpenBook): Promise<Sheet> {
   const { call, desk, moment, place } = open;
   const known = call.has('yes') ? null : await underWay(open);
@@ -86,8 +78,10 @@ async function sheetOf({ desk, moment }: OpenBook, count: CountUnderWay | null):
 /** Pairs of name and reading, all or none; without any, a person is asked one by one. */
 async function add(open: OpenBook): Promise<Sheet> {
   const { call, desk, moment, place } = open;
-  const begun = await needUnderWay(open);
-  if (call.args.length === 0) return walk(open, begun);
+  // A count that nobody has begun begins with its first reading.
+  const fresh = orStop(await beginCount(desk, moment, []));
+  const begun = (await underWay(open)) ?? fresh;
+  if (call.args.length === 0) return walk(open, begun, fresh);
   const readings = orStop(await readCounted(desk, moment, pairsOf(call), { keep: call.has('yes') }));
   const before = new Map(begun.typed);
   const taken = readings.map((reading) => {
@@ -95,7 +89,9 @@ async function add(open: OpenBook): Promise<Sheet> {
     before.set(reading.id, reading.text);
     return told;
   });
-  const now = call.has('dry-run') ? { typed: before } : addToCountDraft(place.path, withReadings(readings));
+  const now = call.has('dry-run')
+    ? { typed: before }
+    : addToCountDraft(place.path, withReadings(readings, fresh));
   const sheet = { readings: taken, read: now.typed.size };
   return {
     schema: 'counted',
@@ -112,10 +108,10 @@ function pairsOf({ args, command }: Call): readonly { readonly name: string; rea
   throw wrongUse('argument-missing', { argument: 'READING', command: command.path.join(' '), example });
 }
 
-/** On top of what stands there at this moment: somebody else may have typed meanwhile. */
-function withReadings(readings: readonly CountReading[]) {
+/** On top of what stands there at this moment: somebody else may have typed, or finished, meanwhile. */
+function withReadings(readings: readonly CountReading[], fresh: CountUnderWay) {
   return (now: CountUnderWay | null): CountUnderWay => {
-    const count = now ?? notBegun();
+    const count = now ?? fresh;
     return {
       ...count,
       typed: new Map([...count.typed, ...readings.map(({ id, text }) => [id, text] as const)]),
@@ -123,7 +119,7 @@ function withReadings(readings: readonly CountReading[]) {
   };
 }
 
-async function walk(open: OpenBook, begun: CountUnderWay): Promise<Sheet> {
+async function walk(open: OpenBook, begun: CountUnderWay, fresh: CountUnderWay): Promise<Sheet> {
   const { call, desk, moment, place } = open;
   const [example] = call.command.examples[0] ?? [''];
   if (!call.mayAsk())
@@ -138,7 +134,7 @@ async function walk(open: OpenBook, begun: CountUnderWay): Promise<Sheet> {
         return { outcome: 'wrong', says: says.map((each) => `${each.text} ${each.remedy}`) };
       return { outcome: 'ask', says: says.map((each) => `${each.text} ${countLabels.again}`) };
     }
-    addToCountDraft(place.path, withReadings(read.value));
+    addToCountDraft(place.path, withReadings(read.value, fresh));
     return {
       outcome: 'taken',
       says: read.value.flatMap(({ store }) => (store === null ? [] : [countedInWords(store)])),
@@ -153,7 +149,8 @@ async function walk(open: OpenBook, begun: CountUnderWay): Promise<Sheet> {
 
 async function finish(open: OpenBook): Promise<Sheet> {
   const { call, desk, moment, place } = open;
-  const count = await needUnderWay(open);
+  const count = await underWay(open);
+  if (count === null) throw stopWith('wrong use', 'count-not-begun', {});
   const more = { ...circumstancesOf(call, undefined), yes: call.has('yes') };
   const result = orStop(await finishCount(desk, moment, count, more));
   if (result.kept) settleCountDraft(place.path, count, desk.newId(count.begunMs));

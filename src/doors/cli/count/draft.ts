@@ -3,9 +3,9 @@ import { readFileSync } from 'node:fs';
 import type { CountUnderWay } from '../../../desk/index.ts';
 import { BookBusy, changeDurably } from '../../disk/index.ts';
 import { badInput } from '../problem.ts';
+import { textOfTyped, typedOfText } from '../typed-file.ts';
 
 const FORMAT = 'waterwright stock count';
-const VERSION = 1;
 
 export function draftPath(bookPath: string): string {
   return `${bookPath}.stock-count`;
@@ -26,33 +26,23 @@ export function readCountDraft(bookPath: string): CountUnderWay | null {
 
 /** What somebody typed is never taken for nothing because it cannot be read. */
 function countOfText(text: string, path: string): CountUnderWay {
-  const count = parsed(text);
-  if (count === null) throw badInput('count-file-unreadable', {}, { file: path });
-  return count;
+  const read = typedOfText(text, FORMAT, isHead);
+  if (read === null) throw badInput('count-file-unreadable', {}, { file: path });
+  const { id, begunMs, by, places } = read.head;
+  return { id, begunMs, by, places, typed: read.typed };
 }
 
-function parsed(text: string): CountUnderWay | null {
-  try {
-    const value = JSON.parse(text) as Record<string, unknown>;
-    const { format, version, id, begunMs, by, places, typed } = value;
-    if (format !== FORMAT || version !== VERSION) return null;
-    if (typeof id !== 'string' || typeof by !== 'string' || !Number.isSafeInteger(begunMs)) return null;
-    if (places !== null && !isTexts(places)) return null;
-    if (!Array.isArray(typed) || !typed.every((pair) => isTexts(pair) && pair.length === 2)) return null;
-    const pairs = typed as readonly (readonly [string, string])[];
-    return { id, begunMs: begunMs as number, by, places, typed: new Map(pairs) };
-  } catch {
-    return null;
-  }
+type Head = Omit<CountUnderWay, 'typed'>;
+
+function isHead(value: Readonly<Record<string, unknown>>): value is Readonly<Record<string, unknown>> & Head {
+  const { id, begunMs, by, places } = value;
+  const isPlaces =
+    places === null || (Array.isArray(places) && places.every((place) => typeof place === 'string'));
+  return typeof id === 'string' && Number.isSafeInteger(begunMs) && typeof by === 'string' && isPlaces;
 }
 
-function isTexts(value: unknown): value is readonly string[] {
-  return Array.isArray(value) && value.every((text) => typeof text === 'string');
-}
-
-function textOfCount({ id, begunMs, by, places, typed }: CountUnderWay): string {
-  const value = { format: FORMAT, version: VERSION, id, begunMs, by, places, typed: [...typed] };
-  return `${JSON.stringify(value, null, 1)}\n`;
+function textOfCount({ typed, ...head }: CountUnderWay): string {
+  return textOfTyped(FORMAT, { head, typed });
 }
 
 /** Puts a new count in the place of whatever was there. */

@@ -9,7 +9,7 @@ import { bareMassOf, densityOf, say, timeOf } from './say.ts';
 type CountCode = Extract<DeskFindingCode, `count-${string}`>;
 
 const nothing = 'Nothing was written.';
-const notTaken = 'Nothing of this was taken.';
+const notTaken = 'Not taken.';
 const anyway = 'To keep the reading as it is, type it again with --yes.';
 
 /** An amount under two keys, `readMg` and `readU95Mg`, with its ±. */

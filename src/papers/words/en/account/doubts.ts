@@ -1,5 +1,6 @@
 // English for what readings say of the doubts themselves: swapped labels, wrong openings, means that disagree, doubts that do not fit.
 import type { AccountFindingCode } from '../../../../account/index.ts';
+import { roundAtPlace } from '../../../../ground/units/index.ts';
 import type { Words } from '../../shape.ts';
 import { maybeNumber, maybeText, numberOf, textOf } from '../data.ts';
 import { saidDoubt, saidMass, saidMassWithin, saidValueAt } from '../said.ts';
@@ -61,7 +62,7 @@ export const doubtWords = {
     );
   },
   'doubts-do-not-fit': (data) => {
-    const factor = saidValueAt(numberOf(data, 'factor'), -2, '');
+    const factor = roundAtPlace(numberOf(data, 'factor'), -2);
     const isWider = numberOf(data, 'factor') > 1;
     return say(
       `The last ${textOf(data, 'readings')} readings of ${textOf(data, 'of')} scatter ${factor} times as widely as the outpost file declares. ${isWider ? 'What rests on them is known less surely than it is printed.' : 'What rests on them is known more surely than it is printed.'}`,
