@@ -1,15 +1,15 @@
 // The frame around every view: head, pages, time, the log bar, the strip, and whichever dialog is open.
 import { useEffect } from 'react';
-import { opened } from './open.ts';
-import { Patterns } from './parts/grade.tsx';
-import { UndoStrip } from './parts/undo-strip.tsx';
 import { Footer } from './frame/footer.tsx';
 import { Header } from './frame/header.tsx';
 import { LogBar } from './frame/log-bar.tsx';
 import { useKeys } from './keys.ts';
 import { words } from './language.ts';
 import { lazily } from './lazily.tsx';
+import { opened } from './open.ts';
 import { loadPages, Page } from './pages/page.tsx';
+import { Patterns } from './parts/grade.tsx';
+import { UndoStrip } from './parts/undo-strip.tsx';
 import { usePlace } from './place.ts';
 
 /** The dialogs come with the first of them that is opened, and in a quiet moment before that. */

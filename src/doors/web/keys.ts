@@ -2,7 +2,7 @@
 import { useEffect } from 'react';
 import { device } from './device.ts';
 import { undoLast } from './entering.ts';
-import { opened, openSheet, type OpenSheet } from './open.ts';
+import { type OpenSheet, opened, openSheet } from './open.ts';
 import { dayMoved } from './pages/day-steps.ts';
 import { go, isPast, type Place } from './place.ts';
 

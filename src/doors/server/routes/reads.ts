@@ -115,10 +115,9 @@ const SHEETS: readonly Route[] = [
     answer: storeSheet,
     example: { params: { id: 'R2' } },
     run: (served, { params, query }) =>
-      looking<typeof query, unknown>(({ desk, sight, moment }) => storeShow(desk, { store: params.id, history: 40 }, sight, moment))(
-        served,
-        { query },
-      ),
+      looking<typeof query, unknown>(({ desk, sight, moment }) =>
+        storeShow(desk, { store: params.id, history: 40 }, sight, moment),
+      )(served, { query }),
   }),
   route({
     method: 'get',
@@ -177,7 +176,7 @@ const SHEETS: readonly Route[] = [
           query.from === undefined
             ? await lastEnteredMs(desk, moment.by)
             : await readPastTime(desk, moment, { text: query.from, field: 'from' });
-        return start.ok ? since(desk, start.value, moment) : start;
+        return start.ok ? since(desk, { atMs: start.value }, moment) : start;
       }),
   }),
 ];

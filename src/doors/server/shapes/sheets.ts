@@ -43,7 +43,9 @@ export const todaySheet = z.strictObject({
   head,
   silence: finding.nullable(),
   cover: z.record(z.string(), coverFigure).describe('by grade'),
-  reserve: z.strictObject({ volume: figure, floorL: z.number(), capacityL: z.number(), conditionalL: z.number() }).nullable(),
+  reserve: z
+    .strictObject({ volume: figure, floorL: z.number(), capacityL: z.number(), conditionalL: z.number() })
+    .nullable(),
   stores: z.array(storeLine),
   sums: z.array(z.strictObject({ name: z.string(), volume: figure })),
   total: figure,

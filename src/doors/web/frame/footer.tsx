@@ -1,7 +1,7 @@
 // The foot of every view: what the book is at, how ± is meant, what this is and is not; the same lines stand on paper.
 import type { SheetHead } from '../../../papers/index.ts';
-import { bookSeal } from '../api/changes.ts';
 import { useSheet } from '../api/cache.ts';
+import { bookSeal } from '../api/changes.ts';
 import { words } from '../language.ts';
 import { openSheet, savedAt } from '../open.ts';
 import { hrefOf, sheetPath, usePlace } from '../place.ts';

@@ -1,7 +1,7 @@
 // The head of every view: whose water, who you are, when it is, which pages there are, and what has to be said first.
 import type { SheetHead } from '../../../papers/index.ts';
-import { reachable } from '../api/changes.ts';
 import { refresh, useSheet } from '../api/cache.ts';
+import { reachable } from '../api/changes.ts';
 import { device } from '../device.ts';
 import { words } from '../language.ts';
 import { openSheet } from '../open.ts';

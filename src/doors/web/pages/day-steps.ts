@@ -1,7 +1,7 @@
 // A day back and a day on: in the daybook from day to day, elsewhere the time at which the page looks.
 import { parseNumber } from '../../../ground/units/index.ts';
-import { store } from '../store.ts';
 import { go, type Place } from '../place.ts';
+import { store } from '../store.ts';
 
 /** The day that the view in sight is about, told by the sheet that it shows. */
 export const dayInSight = store<number | null>(null);

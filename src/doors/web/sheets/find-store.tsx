@@ -1,6 +1,7 @@
 // Find a store by its number or a part of its name: type, and Enter opens the first that fits.
-import { Autocomplete, Input, ListBox, ListBoxItem, SearchField } from 'react-aria-components';
+
 import { useState } from 'react';
+import { Autocomplete, Input, ListBox, ListBoxItem, SearchField } from 'react-aria-components';
 import type { StoresSheet } from '../../../papers/index.ts';
 import { useSheet } from '../api/cache.ts';
 import { words } from '../language.ts';

@@ -1,6 +1,6 @@
 // How long it lasts: the headline of the first grade, the figures behind it, and every run-out that is known so far.
 import { roundCoverDays } from '../../../../ground/units/index.ts';
-import { type CoverFigure, saidValue, type SheetFigure, type TodaySheet } from '../../../../papers/index.ts';
+import { type CoverFigure, type SheetFigure, saidValue, type TodaySheet } from '../../../../papers/index.ts';
 import { words } from '../../language.ts';
 import { NamedQuantity, Quantity } from '../../parts/figure.tsx';
 import { Reach, ReachTable, runOutsOf } from '../../parts/reach.tsx';

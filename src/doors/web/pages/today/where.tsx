@@ -1,19 +1,20 @@
 // Where the water is and what it may be used for: stores by use, each with its stave; then the sum of all.
+
+import { formatFigure } from '../../../../ground/units/index.ts';
 import {
   type StoreLine,
+  saidKnown,
   seriesOf,
   sortStores,
   sumFigures,
   type TodaySheet,
 } from '../../../../papers/index.ts';
-import { formatFigure } from '../../../../ground/units/index.ts';
 import { words } from '../../language.ts';
 import { NamedQuantity, Quantity } from '../../parts/figure.tsx';
 import { GradeBadge } from '../../parts/grade.tsx';
 import { Silhouette } from '../../parts/silhouette.tsx';
 import { Mark, StoreGlyph } from '../../parts/store-glyph.tsx';
 import { Table, Twin } from '../../parts/table.tsx';
-import { saidKnown } from '../../../../papers/index.ts';
 import { hrefOf, usePlace } from '../../place.ts';
 
 export function Where({ sheet }: { readonly sheet: TodaySheet }) {
