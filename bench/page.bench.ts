@@ -40,8 +40,23 @@ function rowsOf(told: Measured): readonly BenchRow[] {
     row({ name: base, value: blankMs, unit: 'ms' }),
     row({ name: 'Today ready at 4 × slow-down, p50', value: readyMs, unit: 'ms', goal: { most: 1000 } }),
     row({ name: 'Today ready at 4 × slow-down, p50', value: readyMs / blankMs, unit: '×', ratioOf: base }),
-    row({ name: 'script before Today is ready, packed', value: told.scriptBytes / 1000, unit: 'kB', goal: { most: 150 } }),
-    row({ name: 'tap to saved at 4 × slow-down, p50', value: quantileOf(told.savedMs, 0.5), unit: 'ms', goal: { most: 200 } }),
-    row({ name: 'from Today to Stores at 4 × slow-down, p50', value: quantileOf(told.pageMs, 0.5), unit: 'ms', goal: { most: 300 } }),
+    row({
+      name: 'script before Today is ready, packed',
+      value: told.scriptBytes / 1000,
+      unit: 'kB',
+      goal: { most: 150 },
+    }),
+    row({
+      name: 'tap to saved at 4 × slow-down, p50',
+      value: quantileOf(told.savedMs, 0.5),
+      unit: 'ms',
+      goal: { most: 200 },
+    }),
+    row({
+      name: 'from Today to Stores at 4 × slow-down, p50',
+      value: quantileOf(told.pageMs, 0.5),
+      unit: 'ms',
+      goal: { most: 300 },
+    }),
   ];
 }

@@ -44,10 +44,16 @@ const PICTURES: readonly Picture[] = [
   { name: 'parts-dim', hash: '#/parts', width: 1280, height: 1240, theme: 'dim' },
 ];
 
-async function take(here: Visit, { name, hash, width, height, theme = 'light', before }: Picture): Promise<void> {
+async function take(
+  here: Visit,
+  { name, hash, width, height, theme = 'light', before }: Picture,
+): Promise<void> {
   const { page } = here;
   await page.setViewportSize({ width, height });
-  await page.evaluate((chosen) => localStorage.setItem('waterwright', JSON.stringify({ theme: chosen })), theme);
+  await page.evaluate(
+    (chosen) => localStorage.setItem('waterwright', JSON.stringify({ theme: chosen })),
+    theme,
+  );
   await page.goto('about:blank');
   await here.open(hash);
   await before?.(page);

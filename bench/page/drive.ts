@@ -31,7 +31,12 @@ export async function drive(serving: Serving, rounds: number): Promise<Measured>
 }
 
 async function measured(browser: Browser, serving: Serving, rounds: number): Promise<Measured> {
-  const times = { readyMs: [] as number[], savedMs: [] as number[], pageMs: [] as number[], blankMs: [] as number[] };
+  const times = {
+    readyMs: [] as number[],
+    savedMs: [] as number[],
+    pageMs: [] as number[],
+    blankMs: [] as number[],
+  };
   let scriptBytes = 0;
   for (let round = 0; round < rounds; round += 1) {
     // A fresh context each time: nothing is in the browser's store.

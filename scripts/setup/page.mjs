@@ -16,7 +16,10 @@ const FOLDERS = ['src/doors/web', 'src/papers', 'src/ground/units'];
 export function pageIsCurrent(root) {
   if (!existsSync(join(root, 'src/doors/web/index.html'))) return true;
   try {
-    return existsSync(join(root, 'dist/web/index.html')) && readFileSync(join(root, STAMP), 'utf8') === digest(root);
+    return (
+      existsSync(join(root, 'dist/web/index.html')) &&
+      readFileSync(join(root, STAMP), 'utf8') === digest(root)
+    );
   } catch {
     return false;
   }

@@ -48,7 +48,9 @@ inBrowser(() => {
   const leftBehind = () =>
     here.page.evaluate(() => ({
       ran: '__x' in window,
-      brought: document.querySelectorAll('#page script, #page iframe, #page img, #page object, #page embed, #page form[action], #page style').length,
+      brought: document.querySelectorAll(
+        '#page script, #page iframe, #page img, #page object, #page embed, #page form[action], #page style',
+      ).length,
     }));
 
   test('60 hostile notes and sources are kept, and shown letter by letter as text', async () => {
@@ -93,7 +95,15 @@ inBrowser(() => {
   });
 
   test('a tour of everything asks nobody but this machine, and breaks no rule of the policy', async () => {
-    for (const hash of ['#/today', '#/daybook/D45', '#/stores', '#/stores/R2', '#/inbox', '#/parts', '#/today?at=D14'])
+    for (const hash of [
+      '#/today',
+      '#/daybook/D45',
+      '#/stores',
+      '#/stores/R2',
+      '#/inbox',
+      '#/parts',
+      '#/today?at=D14',
+    ])
       await here.open(hash);
     for (const key of ['?', '/']) {
       await here.page.keyboard.press(key);
@@ -140,7 +150,8 @@ inBrowser(() => {
 });
 
 test('a copied cell is no formula, and a number below zero stays a number', () => {
-  for (const text of ['=1+1', '+SUM(A1)', '@x', '-cmd|x', '=HYPERLINK("x")']) expect(safeCell(text)).toBe(`'${text}`);
+  for (const text of ['=1+1', '+SUM(A1)', '@x', '-cmd|x', '=HYPERLINK("x")'])
+    expect(safeCell(text)).toBe(`'${text}`);
   for (const text of ['-12.5', '0.4', '21.4 +/- 0.4']) expect(safeCell(text)).toBe(text);
   expect(safeCell('\u22121.9\u00A0±\u00A01.3\u00A0L')).toBe('-1.9 ± 1.3 L');
   expect(safeCell('12\u202F346')).toBe('12346');

@@ -28,9 +28,9 @@ export function App() {
   return (
     <>
       <Patterns />
-      <a className="skip" href="#main" onClick={toMain}>
+      <button type="button" className="skip" onClick={() => document.getElementById('main')?.focus()}>
         {words().frame.skip}
-      </a>
+      </button>
       <div className="wrap">
         <Header place={place} />
         <main id="main" className="sheet" tabIndex={-1}>
@@ -45,10 +45,4 @@ export function App() {
       {sheet !== null && <Sheet key={sheet.kind} sheet={sheet} place={place} />}
     </>
   );
-}
-
-/** The address after the # names the view, so the jump is done by hand. */
-function toMain(event: { preventDefault: () => void }): void {
-  event.preventDefault();
-  document.getElementById('main')?.focus();
 }

@@ -14,6 +14,7 @@ export function lazily<Props extends object>(
     coming ??= bring().then((Part) => here.set({ Part }));
     return coming;
   };
+  // biome-ignore lint/correctness/noComponentHookFactories: made once for each part, when its module is read.
   function Lazily(props: Props) {
     const brought = here.use();
     if (brought !== null) return <brought.Part {...props} />;

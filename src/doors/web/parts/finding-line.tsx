@@ -106,9 +106,9 @@ export function Remedy({ text }: { readonly text: string }) {
   if (commands.length === 0) return <Phrased text={text} />;
   const parts: ReactNode[] = [];
   let rest = text;
-  commands.forEach((command, k) => {
+  commands.forEach((command) => {
     const at = rest.indexOf(command);
-    parts.push(rest.slice(0, at), <code key={`${k}-${command}`}>{command}</code>);
+    parts.push(rest.slice(0, at), <code key={`${rest.length} ${command}`}>{command}</code>);
     rest = rest.slice(at + command.length);
   });
   return <>{[...parts, rest]}</>;

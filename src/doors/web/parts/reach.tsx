@@ -45,7 +45,7 @@ export function Reach({ sheet, runs }: { readonly sheet: TodaySheet; readonly ru
     <div className="reach">
       <div className="reach-row reach-axis" aria-hidden="true">
         <span />
-        <svg className="reach-line axis">
+        <svg className="reach-line axis" aria-hidden="true">
           {visits.map((visit) => (
             <text
               key={visit.text}
@@ -64,7 +64,7 @@ export function Reach({ sheet, runs }: { readonly sheet: TodaySheet; readonly ru
       ))}
       <div className="reach-row reach-axis" aria-hidden="true">
         <span />
-        <svg className="reach-line axis">
+        <svg className="reach-line axis" aria-hidden="true">
           <text x="0" y="16" className="xs">
             {today.today}
           </text>

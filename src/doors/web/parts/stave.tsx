@@ -81,7 +81,7 @@ function Rule({ capacity }: { readonly capacity: number }) {
   const step = stepFor(capacity);
   const marks = Array.from({ length: Math.floor(capacity / step + 1e-9) + 1 }, (_, k) => k);
   return (
-    <g aria-hidden="true">
+    <g>
       <line x1={at(0)} x2={at(1)} y1="24.5" y2="24.5" className="rule" />
       {[0, 1].map((end) => (
         <line key={end} x1={at(end)} x2={at(end)} y1="10" y2="32" className="thin" />

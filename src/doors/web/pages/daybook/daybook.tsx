@@ -36,23 +36,12 @@ export function Daybook({ place }: { readonly place: Place }) {
   const failed = sheet.failed ?? newest.failed;
   if (data === undefined)
     return failed === null ? <Working /> : <Failed sheet={sheet.failed === null ? newest : sheet} />;
-  const lines = sieved(data.lines, sieve);
   return (
     <div data-ready="daybook">
       <Title place={place} day={all ? null : shownDay} head={data.head} />
       <Sieves sieve={sieve} onChange={setSieve} place={place} />
       {shownDay !== null && !all && <ClosedPaper place={place} day={shownDay} head={data.head} />}
-      {data.head.entries <= 1 && data.lines.length === 0 ? (
-        <p className="md">{words().daybook.emptyBook}</p>
-      ) : lines.length === 0 ? (
-        <p>{data.lines.length === 0 ? words().daybook.none : words().daybook.noneFound}</p>
-      ) : (
-        <BookTable
-          lines={lines}
-          canAct={!isPast(place)}
-          caption={all || shownDay === null ? words().daybook.all : words().daybook.day(shownDay)}
-        />
-      )}
+      <Lines sheet={data} sieve={sieve} day={all ? null : shownDay} canAct={!isPast(place)} />
       {data.more && (
         <div className="flow no-print">
           <span>{words().daybook.more}</span>
@@ -63,6 +52,25 @@ export function Daybook({ place }: { readonly place: Place }) {
       )}
     </div>
   );
+}
+
+function Lines({
+  sheet,
+  sieve,
+  day,
+  canAct,
+}: {
+  readonly sheet: BookSheet;
+  readonly sieve: Sieve;
+  readonly day: number | null;
+  readonly canAct: boolean;
+}) {
+  const { daybook } = words();
+  const lines = sieved(sheet.lines, sieve);
+  if (sheet.head.entries <= 1 && sheet.lines.length === 0) return <p className="md">{daybook.emptyBook}</p>;
+  if (lines.length === 0) return <p>{sheet.lines.length === 0 ? daybook.none : daybook.noneFound}</p>;
+  const caption = day === null ? daybook.all : daybook.day(day);
+  return <BookTable lines={lines} canAct={canAct} caption={caption} />;
 }
 
 function Title({
