@@ -2,7 +2,7 @@
 import type { AnyEntry } from '../book/index.ts';
 import { msPerDay } from '../ground/units/index.ts';
 import type { Fold } from './fold.ts';
-import { noteEntry, refOf } from './note.ts';
+import { entryNoOf, noteEntry, refOf } from './note.ts';
 
 /** A reading that was far off: what it said, what was expected, and how surely (one standard deviation of the difference). */
 export interface FarOffReading {
@@ -10,6 +10,7 @@ export interface FarOffReading {
   readonly atMs: number;
   readonly entry: string;
   readonly ref: string;
+  readonly entryNo: string;
   readonly readMg: number;
   readonly expectedMg: number;
   readonly uMg: number;
@@ -26,12 +27,13 @@ const FITS = 2;
  * two being what the other store was expected to hold.
  * @returns whether the two look like swapped labels
  */
-export function noteFarOff(fold: Fold, entry: AnyEntry, mine: Omit<FarOffReading, 'entry' | 'ref' | 'atMs'>) {
+export function noteFarOff(fold: Fold, entry: AnyEntry, mine: Omit<FarOffReading, 'entry' | 'entryNo' | 'ref' | 'atMs'>) {
   const reading: FarOffReading = {
     ...mine,
     atMs: entry.happenedAtMs,
     entry: entry.id,
     ref: refOf(entry),
+    entryNo: entryNoOf(entry),
   };
   const mirror = fold.farOff.findLast(
     (other) => reading.atMs - other.atMs <= SAME_SWAP_MS && isMirror(other, reading),
@@ -41,6 +43,7 @@ export function noteFarOff(fold: Fold, entry: AnyEntry, mine: Omit<FarOffReading
   const data = {
     other: mirror.store,
     otherRef: mirror.ref,
+    otherEntryNo: mirror.entryNo,
     readMg: reading.readMg,
     expectedMg: reading.expectedMg,
     otherReadMg: mirror.readMg,

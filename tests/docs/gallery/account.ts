@@ -1,5 +1,6 @@
 // All samples of the account: a code without one does not compile.
 import type { AccountFindingCode } from '../../../src/account/index.ts';
+import { doubtSamples } from './account-doubts.ts';
 import { nameSamples } from './account-names.ts';
 import { qualitySamples } from './account-quality.ts';
 import { stockSamples } from './account-stocks.ts';
@@ -8,5 +9,6 @@ import type { Samples } from './sample.ts';
 export const accountSamples: Samples<AccountFindingCode> = {
   ...nameSamples,
   ...stockSamples,
+  ...doubtSamples,
   ...qualitySamples,
 };
