@@ -11,7 +11,7 @@ import {
   type SinceSheet,
   sinceText,
   type TextOptions,
-  takenText,
+  countTakenText,
 } from '../../src/papers/index.ts';
 import * as sheets from './sample-sheets.ts';
 
@@ -109,7 +109,7 @@ const since: SinceSheet = {
 
 const papers: Readonly<Record<string, (options: TextOptions) => string>> = {
   'the sheet': (options) => countSheetText(sheet, options),
-  'readings that were taken': (options) => takenText(taken, options),
+  'readings that were taken': (options) => countTakenText(taken, options),
   'the end of a count': (options) => countResultText(result, options),
   'the end of a count that is only tried': (options) =>
     countResultText({ ...result, kept: false, entries: [] }, options),

@@ -279,14 +279,6 @@ export const bodies: Readonly<Record<Kind, readonly unknown[]>> = {
     state,
     readings: state === 'alarm' ? [{ name: 'temperature', value: 1.6, unit: '\u00B0C' }] : [],
   })),
-  'instrument-calibrated': [
-    { instrument: 'strokes', calibrationRelative: 0.005, litresPerCount: 0.0247, how: '40 strokes weighed' },
-    { instrument: 'balance', calibrationAbsolute: 0.05 },
-  ],
-  'instrument-replaced': [
-    { instrument: 'strokes', serial: 'DS-32', endedAt: 211, startsAt: 0, reason: 'stuck' },
-    { instrument: 'condensate', serial: 'CT-03', startsAt: 12.5 },
-  ],
   'cabin-window': [{ beforeKPaAbs: 101.2, duringKPaAbs: 97.3, untilMs: at(32, 5, 30) }],
   'part-received': [{ part: 'filter', count: 3 }],
   'part-used': [{ part: 'tape', count: 1.5, unit: 'm' }],
