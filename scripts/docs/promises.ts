@@ -336,7 +336,8 @@ const exchangeAndAbuse: readonly PromiseRow[] = [
       },
       {
         file: 'tests/tables/hostile.test.ts',
-        holds: 'tables made to break a reader, with the reader that has no caps and the one that has no thread as controls',
+        holds:
+          'tables made to break a reader, with the reader that has no caps and the one that has no thread as controls',
         records: ['hostile-tables'],
       },
       {

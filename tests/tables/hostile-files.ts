@@ -120,7 +120,7 @@ export const FAMILIES: Readonly<Record<string, Family>> = {
     ),
   'names of nothing': (chance) =>
     sheet(
-      `2147-04-03;${pick(chance, ['weighed', 'fill', 'moved'])};${pick(chance, ['C-99', '../C-02', 'C-02\u0000'.slice(0, 3) + '*', "'; --", '<script>', '${x}'])};C-03;1 L;`,
+      `2147-04-03;${pick(chance, ['weighed', 'fill', 'moved'])};${pick(chance, ['C-99', '../C-02', `${'C-02\u0000'.slice(0, 3)}*`, "'; --", '<script>', '${x}'])};C-03;1 L;`,
     ),
   'rows that are too wide': (chance) => sheet(`${line('20 kg', 'a')}${times(1 + chance(60), ';more')}`),
   'a web page': (chance) =>

@@ -6,6 +6,7 @@ import type { AnyEntry } from '../../src/book/index.ts';
 import { bookDigest, entryOf, plainHash } from '../../src/book/index.ts';
 import { type Desk, importTable } from '../../src/desk/index.ts';
 import { TABLE_CAPS, TableReader } from '../../src/doors/workers/index.ts';
+import type { Finding } from '../../src/ground/units/index.ts';
 import { wordFinding } from '../../src/papers/index.ts';
 import { recordCounts } from '../verification/record.ts';
 import { bytesOf, corrieDesk, MOMENT } from './corrie-desk.ts';
@@ -28,6 +29,14 @@ async function ledgerOf(desk: Desk): Promise<string> {
   if (!opened.ok) throw new Error('the book does not open');
   const { fold } = opened.value;
   return JSON.stringify([...fold.stores.keys()].map((id) => [id, fold.ledger.balanceMg(`store:${id}`)]));
+}
+
+/** Every finding has its sentences and its file. */
+function saidAt(finding: Finding, file: string): string {
+  const { text, expected, received, remedy } = wordFinding(finding, { dayRule: null });
+  expect([text, expected, received, remedy].join(' ')).not.toMatch(/undefined|NaN,|\[object/);
+  expect(finding.where.file).toBe(file);
+  return finding.code;
 }
 
 async function entriesAfter(desk: Desk, count: number): Promise<readonly AnyEntry[]> {
@@ -62,14 +71,7 @@ test('a thousand hostile files', { timeout: 300_000 }, async () => {
     slowestMs = Math.max(slowestMs, performance.now() - started);
     counts['files'] = (counts['files'] ?? 0) + 1;
     const findings = read.ok ? (answer?.ok === false ? answer.findings : []) : [read.finding];
-    for (const finding of findings) {
-      codes.add(finding.code);
-      const { text, expected, received, remedy } = wordFinding(finding, { dayRule: null });
-      expect([text, expected, received, remedy].join(' '), `${name} ${k}`).not.toMatch(
-        /undefined|NaN,|\[object/,
-      );
-      expect(finding.where.file).toBe(`${k}.csv`);
-    }
+    for (const finding of findings) codes.add(saidAt(finding, `${k}.csv`));
     if (answer?.ok !== true) {
       expect(findings.length, `${name} ${k} is said nothing of`).toBeGreaterThan(0);
       expect(await digestOf(desk), `${name} ${k} was refused and changed the book`).toBe(before.digest);

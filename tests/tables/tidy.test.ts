@@ -160,12 +160,14 @@ test.each(Object.entries(SLIPS))(
         );
         const after = await taken(desk, csv([HEADINGS, ...spoiled], ','), { dryRun: true });
         after.preview.forEach((line, row) => {
-          if (row !== k) return expect(line).toEqual(before.preview[row]);
+          if (row !== k) {
+            expect(line).toEqual(before.preview[row]);
+            return;
+          }
           expect(line.what).toBe('waits');
           expect(line.reasons.map(({ where }) => where.column)).toContain(slip.column + 1);
           for (const { text, expected, received, remedy } of line.reasons)
             expect([text, expected, received, remedy].every((sentence) => sentence.trim() !== '')).toBe(true);
-          return undefined;
         });
       }),
       { numRuns: 15, seed: 7 },

@@ -55,7 +55,7 @@ function checkCounter(reading: RowReading, last: Map<string, number>, fold: Fold
     const value = reading.sheet.columns.findIndex(
       ({ meaning }) => meaning?.means.what === 'instrument' && meaning.means.id === id,
     );
-    const read = valueOf(text);
+    const read = numberIn(text);
     if (before !== null && read !== null && isFall(read - before, instrument.rollsOverAt)) {
       reading.say('cell-below-last', value, {
         received: text,
@@ -73,7 +73,7 @@ function isFall(step: number, rollsOverAt: number | undefined): boolean {
 }
 
 /** It was spelled by us from a number. */
-function valueOf(text: string): number | null {
+function numberIn(text: string): number | null {
   const value: unknown = JSON.parse(text);
   return typeof value === 'number' ? value : null;
 }

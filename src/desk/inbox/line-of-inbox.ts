@@ -73,11 +73,6 @@ function tableLine(entry: Entry<'waiting-line'>, fold: Fold): InboxLine {
   };
 }
 
-export interface UnitlessNote {
-  readonly received: string;
-  readonly text: string;
-}
-
 /** Notes of the book that the account has found to name an amount without its unit. */
 async function notesWithoutUnit(desk: Desk, fold: Fold): Promise<readonly Entry<'note'>[]> {
   const notes: Entry<'note'>[] = [];

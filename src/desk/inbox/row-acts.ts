@@ -221,12 +221,13 @@ function sayName(
 
 function sayWord(reading: RowReading, role: Role, words: readonly string[]): void {
   const received = quoted(reading.of(role).trim());
-  if (received === '') return reading.sayMissing(role);
-  reading.say('cell-name-unknown', reading.sheet.at[role], {
-    what: role,
-    received,
-    nearest: words.slice(0, 8),
-  });
+  if (received === '') reading.sayMissing(role);
+  else
+    reading.say('cell-name-unknown', reading.sheet.at[role], {
+      what: role,
+      received,
+      nearest: words.slice(0, 8),
+    });
 }
 
 /** Null where it was said why there is none; undefined where there need not be one. */

@@ -82,8 +82,27 @@ async function draftsOfLine(
     checkCounters([reading], fold);
   }
   const made = rowDrafts(reading, entry.body.key, { context, hash: desk.hash, late: fields.late });
-  if (made.length > 0 && reading.faults.length === 0) return yes(made.map((draft) => asFact(draft, fields)));
+  if (made.length > 0 && reading.faults.length === 0)
+    return yes(
+      await withFreeIds(
+        context,
+        made.map((draft) => asFact(draft, fields)),
+      ),
+    );
   return no('bad input', ...stillDoubtful(reading, entry));
+}
+
+/** A line that was taken, undone, and is taken again is told anew: what was undone keeps its id. */
+async function withFreeIds(
+  { desk, presentMs }: Context,
+  drafts: readonly AnyDraft[],
+): Promise<readonly AnyDraft[]> {
+  const free: AnyDraft[] = [];
+  for (const draft of drafts) {
+    const isTaken = (await desk.port.find(draft.id)) !== null;
+    free.push(isTaken ? { ...draft, id: desk.newId(presentMs) } : draft);
+  }
+  return free;
 }
 
 function asFact(draft: AnyDraft, { happened }: TakeFields): AnyDraft {

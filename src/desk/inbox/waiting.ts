@@ -78,11 +78,7 @@ export function findingOf(
   return { code, severity: 'error', where, data, entries: [] };
 }
 
-export interface Settled {
-  readonly entry: Entry<'waiting-line-settled'>;
-}
-
-/** Every line that ever waited, and what became of it. A settlement that was undone counts no more. */
+/** Every line that ever waited, and what became of it. A settlement counts no more when it is undone, or all that came of it. */
 export async function waitingLines(desk: Pick<Desk, 'port'>): Promise<{
   readonly lines: readonly Entry<'waiting-line'>[];
   readonly settled: ReadonlyMap<string, Entry<'waiting-line-settled'>>;
@@ -109,7 +105,10 @@ function take(
 ): void {
   if (into.undone.has(entry.id)) return;
   if (entry.kind === 'waiting-line') into.lines.push(entry);
-  if (entry.kind === 'waiting-line-settled') into.settled.set(entry.body.line, entry);
+  if (entry.kind !== 'waiting-line-settled') return;
+  const { entries, line } = entry.body;
+  const isVoid = entries.length > 0 && entries.every((id) => into.undone.has(id));
+  if (!isVoid) into.settled.set(line, entry);
 }
 
 export function settledDraft(

@@ -16,27 +16,21 @@ export function delimiterOf(text: string): Delimiter {
   return found;
 }
 
-/** How often each sign stands outside of quotes, for every line that is not blank. */
+/** How often each sign stands outside of quotes, for every line that is not blank. A line end in quotes ends no line. */
 function countsIn(text: string): ReadonlyMap<Delimiter, readonly number[]> {
-  const counts = new Map<Delimiter, number[]>(SIGNS.map((sign) => [sign, []]));
+  const lines: string[] = [];
   let inQuotes = false;
-  let blank = true;
-  let current = new Map<string, number>();
-  let lines = 0;
-  for (let at = 0; at <= text.length && lines < LINES_LOOKED_AT; at += 1) {
-    const letter = text[at] ?? '\n';
-    if (letter === '"') inQuotes = !inQuotes;
-    else if (letter === '\n' && (!inQuotes || at === text.length)) {
-      if (!blank) for (const sign of SIGNS) counts.get(sign)?.push(current.get(sign) ?? 0);
-      if (!blank) lines += 1;
-      current = new Map();
-      blank = true;
-    } else if (!inQuotes) {
-      if (counts.has(letter as Delimiter)) current.set(letter, (current.get(letter) ?? 0) + 1);
-    }
-    if (letter !== '\n' && letter !== '\r' && letter !== ' ') blank = false;
+  for (let from = 0; from < text.length && lines.length <= LINES_LOOKED_AT; ) {
+    const end = text.indexOf('\n', from);
+    const line = text.slice(from, end < 0 ? text.length : end);
+    from = end < 0 ? text.length : end + 1;
+    const pieces = line.split('"');
+    const outside = pieces.filter((_, k) => (k % 2 === 0) !== inQuotes).join('');
+    if (inQuotes) lines[lines.length - 1] += outside;
+    else if (line.trim() !== '') lines.push(outside);
+    if (pieces.length % 2 === 0) inQuotes = !inQuotes;
   }
-  return counts;
+  return new Map(SIGNS.map((sign) => [sign, lines.map((line) => line.split(sign).length - 1)]));
 }
 
 function isAlike(counts: readonly number[]): boolean {

@@ -122,6 +122,10 @@ test.each(examples)('the example runs: %s', async (line) => {
     readFileSync(join(import.meta.dirname, '../../../examples/corrie/field-log.jsonl')),
   );
   console.write('opening.json', JSON.stringify(OPENING));
+  console.write(
+    'april.csv',
+    'Date;Clock;Strokes;Remarks;Initials\n01.05.2147;21:00;440;;ik\n02.05.2147;21:02;455;loud;ik\n13.05.2147;20:58;431;;ik\n',
+  );
   for (const words of before)
     expect({ words, code: (await console.run(words)).code }).toEqual({ words, code: 0 });
   const ran = await console.run(line, {

@@ -16,7 +16,7 @@ export const INBOX_COMMANDS: readonly Command[] = [
     does: 'one line whole: its cells, why it waits, what its bare number could be',
     args: [LINE],
     flags: [],
-    examples: [['waterwright inbox show 194', '']],
+    examples: [['waterwright inbox show 192', '']],
   },
   {
     path: ['inbox', 'take'],
@@ -33,13 +33,13 @@ export const INBOX_COMMANDS: readonly Command[] = [
       'grade',
       { name: 'set', value: 'NAME=VALUE', many: true, what: 'a cell anew, by its heading or its meaning' },
     ],
-    examples: [['waterwright inbox take 194 --unit kg --dry-run', 'what it would become']],
+    examples: [['waterwright inbox take 192 --unit kg --dry-run', 'what it would become']],
   },
   {
     path: ['inbox', 'drop'],
     does: 'drop a line that waits; it stays settled when its file comes again',
     args: [LINE],
     flags: ['reason'],
-    examples: [['waterwright inbox drop 194 --reason "asked: a request, no delivery" --dry-run', '']],
+    examples: [['waterwright inbox drop 192 --reason "asked: a request, no delivery" --dry-run', '']],
   },
 ];
