@@ -2,10 +2,11 @@
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { httpPage } from '../../scripts/docs/http-page.ts';
-import { GUARDS } from '../../src/doors/server/guards/guards.ts';
-import { ROUTES } from '../../src/doors/server/routes/table.ts';
+import { GUARDS, routes } from '../../src/doors/server/index.ts';
 import { expectGolden } from '../golden/record.ts';
 import { TestServer } from '../server/harness.ts';
+
+const ROUTES = await routes();
 
 test('the page is made from the description; if it should change, npm run golden writes it', async () => {
   const server = await TestServer.start();

@@ -3,10 +3,12 @@ import { chmodSync, existsSync, mkdirSync, readFileSync, rmSync, statSync, write
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type DiskBook, DiskProblem, findServer, noteServer } from '../../src/doors/disk/index.ts';
-import { ROUTES } from '../../src/doors/server/routes/table.ts';
+import { routes } from '../../src/doors/server/index.ts';
 import { recordCounts } from '../verification/record.ts';
-import { type Answered, codesOf, TestServer } from './harness.ts';
+import { type Answered, changedBook, codesOf, TestServer } from './harness.ts';
 import { HOSTILE } from './hostile.ts';
+
+const ROUTES = await routes();
 
 let server: TestServer;
 beforeAll(async () => {
@@ -232,7 +234,7 @@ describe('who drank', () => {
 
 describe('nothing of the machine', () => {
   test('a fault of the program tells no path, no query and no stack, and its owner hears of it', async () => {
-    const secret = 'SELECT text FROM entry; /home/keeper/private.book';
+    const secret = 'SELECT text FROM entry; /srv/keeper/private.book';
     const fault = { on: false, says: secret };
     const broken = await TestServer.start({ spoil: (book) => failing(book, fault) });
     fault.on = true;
@@ -245,7 +247,7 @@ describe('nothing of the machine', () => {
           status: 500,
           codes: ['server-failed'],
         });
-        expect(ran.text).not.toMatch(/SELECT|home|private|at .*\.ts:|node:/);
+        expect(ran.text).not.toMatch(/SELECT|srv|private|at .*\.ts:|node:/);
       }
       const told = broken.events.filter(({ what }) => what === 'failed').map(({ error }) => String(error));
       expect(told).toEqual(paths.map(() => `Error: ${secret}`));
@@ -258,9 +260,9 @@ describe('nothing of the machine', () => {
   test('a fault of the disk names the file and not where it lies', async () => {
     const full = await TestServer.start({
       spoil: (book) =>
-        spoiled(book, 'append', () => {
-          throw new DiskProblem('disk-full', '/home/keeper/private/p.book', {
-            says: '/home/keeper/private/p.book-journal',
+        changedBook(book, 'append', () => {
+          throw new DiskProblem('disk-full', '/srv/keeper/private/p.book', {
+            says: '/srv/keeper/private/p.book-journal',
           });
         }),
     });
@@ -268,36 +270,23 @@ describe('nothing of the machine', () => {
       const ran = await full.ask('/api/log', { body: { request: { what: 'drink', amount: '8' } } });
       expect({ status: ran.status, codes: codesOf(ran) }).toEqual({ status: 500, codes: ['disk-full'] });
       expect(ran.text).toContain('p.book');
-      expect(ran.text).not.toContain('/home');
+      expect(ran.text).not.toContain('/srv');
     } finally {
       await full.end();
     }
   });
 });
 
-/** A book of which one function is another one. */
-function spoiled(book: DiskBook, name: keyof DiskBook, instead: () => never): DiskBook {
-  return new Proxy(book, {
-    get: (own, key) => {
-      if (key === name) return instead;
-      const value: unknown = Reflect.get(own, key, own);
-      return typeof value === 'function' ? value.bind(own) : value;
-    },
-  });
-}
-
 /** It cannot be read any more as soon as the fault is on. */
 function failing(book: DiskBook, fault: { on: boolean; readonly says: string }): DiskBook {
-  const fail = (): never => {
-    throw new Error(fault.says);
+  const unless = (name: 'scan' | 'findNumber') => (book: DiskBook) => {
+    const own = book[name].bind(book) as (...args: never[]) => unknown;
+    return changedBook(book, name, (...args: never[]) => {
+      if (fault.on) throw new Error(fault.says);
+      return own(...args);
+    });
   };
-  return new Proxy(book, {
-    get: (own, key) => {
-      if (fault.on && (key === 'scan' || key === 'findNumber')) return fail;
-      const value: unknown = Reflect.get(own, key, own);
-      return typeof value === 'function' ? value.bind(own) : value;
-    },
-  });
+  return unless('findNumber')(unless('scan')(book));
 }
 
 describe('the files of the page', () => {

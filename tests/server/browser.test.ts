@@ -3,7 +3,7 @@ import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { GUARDS, type Guard } from '../../src/doors/server/guards/guards.ts';
+import { GUARDS, type Guard } from '../../src/doors/server/index.ts';
 import { recordCounts } from '../verification/record.ts';
 import { TestServer } from './harness.ts';
 

@@ -1,6 +1,6 @@
 // Who asks: another name, another origin, a stranger, a form. Each attack is refused, and each succeeds when its guard alone is off.
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { GUARDS, type Guard } from '../../src/doors/server/guards/guards.ts';
+import { GUARDS, type Guard } from '../../src/doors/server/index.ts';
 import { recordCounts } from '../verification/record.ts';
 import { type Answered, type Asking, codesOf, TestServer } from './harness.ts';
 

@@ -140,3 +140,18 @@ function answered(status: number, headers: IncomingHttpHeaders, text: string): A
 export function codesOf({ data }: Answered): readonly string[] {
   return (data as { code: string }[]).map(({ code }) => code);
 }
+
+/** A book of which one function is another one. */
+export function changedBook(
+  book: DiskBook,
+  name: keyof DiskBook,
+  instead: (...args: never[]) => unknown,
+): DiskBook {
+  return new Proxy(book, {
+    get: (own, key) => {
+      if (key === name) return instead;
+      const value: unknown = Reflect.get(own, key, own);
+      return typeof value === 'function' ? value.bind(own) : value;
+    },
+  });
+}

@@ -1,10 +1,11 @@
 // The description of the interface against what the server does: every address, every example, and answers read by other code than the server's own.
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import * as z from 'zod';
-import type { Route } from '../../src/doors/server/routes/route.ts';
-import { ROUTES } from '../../src/doors/server/routes/table.ts';
+import { type Route, routes } from '../../src/doors/server/index.ts';
 import { type Answered, TestServer } from './harness.ts';
 import { misfits } from './json-schema.ts';
+
+const ROUTES = await routes();
 
 type Json = Readonly<Record<string, any>>;
 let server: TestServer;

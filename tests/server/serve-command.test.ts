@@ -4,6 +4,7 @@ import { existsSync, readFileSync, statSync } from 'node:fs';
 import { createServer, type Server } from 'node:net';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { serverLog, serverLogPath } from '../../src/doors/cli/index.ts';
 import { noteServer, openBook } from '../../src/doors/disk/index.ts';
 import { Console } from '../golden/cli/console.ts';
 
@@ -46,8 +47,7 @@ test('it prints one line with the address, says what it is for, and ends cleanly
   expect((await console.run(`serve --port ${port} --quiet`)).err).toBe('');
 });
 
-test('it notes who was refused in a log that only its owner can read, a line each', async () => {
-  const { serverLog, serverLogPath } = await import('../../src/doors/cli/server-log.ts');
+test('it notes who was refused in a log that only its owner can read, a line each', () => {
   const terminal = { env: { XDG_STATE_HOME: join(console.folder, 'state') }, now: () => 0 } as never;
   const note = serverLog(terminal);
   note({

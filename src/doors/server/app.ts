@@ -150,7 +150,9 @@ function eventOf(
   what: ServerEvent['what'],
   { status, code }: { readonly status: number; readonly code: string },
 ): ServerEvent {
-  return { what, status, method: c.req.method, path: c.req.path.slice(0, 200), code };
+  // What was asked for is somebody else's text: nothing of it may begin a line.
+  const path = c.req.path.slice(0, 200).replaceAll(/\p{Cc}/gu, '?');
+  return { what, status, method: c.req.method, path, code };
 }
 
 function refuserOf(c: Ctx, parts: AppParts): (refused: Refusal) => Response {

@@ -16,7 +16,7 @@ export const LIMITS = {
   bodyBytes: 1_000_000,
   fileBodyBytes: 28_000_000,
   /** Requests that wait for their turn at the book. */
-  waiting: 256,
+  waiting: 64,
   /** Pages that listen for changes at once, and how often they hear that the line is still there. */
   listeners: 32,
   heartbeatMs: 15_000,

@@ -1,13 +1,9 @@
 // Table of requests that the server does not carry out, each sent to a server over the practice book.
 import { createServer } from 'node:net';
-import type { ServerNote } from '../../../src/doors/disk/index.ts';
-import { StoreProblem } from '../../../src/doors/disk/index.ts';
-import { TooManyWaiting } from '../../../src/doors/server/in-turn.ts';
+import { type DiskBook, type ServerNote, StoreProblem } from '../../../src/doors/disk/index.ts';
 import { RemoteBook } from '../../../src/doors/server/index.ts';
-import { listen } from '../../../src/doors/server/listen.ts';
-import { refusalOfError } from '../../../src/doors/server/refusal.ts';
 import type { ServerFindingCode, WordedFinding } from '../../../src/papers/index.ts';
-import { type Asking, TestServer } from '../../server/harness.ts';
+import { type Answered, type Asking, changedBook, TestServer } from '../../server/harness.ts';
 import { type Failure, failure, type Sample, type Samples, sample } from './sample.ts';
 
 type Lines = readonly string[];
@@ -18,13 +14,52 @@ function withUsualPort(finding: WordedFinding, port: number): WordedFinding {
   return JSON.parse(JSON.stringify(finding).replaceAll(`:${port}`, ':7480')) as WordedFinding;
 }
 
-async function withServer<T>(work: (server: TestServer) => Promise<T>): Promise<T> {
-  const server = await TestServer.start();
+async function withServer<T>(
+  work: (server: TestServer) => Promise<T>,
+  options: Parameters<typeof TestServer.start>[0] = {},
+): Promise<T> {
+  const server = await TestServer.start(options);
   try {
     return await work(server);
   } finally {
     await server.end();
   }
+}
+
+function firstRefused(answers: readonly Answered[], given: Lines, port: number): Failure {
+  const [finding] = answers.flatMap(({ schema, data }) =>
+    schema === 'error' ? (data as readonly WordedFinding[]) : [],
+  );
+  if (finding === undefined) throw new Error(`nothing was found in: ${given.join(' | ')}`);
+  return { given, finding: withUsualPort(finding, port) };
+}
+
+/** Requests to a book that is silent until one of them was refused. */
+function crowd(): Promise<Failure> {
+  let speak = (): void => undefined;
+  const silence = new Promise<null>((done) => {
+    speak = () => done(null);
+  });
+  const work = async (server: TestServer): Promise<Failure> => {
+    const all = Array.from({ length: 100 }, () =>
+      server.ask('/api/book-port/find', { body: { site: 'corrie', number: 1 } }),
+    );
+    const refused = all.map(async (each) =>
+      (await each).status === 503 ? each : Promise.reject(await each),
+    );
+    const first = await Promise.any(refused);
+    speak();
+    await Promise.all(all);
+    return firstRefused([first], ['a hundred requests at once'], server.port);
+  };
+  return withServer(work, { spoil: (book) => changedBook(book, 'findNumber', () => silence) });
+}
+
+/** A book of which no entry can be looked up. */
+function unreadable(book: DiskBook): DiskBook {
+  return changedBook(book, 'findNumber', () => {
+    throw new TypeError('x is not a function');
+  });
 }
 
 function asked(when: string, given: Lines, path: string, asking: Asking = {}): Sample {
@@ -124,11 +159,14 @@ const requests = {
 } satisfies Partial<Samples<ServerFindingCode>>;
 
 const servers = {
-  'server-crowded': sample('More requests wait than the server holds.', () =>
-    failure(['257 requests at once'], refusalOfError(new TooManyWaiting()).findings[0]),
-  ),
+  'server-crowded': sample('More requests wait than the server holds.', crowd),
   'server-failed': sample('The program itself failed; what it said stands in the log of the server.', () =>
-    failure(['any request'], refusalOfError(new TypeError('x is not a function')).findings[0]),
+    withServer(
+      async (server) => firstRefused([await server.ask('/api/since')], ['GET /api/since'], server.port),
+      {
+        spoil: unreadable,
+      },
+    ),
   ),
   'server-silent': sample('The book is held by a server that does not answer.', async () =>
     failure(['waterwright today'], (await problemOf(() => open(NOWHERE))).finding),
@@ -147,8 +185,7 @@ const servers = {
   'no-port-free': sample('Every port that may be tried is taken.', async () => {
     const taken = createServer();
     await new Promise((done) => taken.once('error', done).listen(65_535, '127.0.0.1', () => done(null)));
-    const app = { fetch: () => new Response() };
-    const problem = await problemOf(() => listen(app, 65_535));
+    const problem = await problemOf(() => withServer(() => Promise.resolve(), { port: 65_535 }));
     taken.close();
     return failure(['waterwright serve --port 65535'], problem.finding);
   }),

@@ -111,13 +111,15 @@ const SHEETS: readonly Route[] = [
     does: 'One store, and the answer to: may I use this water?',
     schema: 'store',
     params: { id: z.string().min(1).max(80).describe('its name; c07 is C-07') },
-    query: SIGHT_QUERY,
+    query: { ...SIGHT_QUERY, history: countOfQuery.exactOptional() },
     answer: storeSheet,
     example: { params: { id: 'R2' } },
     run: (served, { params, query }) =>
-      looking<typeof query, unknown>(({ desk, sight, moment }) =>
-        storeShow(desk, { store: params.id, history: 40 }, sight, moment),
-      )(served, { query }),
+      looking<typeof query, unknown>(({ desk, sight, moment }) => {
+        const { history } = query;
+        const wanted = { store: params.id, ...(history !== undefined && { history }) };
+        return storeShow(desk, wanted, sight, moment);
+      })(served, { query }),
   }),
   route({
     method: 'get',

@@ -1,6 +1,6 @@
 // Shapes of figures and findings in answers; each is held against the type of the papers by the compiler.
 import * as z from 'zod';
-import type { Because, CoverFigure, SheetFigure, SheetHead, WordedFinding } from '../../../papers/index.ts';
+import type { Because, SheetFigure, SheetHead, WordedFinding } from '../../../papers/index.ts';
 
 const texts = z.array(z.string());
 
@@ -58,20 +58,3 @@ export const head = z
     entries: z.int(),
   })
   .meta({ id: 'Head' }) satisfies z.ZodType<SheetHead>;
-
-const days = z.number().nullable().describe('days; null: it does not run out in that outcome');
-const quantiles = z.strictObject({ q05: days, q50: days, q95: days });
-
-export const coverFigure = z
-  .strictObject({
-    ...quantiles.shape,
-    unit: z.literal('d'),
-    basis: z.enum(['learned', 'norm', 'not enough data']),
-    free: figure,
-    use: figure.nullable(),
-    outDayQ05: z.int().nullable(),
-    outDayQ50: z.int().nullable(),
-    toFloor: quantiles.nullable(),
-    because,
-  })
-  .meta({ id: 'Cover' }) satisfies z.ZodType<CoverFigure>;

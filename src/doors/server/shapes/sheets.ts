@@ -11,7 +11,9 @@ import type {
   StoresSheet,
   TodaySheet,
 } from '../../../papers/index.ts';
-import { coverFigure, figure, finding, head } from './figures.ts';
+import { coverFigure } from './cover.ts';
+import { figure, finding, head } from './figures.ts';
+import { family, gauging, readingWorth } from './story.ts';
 
 const texts = z.array(z.string());
 const maybeText = z.string().nullable();
@@ -51,6 +53,9 @@ export const todaySheet = z.strictObject({
   total: figure,
   closureMg: z.int(),
   findings: z.array(finding).describe('open ones, the gravest first'),
+  readings: z
+    .array(readingWorth)
+    .describe('what a reading of each store would be worth, the best bargain first'),
   visits: z.array(
     z.strictObject({
       visit: z.string(),
@@ -73,6 +78,7 @@ export const storeSheet = z.strictObject({
   facts: z.array(z.strictObject({ name: z.string(), text: z.string() })),
   gradeHistory: texts,
   biocides: texts,
+  worth: readingWorth.nullable().describe('what a reading of it would be worth'),
   history: z.array(
     z.strictObject({
       ref: z.string(),
@@ -80,8 +86,13 @@ export const storeSheet = z.strictObject({
       stamp: z.string(),
       kind: z.string(),
       text: z.string(),
+      undoneBy: maybeText,
+      correctedBy: maybeText,
     }),
   ),
+  olderEvents: z.int(),
+  family,
+  gauging,
   findings: z.array(finding),
 }) satisfies z.ZodType<StoreSheet>;
 
@@ -139,6 +150,7 @@ export const keptSheet = z.strictObject({
       afterQ05: z.number().nullable(),
     }),
   ),
+  findings: z.array(finding).describe('what the account asks about the entry'),
 }) satisfies z.ZodType<KeptSheet>;
 
 const quirk = z.strictObject({

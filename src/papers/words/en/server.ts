@@ -30,14 +30,14 @@ const whoAsks: Words<
       `This server answers for ${listed(listOf(data, 'allowed'), 'or')} and for no other name. ${nothing}`,
       listed(listOf(data, 'allowed'), 'or'),
       `"${textOf(data, 'host')}"`,
-      'Open the address that `waterwright serve` has printed.',
+      'Open the address that `serve` has printed.',
     ),
   'cross-site': (data) =>
     say(
       `Another page asked for this, and pages of other origins may not. ${nothing}`,
       'a request from the page of this server',
       textOf(data, 'origin'),
-      'Open the address that `waterwright serve` has printed, and work there.',
+      'Open the address that `serve` has printed, and work there.',
     ),
   'token-needed': () =>
     say(
