@@ -5,8 +5,8 @@ import { fileURLToPath } from 'node:url';
 import { bundleIsCurrent, makeBundle } from './setup/bundle.mjs';
 import { withLock } from './setup/lock.mjs';
 import { chooseNode26, chosenNode26, OLDEST_MAJOR } from './setup/node26.mjs';
-import { makePage, pageIsCurrent } from './setup/page.mjs';
 import { installPackages, packagesAreCurrent } from './setup/packages.mjs';
+import { makePage, pageIsCurrent } from './setup/page.mjs';
 import { SetupError, say } from './setup/say.mjs';
 
 export const ROOT = dirname(dirname(fileURLToPath(import.meta.url)));

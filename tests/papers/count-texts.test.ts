@@ -7,11 +7,11 @@ import {
   type CountSheet,
   countResultText,
   countSheetText,
+  countTakenText,
   type SheetFigure,
   type SinceSheet,
   sinceText,
   type TextOptions,
-  countTakenText,
 } from '../../src/papers/index.ts';
 import * as sheets from './sample-sheets.ts';
 
