@@ -203,6 +203,37 @@ describe('other people’s words', () => {
   });
 });
 
+describe('other people’s words in header lines', () => {
+  const plain = HOSTILE.filter((text) => /^[\x20-\x7e]+$/.test(text));
+
+  test(`${plain.length} of them are refused where they stand, and stand in no header line of the answer`, async () => {
+    expect(plain.length).toBeGreaterThan(55);
+    for (const text of plain) {
+      for (const name of [
+        'Origin',
+        'Sec-Fetch-Site',
+        'Authorization',
+        'Content-Type',
+        'Last-Event-ID',
+        'X-Forwarded-Host',
+      ]) {
+        const ran = await server.ask('/api/today', { stranger: true, headers: { [name]: text } });
+        expect({ text, name, refused: [401, 403].includes(ran.status) }).toEqual({
+          text,
+          name,
+          refused: true,
+        });
+        expect(
+          Object.values(ran.headers)
+            .flat()
+            .filter((value) => value?.includes(text)),
+        ).toEqual([]);
+        expect(ran.headers['content-type']).toBe('application/json');
+      }
+    }
+  });
+});
+
 describe('who drank', () => {
   test('stands in no answer that a page can get', async () => {
     const cookie = await server.letIn();

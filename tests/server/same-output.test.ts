@@ -10,6 +10,7 @@ Console.prototype.end = function counted(this: InstanceType<typeof Console>) {
   return end.call(this);
 };
 await import('../golden/cli/commands.test.ts');
+await import('../golden/cli/count.test.ts');
 await import('../golden/cli/day.test.ts');
 await import('../golden/cli/refused.test.ts');
 
