@@ -2,7 +2,7 @@
 import type { TableRow } from '../../desk/index.ts';
 import type { TableCaps } from './caps.ts';
 import { take } from './csv-rows.ts';
-import { lineAt } from './decode.ts';
+import { TableFault } from './table-fault.ts';
 
 /** A tag from its `<` to its `>`, or a stretch of text without one; each letter is looked at once. */
 const PIECE = /<(\/?)([A-Za-z][A-Za-z0-9]{0,15})([^<>]{0,2000})>|<[^<>]{0,2000}>|[^<]+|</g;
@@ -26,16 +26,11 @@ const DIGITS = '0123456789abcdef';
 
 export function htmlRows(text: string, caps: TableCaps): readonly TableRow[] {
   const reading = new HtmlReading(caps);
-  for (const match of text.matchAll(PIECE)) {
-    const [piece, close, name, rest = ''] = match;
+  let line = 1;
+  for (const [piece, close, name, rest = ''] of text.matchAll(PIECE)) {
     if (name === undefined) reading.text(piece.startsWith('<') && piece.endsWith('>') ? '' : piece);
-    else
-      reading.tag({
-        name: name.toLowerCase(),
-        close: close === '/',
-        rest,
-        line: () => lineAt(text, match.index),
-      });
+    else reading.tag({ name: name.toLowerCase(), close: close === '/', rest, line });
+    if (piece.includes('\n')) line += piece.split('\n').length - 1;
   }
   return reading.end();
 }
@@ -44,7 +39,7 @@ interface Tag {
   readonly name: string;
   readonly close: boolean;
   readonly rest: string;
-  readonly line: () => number;
+  readonly line: number;
 }
 
 class HtmlReading {
@@ -67,7 +62,7 @@ class HtmlReading {
       if (close && name === this.#silent) this.#silent = null;
     } else if (SILENT.has(name)) this.#silent = close ? null : name;
     else if (name === 'br') this.text(' ');
-    else if (name === 'tr' || name === 'table') this.#endRow(close || name === 'table' ? null : line());
+    else if (name === 'tr' || name === 'table') this.#endRow(close || name === 'table' ? null : line);
     else if (name === 'td' || name === 'th') this.#endCell(close ? null : spanOf(rest));
   }
 
@@ -75,7 +70,13 @@ class HtmlReading {
     if (this.#cell !== null && this.#row !== null) {
       // The cells that it spans are there, and empty.
       const { text, span } = this.#cell;
-      this.#row.cells.push(plainText(text), ...Array.from({ length: span - 1 }, () => ''));
+      const { cells, line } = this.#row;
+      cells.push(plainText(text), ...Array.from({ length: span - 1 }, () => ''));
+      // Held while the row grows: one cell may say that it spans a thousand.
+      if (cells.length > this.#caps.columns) {
+        const data = { columns: cells.length, most: this.#caps.columns };
+        throw new TableFault('table-columns-too-many', data, { line });
+      }
     }
     this.#cell = next === null || this.#row === null ? null : { text: '', span: next };
   }
