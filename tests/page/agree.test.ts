@@ -5,7 +5,7 @@ import { formatFigure, roundCoverDays } from '../../src/ground/units/index.ts';
 import type { StoreLine, TodaySheet } from '../../src/papers/index.ts';
 import {
   copied,
-  inBrowser,
+  describeInBrowser,
   openBrowser,
   practiceBook,
   settled,
@@ -19,7 +19,7 @@ const MOMENTS = ['D14', 'D33', 'D46', 'D60'];
 /** What the command line prints, its lines joined, so that a figure that it broke over two lines is found. */
 const flat = (text: string): string => text.replaceAll('\u00A0', ' ').replace(/\s+/g, ' ');
 
-inBrowser(() => {
+describeInBrowser('page, command line and paper', () => {
   let browser: Browser;
   let here: Visit;
   let book = '';

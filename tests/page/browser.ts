@@ -5,7 +5,7 @@ import { copyFileSync, existsSync, mkdirSync, mkdtempSync, rmSync } from 'node:f
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
-import { test } from 'vitest';
+import { describe, test } from 'vitest';
 import { nodeHash, openBook } from '../../src/doors/disk/index.ts';
 import { type Serving, serve } from '../../src/doors/server/index.ts';
 
@@ -30,14 +30,14 @@ export function browserPath(): string | null {
 }
 
 /** Defines tests that need a browser. Without one they fail, unless somebody said that there is none: then it is said aloud. */
-export function inBrowser(define: () => void): void {
+export function describeInBrowser(name: string, define: () => void): void {
   if (browserPath() === null && process.env[WITHOUT] !== undefined) {
     test('the page was not looked at: there is no Chromium here', () => {
       console.warn(`No test of the page was run: there is no Chromium, and ${WITHOUT} is set.`);
     });
     return;
   }
-  define();
+  describe(name, define);
 }
 
 export async function openBrowser(): Promise<Browser> {

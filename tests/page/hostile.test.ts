@@ -1,8 +1,7 @@
 // What people type stays text, nothing leaves this machine, and the page breaks none of its own rules while it is used.
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { safeCell } from '../../src/doors/web/parts/safe-cell.ts';
-import { inBrowser, openBrowser, practiceBook, settled, type Visit, visit } from './browser.ts';
+import { describeInBrowser, openBrowser, practiceBook, settled, type Visit, visit } from './browser.ts';
 
 const TAGS = [
   '<script>window.__x=1</script>',
@@ -33,7 +32,7 @@ const WRAPS: readonly ((text: string) => string)[] = [
 ];
 const HOSTILE = TAGS.flatMap((tag) => WRAPS.map((wrap) => wrap(tag)));
 
-inBrowser(() => {
+describeInBrowser('hostile texts, and who is asked', () => {
   let browser: Browser;
   let here: Visit;
   beforeAll(async () => {
@@ -147,13 +146,4 @@ inBrowser(() => {
     await here.page.click('.presets >> text=8');
     await here.page.waitForSelector('.strip-row >> text=Saved');
   });
-});
-
-test('a copied cell is no formula, and a number below zero stays a number', () => {
-  for (const text of ['=1+1', '+SUM(A1)', '@x', '-cmd|x', '=HYPERLINK("x")'])
-    expect(safeCell(text)).toBe(`'${text}`);
-  for (const text of ['-12.5', '0.4', '21.4 +/- 0.4']) expect(safeCell(text)).toBe(text);
-  expect(safeCell('\u22121.9\u00A0±\u00A01.3\u00A0L')).toBe('-1.9 ± 1.3 L');
-  expect(safeCell('12\u202F346')).toBe('12346');
-  expect(safeCell('a\tb\nc')).toBe('a b c');
 });

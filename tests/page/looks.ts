@@ -17,6 +17,10 @@ interface AxeResult {
 
 /** Violations as axe-core tells them; it must have looked at something. */
 export async function axeFaults(page: Page): Promise<readonly string[]> {
+  // As tall as the page is: what lies under the bar at one place of a scroll is no fault, and is asked elsewhere.
+  const size = page.viewportSize();
+  const whole = await page.evaluate(() => document.documentElement.scrollHeight);
+  if (size !== null) await page.setViewportSize({ width: size.width, height: Math.max(size.height, whole) });
   await page.evaluate(AXE);
   const result = await page.evaluate(
     (tags) =>
@@ -29,6 +33,7 @@ export async function axeFaults(page: Page): Promise<readonly string[]> {
       ),
     TAGS,
   );
+  if (size !== null) await page.setViewportSize(size);
   if (result.passes.length < 10) throw new Error('axe-core looked at next to nothing');
   return result.violations.flatMap(({ id, nodes }) =>
     nodes

@@ -2,7 +2,7 @@
 import { inflateSync } from 'node:zlib';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { inBrowser, openBrowser, practiceBook, type Visit, visit } from './browser.ts';
+import { describeInBrowser, openBrowser, practiceBook, type Visit, visit } from './browser.ts';
 
 /** Sheets of a PDF: its page objects, also where they are packed in streams. */
 function sheetsOf(pdf: Buffer): number {
@@ -46,7 +46,7 @@ function paperFaults(page: Page) {
   });
 }
 
-inBrowser(() => {
+describeInBrowser('paper', () => {
   let browser: Browser;
   let here: Visit;
   beforeAll(async () => {

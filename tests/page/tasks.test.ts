@@ -1,9 +1,10 @@
 // Tasks of every day, counted by a recorder: taps and keys that the browser saw, against the counts that were promised.
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
+import { roundCoverDays } from '../../src/ground/units/index.ts';
 import {
   copied,
-  inBrowser,
+  describeInBrowser,
   openBrowser,
   practiceBook,
   settled,
@@ -38,7 +39,7 @@ async function dialogsAreThere(page: Page): Promise<void> {
 const counted = (page: Page): Promise<Counts> =>
   page.evaluate(() => (window as unknown as { counts: Counts }).counts);
 
-inBrowser(() => {
+describeInBrowser('tasks of every day', () => {
   let browser: Browser;
   let book = '';
   let here: Visit;
@@ -110,7 +111,10 @@ inBrowser(() => {
   });
 
   test('2: days of cover are in sight without a tap, and why is one', async () => {
-    expect(await page.textContent('.today .big')).toContain('8.1\u00A0days');
+    const told = await page.evaluate(() => fetch('/api/today').then((reply) => reply.json()));
+    expect(await page.textContent('.today .big')).toContain(
+      `${roundCoverDays(told.data.cover.drinking.q05)}\u00A0days`,
+    );
     expect(await page.locator('.today .big').first().isVisible()).toBe(true);
     const box = await page.locator('.today .big').first().boundingBox();
     expect((box?.y ?? 9999) + (box?.height ?? 0)).toBeLessThan(844);

@@ -1,14 +1,14 @@
 // Tours of the pages at four widths, light and dark: what axe-core finds, and what it does not look for.
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { inBrowser, openBrowser, practiceBook, settled, type Visit, visit } from './browser.ts';
+import { describeInBrowser, openBrowser, practiceBook, settled, type Visit, visit } from './browser.ts';
 import { axeFaults, layoutFaults, ringFaults } from './looks.ts';
 
 const WIDTHS = [320, 390, 768, 1280];
 const PAGES = ['#/today', '#/daybook/D14', '#/stores', '#/stores/C-16', '#/parts'];
 const NORMAL = { target: 48, main: 56 };
 
-inBrowser(() => {
+describeInBrowser('tours', () => {
   let browser: Browser;
   beforeAll(async () => {
     browser = await openBrowser();

@@ -21,7 +21,7 @@ export function Header({ place }: { readonly place: Place }) {
           {head?.practice === true && <span className="practice">{frame.practice}</span>}
         </p>
         <button type="button" className="b small no-print" onClick={() => openSheet({ kind: 'who' })}>
-          <span className="who-word">{frame.youAre}&nbsp;</span>
+          <span className="who-word">{frame.youAre}</span>
           <b>{office}</b>
         </button>
         <button

@@ -131,5 +131,5 @@ export function Phrased({ text, strong = false }: { readonly text: string; reado
     from = match.index + match[0].length;
   }
   parts.push(text.slice(from));
-  return strong ? <b>{parts}</b> : <span>{parts}</span>;
+  return strong ? <b>{parts}</b> : parts;
 }

@@ -89,7 +89,7 @@ function Title({
     <div className="title">
       <h1>
         {pages.daybook}
-        {day !== null && <span className="nowrap"> · {daybook.day(day)}</span>}
+        {day !== null && <span> · {daybook.day(day)}</span>}
       </h1>
       <div className="flow no-print">
         {day !== null && (

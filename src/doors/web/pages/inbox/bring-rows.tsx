@@ -6,7 +6,7 @@ import { refresh } from '../../api/cache.ts';
 import { device } from '../../device.ts';
 import { words } from '../../language.ts';
 import { told } from '../../open.ts';
-import { TextField } from '../../parts/fields.tsx';
+import { Choices, TextField } from '../../parts/fields.tsx';
 import { Phrased, Remedy } from '../../parts/finding-line.tsx';
 import { Failed } from '../../parts/states.tsx';
 import { Table } from '../../parts/table.tsx';
@@ -22,6 +22,7 @@ export function BringRows() {
   const [text, setText] = useState('');
   const [file, setFile] = useState<Brought | null>(null);
   const [late, setLate] = useState('');
+  const [said, setSaid] = useState<Declared>(NOTHING_SAID);
   const [seen, setSeen] = useState<TableSheet | null>(null);
   const [failed, setFailed] = useState<Extract<Reply<unknown>, { ok: false }> | null>(null);
   const [busy, setBusy] = useState(false);
@@ -29,9 +30,13 @@ export function BringRows() {
   const brought = file ?? { name: 'pasted.tsv', text };
   const ask = async (dryRun: boolean) => {
     setBusy(true);
-    const options = { ...(late.trim() !== '' && { late: late.trim() }), ...(!dryRun && { sure: true }) };
-    const body = { ...brought, options, dryRun, by: device.get().office };
-    const reply = await postSheet<TableSheet>('/api/import', body);
+    const more = {
+      ...(late.trim() !== '' && { late: late.trim() }),
+      ...(!dryRun && { sure: true }),
+      options: optionsOf(said),
+    };
+    const body = { ...brought, ...more, dryRun, by: device.get().office };
+    const reply = await postSheet<TableSheet>('/api/import/table', body);
     setBusy(false);
     if (!reply.ok) return setFailed(reply);
     setFailed(null);
@@ -79,6 +84,13 @@ export function BringRows() {
           />
         </div>
         <TextField label={inbox.late} value={late} onChange={setLate} />
+        <Declare
+          said={said}
+          onChange={(change) => {
+            setSaid({ ...said, ...change });
+            setSeen(null);
+          }}
+        />
         {failed !== null && <Failed sheet={{ failed, again: () => void ask(true) }} />}
         <div className="flow">
           <button type="submit" className="b" disabled={busy || (file === null && text.trim() === '')}>
@@ -90,7 +102,13 @@ export function BringRows() {
             </button>
           )}
         </div>
-        {seen !== null && <Preview sheet={seen} />}
+        {seen !== null && (
+          <Preview
+            sheet={seen}
+            said={said}
+            onMeans={(heading, means) => setSaid({ ...said, columns: { ...said.columns, [heading]: means } })}
+          />
+        )}
       </form>
     </section>
   );
@@ -110,7 +128,75 @@ async function readFile(
   put({ name: file.name, base64: btoa(text) });
 }
 
-function Preview({ sheet }: { readonly sheet: TableSheet }) {
+/** What a person says of a table, so that nothing in it has to be guessed. */
+interface Declared {
+  readonly decimal: '' | 'comma' | 'point';
+  readonly dates: '' | 'day-first' | 'month-first';
+  readonly zone: string;
+  readonly columns: Readonly<Record<string, string>>;
+}
+
+const NOTHING_SAID: Declared = { decimal: '', dates: '', zone: '', columns: {} };
+
+function optionsOf({ decimal, dates, zone, columns }: Declared) {
+  return {
+    ...(decimal !== '' && { decimal }),
+    ...(dates !== '' && { dates }),
+    ...(zone.trim() !== '' && { zone: zone.trim() }),
+    ...(Object.keys(columns).length > 0 && { columns }),
+  };
+}
+
+function Declare({
+  said,
+  onChange,
+}: {
+  readonly said: Declared;
+  readonly onChange: (change: Partial<Declared>) => void;
+}) {
+  const { inbox } = words();
+  return (
+    <details className="declare">
+      <summary>{inbox.declare}</summary>
+      <div className="stack">
+        <Choices<Declared['decimal']>
+          label={inbox.decimal}
+          value={said.decimal}
+          options={[
+            { value: '', text: inbox.proven },
+            { value: 'comma', text: inbox.comma },
+            { value: 'point', text: inbox.pointSign },
+          ]}
+          onChange={(decimal) => onChange({ decimal })}
+        />
+        <Choices<Declared['dates']>
+          label={inbox.dates}
+          value={said.dates}
+          options={[
+            { value: '', text: inbox.proven },
+            { value: 'day-first', text: inbox.dayFirst },
+            { value: 'month-first', text: inbox.monthFirst },
+          ]}
+          onChange={(dates) => onChange({ dates })}
+        />
+        <TextField
+          label={inbox.clock}
+          hint={inbox.clockHint}
+          value={said.zone}
+          onChange={(zone) => onChange({ zone })}
+        />
+      </div>
+    </details>
+  );
+}
+
+interface PreviewTold {
+  readonly sheet: TableSheet;
+  readonly said: Declared;
+  readonly onMeans: (heading: string, means: string) => void;
+}
+
+function Preview({ sheet, said, onMeans }: PreviewTold) {
   const { inbox } = words();
   return (
     <div className="stack">
@@ -120,11 +206,20 @@ function Preview({ sheet }: { readonly sheet: TableSheet }) {
         )}
         . <span className="soft">{inbox.zone(sheet.zone.offset)}</span>
       </p>
-      <ul className="flow xs soft" aria-label={inbox.columns}>
-        {sheet.columns.map(({ heading, means }) => (
-          <li key={heading}>{inbox.column(heading, means)}</li>
-        ))}
-      </ul>
+      <details className="declare">
+        <summary>{inbox.columns}</summary>
+        <p className="xs soft">{inbox.columnsNote}</p>
+        <div className="facts">
+          {sheet.columns.map(({ heading, means }) => (
+            <TextField
+              key={heading}
+              label={heading}
+              value={said.columns[heading] ?? means}
+              onChange={(value) => onMeans(heading, value)}
+            />
+          ))}
+        </div>
+      </details>
       <Table
         caption={inbox.preview}
         rows={sheet.preview}

@@ -52,6 +52,13 @@ function FirstAct({ finding, place }: { readonly finding: WordedFinding; readonl
   const pair = pairIn(finding);
   const { at, asOf } = place;
   if (pair !== null && !isPast(place)) return <Decide pair={pair} />;
+  if (finding.code === 'unit-doubt' || finding.code === 'lines-waiting') {
+    return (
+      <a className="b small" href={hrefOf({ page: 'inbox' })}>
+        {words().finding.inbox}
+      </a>
+    );
+  }
   const store = finding.where.store;
   if (store === undefined) return null;
   return (
