@@ -80,11 +80,12 @@ function story(seed: number): { told: Told; history: History; disagreements: num
     if (act % 3 !== 2) continue;
     const value = Math.round(1000 * (told.believed(STORES[to]!).valueL + 0.2 * chance.normal())) / 1000;
     told.tell('weigh', { store: STORES[to]!, amount: litres(value, 0.1), instrument: 'fill-meter' });
-    // A reading on the meter is an amount with a calibration, too: its doubt of 0.1 L has that part inside.
+    // A reading on the meter is an amount with a calibration, too: its doubt of 0.1 L has that part inside, and no more of it.
     const shared = 0.01 * value;
     const u = Math.sqrt(Math.max(0.01 - shared * shared, 0.0025));
     const places = [to, placeOfMeter('fill-meter')];
-    acts.push({ act: 'read', places, weights: [1, value], value, u: Math.round(u * 1e6) / 1e6 });
+    const weight = (value * Math.min(shared, Math.sqrt(0.01 - u * u))) / shared;
+    acts.push({ act: 'read', places, weights: [1, weight], value, u: Math.round(u * 1e6) / 1e6 });
   }
   const priors = [...PRIORS, ...METERS.map((name) => ({ mean: 0, variance: RELATIVE[name] ** 2 }))];
   return { told, history: { priors, acts }, disagreements: told.findings('means-disagree').length };
