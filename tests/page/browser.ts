@@ -120,6 +120,8 @@ export async function visit(browser: Browser, book: string, how: How = {}): Prom
     reducedMotion: 'reduce',
   });
   const page = await context.newPage();
+  // Sooner than the test's own patience, so that what was waited for is named.
+  page.setDefaultTimeout(15_000);
   const asked: string[] = [];
   const complaints: string[] = [];
   page.on('request', (request) => asked.push(request.url()));

@@ -111,6 +111,18 @@ export function Specimens() {
           )}
         </ul>
       </Row>
+      <Small />
+      <Row head={parts.tree}>
+        <HoldTree nodes={TREE} label={parts.tree} />
+      </Row>
+    </div>
+  );
+}
+
+function Small() {
+  const { parts } = words();
+  return (
+    <>
       <Row head={parts.levels}>
         <div className="flow">
           {(['error', 'act-now', 'act-today', 'know'] as const).map((severity) => (
@@ -148,10 +160,7 @@ export function Specimens() {
           </button>
         </div>
       </Row>
-      <Row head={parts.tree}>
-        <HoldTree nodes={TREE} label={parts.tree} />
-      </Row>
-    </div>
+    </>
   );
 }
 

@@ -1,5 +1,5 @@
 // What was believed of a store's content over the days, and what was read: a line with its ±, rings with theirs.
-import { scaleLinear } from 'd3-scale';
+import { type ScaleLinear, scaleLinear } from 'd3-scale';
 import { area, line } from 'd3-shape';
 import { useLayoutEffect, useRef, useState } from 'react';
 import { formatFigure } from '../../../ground/units/index.ts';
@@ -17,7 +17,7 @@ export function GaugingPlot({ sheet }: { readonly sheet: StoreSheet }) {
   const ref = useRef<HTMLDivElement>(null);
   const width = useWidth(ref);
   const { capacityL, readings, estimates } = sheet.gauging;
-  const { stores, today } = words();
+  const { stores } = words();
   const days = [...estimates.map(({ day }) => day), sheet.head.day + 1];
   const x = scaleLinear()
     .domain([Math.min(...days), Math.max(...days)])
@@ -42,34 +42,7 @@ export function GaugingPlot({ sheet }: { readonly sheet: StoreSheet }) {
         role="img"
         aria-label={stores.plotLabel(sheet.store.id, readings.length)}
       >
-        {y.ticks(5).map((litres) => (
-          <g key={litres}>
-            <line x1={MARGIN.left} x2={width - MARGIN.right} y1={y(litres)} y2={y(litres)} className="grid" />
-            <text x={MARGIN.left - 8} y={y(litres) + 5} textAnchor="end" className="xs">
-              {litres}
-            </text>
-          </g>
-        ))}
-        <text x={4} y={HEIGHT - 8} className="xs">
-          L
-        </text>
-        {x
-          .ticks(Math.max(2, Math.floor(width / 120)))
-          .filter(Number.isInteger)
-          .map((day) => (
-            <g key={day}>
-              <line
-                x1={x(day)}
-                x2={x(day)}
-                y1={HEIGHT - MARGIN.bottom}
-                y2={HEIGHT - MARGIN.bottom + 5}
-                className="thin"
-              />
-              <text x={x(day)} y={HEIGHT - 8} textAnchor="middle" className="xs">
-                {today.dayWord} {day}
-              </text>
-            </g>
-          ))}
+        <Axes x={x} y={y} width={width} />
         <line
           x1={MARGIN.left}
           x2={width - MARGIN.right}
@@ -85,6 +58,44 @@ export function GaugingPlot({ sheet }: { readonly sheet: StoreSheet }) {
       </svg>
       <p className="xs soft">{readings.length === 0 ? stores.noReadings : stores.plotNote}</p>
     </div>
+  );
+}
+
+type Scale = ScaleLinear<number, number>;
+
+function Axes({ x, y, width }: { readonly x: Scale; readonly y: Scale; readonly width: number }) {
+  const { today } = words();
+  return (
+    <>
+      {y.ticks(5).map((litres) => (
+        <g key={litres}>
+          <line x1={MARGIN.left} x2={width - MARGIN.right} y1={y(litres)} y2={y(litres)} className="grid" />
+          <text x={MARGIN.left - 8} y={y(litres) + 5} textAnchor="end" className="xs">
+            {litres}
+          </text>
+        </g>
+      ))}
+      <text x={4} y={HEIGHT - 8} className="xs">
+        L
+      </text>
+      {x
+        .ticks(Math.max(2, Math.floor(width / 120)))
+        .filter(Number.isInteger)
+        .map((day) => (
+          <g key={day}>
+            <line
+              x1={x(day)}
+              x2={x(day)}
+              y1={HEIGHT - MARGIN.bottom}
+              y2={HEIGHT - MARGIN.bottom + 5}
+              className="thin"
+            />
+            <text x={x(day)} y={HEIGHT - 8} textAnchor="middle" className="xs">
+              {today.dayWord} {day}
+            </text>
+          </g>
+        ))}
+    </>
   );
 }
 

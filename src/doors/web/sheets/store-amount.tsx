@@ -89,10 +89,11 @@ export function withUnit(amount: string, unit: string): string {
 
 /** A weight is asked of what holds water; a fill goes into what is empty. Both first, the rest behind a button. */
 function likely(stores: readonly StoreLine[], what: keyof typeof UNITS): readonly StoreLine[] {
-  const order = (store: StoreLine) => (what === 'fill' ? !store.emptied : store.emptied);
+  const place = ({ emptied, port }: StoreLine) =>
+    (emptied === (what === 'fill') ? 0 : 2) + (port === null ? 1 : 0);
   return [...stores]
     .filter(({ kind }) => kind !== 'vehicleTank' || what !== 'fill')
-    .sort((a, b) => Number(order(a)) - Number(order(b)) || Number(a.port === null) - Number(b.port === null));
+    .sort((a, b) => place(a) - place(b));
 }
 
 function sources(stores: readonly StoreLine[]): readonly StoreLine[] {

@@ -1,4 +1,4 @@
-// English for the page, by typed keys: another language is another object of the same type.
+// Table of the English words of the page, by typed keys: another language is another table of the same type.
 
 /** Every key that a language of the page has to have. */
 export type PageWords = typeof pageWords;

@@ -19,113 +19,137 @@ interface Brought {
 
 export function BringRows() {
   const { inbox } = words();
-  const [text, setText] = useState('');
-  const [file, setFile] = useState<Brought | null>(null);
-  const [late, setLate] = useState('');
-  const [said, setSaid] = useState<Declared>(NOTHING_SAID);
-  const [seen, setSeen] = useState<TableSheet | null>(null);
-  const [failed, setFailed] = useState<Extract<Reply<unknown>, { ok: false }> | null>(null);
-  const [busy, setBusy] = useState(false);
-  const id = useId();
-  const brought = file ?? { name: 'pasted.tsv', text };
-  const ask = async (dryRun: boolean) => {
-    setBusy(true);
-    const more = {
-      ...(late.trim() !== '' && { late: late.trim() }),
-      ...(!dryRun && { sure: true }),
-      options: optionsOf(said),
-    };
-    const body = { ...brought, ...more, dryRun, by: device.get().office };
-    const reply = await postSheet<TableSheet>('/api/import/table', body);
-    setBusy(false);
-    if (!reply.ok) return setFailed(reply);
-    setFailed(null);
-    if (dryRun) return setSeen(reply.value);
-    told.set(`${inbox.added(reply.value.entries)}; ${inbox.waiting(reply.value.waiting)}`);
-    setSeen(null);
-    setText('');
-    setFile(null);
-    void refresh();
-  };
-  const submit = (event: FormEvent) => {
-    event.preventDefault();
-    void ask(true);
-  };
+  // Made anew after each import: a browser tells of a chosen file only when it is another one.
+  const [round, setRound] = useState(0);
   return (
     <section className="row no-print">
       <div className="margin">
         <h2>{inbox.pasteHead}</h2>
         <p className="xs">{inbox.pasteNote}</p>
       </div>
-      <form className="stack" onSubmit={submit}>
-        <div className="field">
-          <label htmlFor={id}>{inbox.paste}</label>
-          <textarea
-            id={id}
-            className="f rows"
-            rows={6}
-            spellCheck={false}
-            value={text}
-            onChange={(event) => {
-              setText(event.target.value);
-              setFile(null);
-              setSeen(null);
-            }}
-          />
-        </div>
-        <div className="field">
-          <label htmlFor={`${id}-file`}>{inbox.file}</label>
-          <input
-            id={`${id}-file`}
-            className="f"
-            type="file"
-            accept=".csv,.tsv,.txt,.jsonl,text/csv,text/tab-separated-values"
-            onChange={(event) => void readFile(event, setFile).then(() => setSeen(null))}
-          />
-        </div>
-        <TextField label={inbox.late} value={late} onChange={setLate} />
-        <Declare
-          said={said}
-          onChange={(change) => {
-            setSaid({ ...said, ...change });
-            setSeen(null);
-          }}
-        />
-        {failed !== null && <Failed sheet={{ failed, again: () => void ask(true) }} />}
-        <div className="flow">
-          <button type="submit" className="b" disabled={busy || (file === null && text.trim() === '')}>
-            {busy ? inbox.working : inbox.look}
-          </button>
-          {seen !== null && (
-            <button type="button" className="b main" disabled={busy} onClick={() => void ask(false)}>
-              {inbox.add(seen.taken, seen.lines)}
-            </button>
-          )}
-        </div>
-        {seen !== null && (
-          <Preview
-            sheet={seen}
-            said={said}
-            onMeans={(heading, means) => setSaid({ ...said, columns: { ...said.columns, [heading]: means } })}
-          />
-        )}
-      </form>
+      <Rows key={round} onDone={() => setRound(round + 1)} />
     </section>
   );
 }
 
+type Refused = Extract<Reply<unknown>, { ok: false }>;
+
+function Rows({ onDone }: { readonly onDone: () => void }) {
+  const { inbox } = words();
+  const [brought, setBrought] = useState<Brought>(NO_ROWS);
+  const [late, setLate] = useState('');
+  const [said, setSaid] = useState<Declared>(NOTHING_SAID);
+  const [seen, setSeen] = useState<TableSheet | null>(null);
+  const [failed, setFailed] = useState<Refused | null>(null);
+  const [busy, setBusy] = useState(false);
+  const ask = async (dryRun: boolean) => {
+    setBusy(true);
+    const reply = await postSheet<TableSheet>('/api/import/table', bodyOf({ brought, late, said, dryRun }));
+    setBusy(false);
+    setFailed(reply.ok ? null : reply);
+    if (!reply.ok) return;
+    if (dryRun) return setSeen(reply.value);
+    told.set(`${inbox.added(reply.value.entries)}; ${inbox.waiting(reply.value.waiting)}`);
+    onDone();
+    void refresh();
+  };
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    void ask(true);
+  };
+  const change = (more: Partial<Declared>) => setSaid({ ...said, ...more });
+  return (
+    <form className="stack" onSubmit={submit} onChange={() => setSeen(null)}>
+      <Source brought={brought} onChange={setBrought} />
+      <TextField label={inbox.late} value={late} onChange={setLate} />
+      <Declare said={said} onChange={change} />
+      {failed !== null && <Failed sheet={{ failed, again: () => void ask(true) }} />}
+      <div className="flow">
+        <button type="submit" className="b" disabled={busy || isNothing(brought)}>
+          {busy ? inbox.working : inbox.look}
+        </button>
+        {seen !== null && (
+          <button type="button" className="b main" disabled={busy} onClick={() => void ask(false)}>
+            {inbox.add(seen.taken, seen.lines)}
+          </button>
+        )}
+      </div>
+      {seen !== null && (
+        <Preview
+          sheet={seen}
+          said={said}
+          onMeans={(heading, means) => change({ columns: { ...said.columns, [heading]: means } })}
+        />
+      )}
+    </form>
+  );
+}
+
+const NO_ROWS: Brought = { name: 'pasted.tsv', text: '' };
+
+function isNothing({ text, base64 }: Brought): boolean {
+  return base64 === undefined && (text ?? '').trim() === '';
+}
+
+interface Asked {
+  readonly brought: Brought;
+  readonly late: string;
+  readonly said: Declared;
+  readonly dryRun: boolean;
+}
+
+/** Whoever adds rows has looked at them: many at once are meant. */
+function bodyOf({ brought, late, said, dryRun }: Asked) {
+  const why = late.trim() === '' ? {} : { late: late.trim() };
+  const sure = dryRun ? {} : { sure: true };
+  return { ...brought, ...why, ...sure, options: optionsOf(said), dryRun, by: device.get().office };
+}
+
+function Source({
+  brought,
+  onChange,
+}: {
+  readonly brought: Brought;
+  readonly onChange: (brought: Brought) => void;
+}) {
+  const { inbox } = words();
+  const id = useId();
+  return (
+    <>
+      <div className="field">
+        <label htmlFor={id}>{inbox.paste}</label>
+        <textarea
+          id={id}
+          className="f rows"
+          rows={6}
+          spellCheck={false}
+          value={brought.text ?? ''}
+          onChange={(event) => onChange({ ...NO_ROWS, text: event.target.value })}
+        />
+      </div>
+      <div className="field">
+        <label htmlFor={`${id}-file`}>{inbox.file}</label>
+        <input
+          id={`${id}-file`}
+          className="f"
+          type="file"
+          accept=".csv,.tsv,.txt,.jsonl,text/csv,text/tab-separated-values"
+          onChange={(event) => void readFile(event).then(onChange)}
+        />
+      </div>
+    </>
+  );
+}
+
 /** Bytes as they are: what they mean is read where the book is. */
-async function readFile(
-  event: ChangeEvent<HTMLInputElement>,
-  put: (file: Brought | null) => void,
-): Promise<void> {
+async function readFile(event: ChangeEvent<HTMLInputElement>): Promise<Brought> {
   const file = event.target.files?.[0];
-  if (file === undefined) return put(null);
+  if (file === undefined) return NO_ROWS;
   const bytes = new Uint8Array(await file.arrayBuffer());
   let text = '';
   for (let from = 0; from < bytes.length; from += 8192)
     text += String.fromCharCode(...bytes.subarray(from, from + 8192));
-  put({ name: file.name, base64: btoa(text) });
+  return { name: file.name, base64: btoa(text) };
 }
 
 /** What a person says of a table, so that nothing in it has to be guessed. */

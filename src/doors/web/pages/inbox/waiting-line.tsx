@@ -125,22 +125,10 @@ function Settle({ line }: { readonly line: InboxLine }) {
   const [tried, setTried] = useState<TakenSheet | null>(null);
   const [{ failed }, setFailed] = useState<Failing>({ failed: null });
   const ask = async (dryRun: boolean) => {
-    const added = { ...cells, ...(store.trim() !== '' && { store: store.trim() }) };
-    const fields = {
-      ...(unit !== '' && { unit }),
-      ...(Object.keys(added).length > 0 && { cells: added }),
-      ...(dryRun && { dryRun }),
-    };
-    const body = { fields, by: device.get().office };
-    const reply = await postSheet<TakenSheet>(
-      `/api/inbox/${encodeURIComponent(entryName(line.ref))}/take`,
-      body,
-    );
-    if (!reply.ok) {
-      setTried(null);
-      return setFailed({ failed: reply });
-    }
-    setFailed({ failed: null });
+    const body = { fields: fieldsOf({ unit, store, cells, dryRun }), by: device.get().office };
+    const reply = await postSheet<TakenSheet>(addressOf(line, 'take'), body);
+    setFailed({ failed: reply.ok ? null : reply });
+    if (!reply.ok) return setTried(null);
     if (dryRun) return setTried(reply.value);
     told.set(inbox.taken(reply.value.entries.map(({ text }) => text).join('; ')));
     void refresh();
@@ -175,23 +163,47 @@ function Settle({ line }: { readonly line: InboxLine }) {
         </div>
       </fieldset>
       {failed !== null && <Failed sheet={{ failed, again: () => void ask(true) }} />}
-      {tried !== null && (
-        <div>
-          <h3>{inbox.would}</h3>
-          <ul>
-            {tried.entries.map((entry) => (
-              <li key={entry.id}>
-                <span className="soft nowrap">{entry.happened}</span> <Phrased text={entry.text} />
-              </li>
-            ))}
-          </ul>
-        </div>
-      )}
+      {tried !== null && <WouldBecome sheet={tried} />}
       <button type="submit" className={tried === null ? 'b' : 'b main'}>
         {tried === null ? inbox.try : inbox.take}
       </button>
     </form>
   );
+}
+
+function WouldBecome({ sheet }: { readonly sheet: TakenSheet }) {
+  return (
+    <div>
+      <h3>{words().inbox.would}</h3>
+      <ul>
+        {sheet.entries.map((entry) => (
+          <li key={entry.id}>
+            <span className="soft nowrap">{entry.happened}</span> <Phrased text={entry.text} />
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+interface Settling {
+  readonly unit: string;
+  readonly store: string;
+  readonly cells: Readonly<Record<string, string>>;
+  readonly dryRun: boolean;
+}
+
+function fieldsOf({ unit, store, cells, dryRun }: Settling) {
+  const added = store.trim() === '' ? cells : { ...cells, store: store.trim() };
+  return {
+    ...(unit !== '' && { unit }),
+    ...(Object.keys(added).length > 0 && { cells: added }),
+    ...(dryRun && { dryRun }),
+  };
+}
+
+function addressOf({ ref }: InboxLine, act: 'take' | 'drop'): string {
+  return `/api/inbox/${encodeURIComponent(entryName(ref))}/${act}`;
 }
 
 function Drop({ line }: { readonly line: InboxLine }) {
@@ -200,10 +212,7 @@ function Drop({ line }: { readonly line: InboxLine }) {
   const [{ failed }, setFailed] = useState<Failing>({ failed: null });
   const drop = async () => {
     const body = { reason, by: device.get().office };
-    const reply = await postSheet<DroppedSheet>(
-      `/api/inbox/${encodeURIComponent(entryName(line.ref))}/drop`,
-      body,
-    );
+    const reply = await postSheet<DroppedSheet>(addressOf(line, 'drop'), body);
     if (!reply.ok) return setFailed({ failed: reply });
     told.set(inbox.dropped(line.ref));
     void refresh();
