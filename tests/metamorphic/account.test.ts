@@ -186,7 +186,9 @@ describe('an outpost of another size', () => {
     );
     const still = (times: number) => (outpost: Outpost) => ({ ...larger(times)(outpost), normFlows: [] });
     const [one, other] = [await reckoned(moved, still(1)), await reckoned(scaled(moved), still(TIMES))];
-    const balances = [...one.fold.ledger.balances()].filter(([account]) => !/cabin air|people|outside/.test(account));
+    const balances = [...one.fold.ledger.balances()].filter(
+      ([account]) => !/cabin air|people|outside/.test(account),
+    );
     expect(balances.length).toBeGreaterThan(20);
     for (const [account, massMg] of balances)
       expect([account, other.fold.ledger.balanceMg(account)]).toEqual([account, TIMES * massMg]);
