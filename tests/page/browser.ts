@@ -69,6 +69,13 @@ export function practiceBook(untilDay: number): string {
   return copied(made);
 }
 
+/** A book that has its outpost file and nothing else. */
+export function emptyBook(): string {
+  const made = join(mkdtempSync(join(tmpdir(), 'waterwright-page-')), 'empty.water');
+  waterwright(['init', '--outpost', join(ROOT, 'examples/corrie/outpost.yaml'), '--book', made]);
+  return made;
+}
+
 export function copied(book: string): string {
   const copy = join(mkdtempSync(join(tmpdir(), 'waterwright-page-')), 'book.water');
   copyFileSync(book, copy);

@@ -72,7 +72,7 @@ describeInBrowser('the inbox', () => {
     await page.click('text=Look first');
     await page.waitForSelector('text=What each row would become');
     expect(await page.textContent('button.main')).toBe('Add 0 of 33 rows');
-    await page.click('.waiting >> nth=4 >> text=Drop it');
+    await page.click('.waiting >> nth=4 >> button >> text=Drop it');
     await page.click('.settle >> text=a line of headings');
     await page.click('.settle >> button.b:not(.small)');
     await expect.poll(() => page.locator('.waiting').count()).toBe(4);

@@ -1,7 +1,16 @@
 // Tours of the pages at four widths, light and dark: what axe-core finds, and what it does not look for.
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { describeInBrowser, openBrowser, practiceBook, settled, type Visit, visit } from './browser.ts';
+import {
+  describeInBrowser,
+  emptyBook,
+  openBrowser,
+  practiceBook,
+  settled,
+  type Visit,
+  visit,
+  waterwright,
+} from './browser.ts';
 import { axeFaults, layoutFaults, ringFaults } from './looks.ts';
 
 const WIDTHS = [320, 390, 768, 1280];
@@ -103,6 +112,28 @@ describeInBrowser('tours', () => {
     }
     expect(await here.page.textContent('nav.pages')).toContain('Today Today');
     await here.close();
+  });
+
+  test('states: a book without an opening, a store that is not there, no reading for two days', async () => {
+    const here = await visit(browser, emptyBook());
+    expect(await here.page.textContent('main')).toContain('Enter the opening stocks first');
+    expect(await here.page.locator('.today .big').count()).toBe(0);
+    expect(await axeFaults(here.page)).toEqual([]);
+    await here.close();
+    const silent = practiceBook(46);
+    waterwright(['log', 'drink', '8', '--at', 'D50T10:00', '--book', silent]);
+    const there = await visit(browser, silent, { width: 390 });
+    const text = (await there.page.textContent('main')) ?? '';
+    const [said, headline] = [text.indexOf('No day line since'), text.indexOf('\u00A0days')];
+    expect(said).toBeGreaterThanOrEqual(0);
+    expect(said).toBeLessThan(headline);
+    expect(await axeFaults(there.page)).toEqual([]);
+    await there.page.goto(`${there.origin}/#/stores/C-99`);
+    await there.page.waitForSelector('.refusal');
+    expect(await there.page.textContent('.refusal')).toContain('C-99');
+    expect(await axeFaults(there.page)).toEqual([]);
+    expect((await layoutFaults(there.page, NORMAL)).faults).toEqual([]);
+    await there.close();
   });
 
   test('the dim theme and text at twice its size keep to the same', async () => {

@@ -2,16 +2,19 @@
 import { type ScaleLinear, scaleLinear } from 'd3-scale';
 import { area, line } from 'd3-shape';
 import { useLayoutEffect, useRef, useState } from 'react';
+import { flushSync } from 'react-dom';
 import { formatFigure } from '../../../ground/units/index.ts';
 import type { EstimatePoint, GaugingPoint, StoreSheet } from '../../../papers/index.ts';
 import { words } from '../language.ts';
 import { Quantity } from './figure.tsx';
 import { Table } from './table.tsx';
 
-const HEIGHT = 240;
+const HEIGHT = 200;
 const MARGIN = { top: 12, right: 16, bottom: 30, left: 44 };
 /** Before it is measured, and where nothing is laid out. */
 const USUAL_WIDTH = 720;
+/** Beside the margin of a sheet of A4. */
+const PAPER_WIDTH = 590;
 
 export function GaugingPlot({ sheet }: { readonly sheet: StoreSheet }) {
   const ref = useRef<HTMLDivElement>(null);
@@ -130,7 +133,15 @@ function useWidth(ref: { readonly current: HTMLDivElement | null }): number {
     measure();
     const watch = new ResizeObserver(measure);
     watch.observe(element);
-    return () => watch.disconnect();
+    // Paper is laid out without asking: the drawing has to have its width before.
+    const forPaper = () => flushSync(() => setWidth(PAPER_WIDTH));
+    window.addEventListener('beforeprint', forPaper);
+    window.addEventListener('afterprint', measure);
+    return () => {
+      watch.disconnect();
+      window.removeEventListener('beforeprint', forPaper);
+      window.removeEventListener('afterprint', measure);
+    };
   }, [ref]);
   return width;
 }

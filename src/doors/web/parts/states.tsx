@@ -49,3 +49,21 @@ export function Failed({ sheet }: { readonly sheet: Pick<Sheet<unknown>, 'failed
     </div>
   );
 }
+
+/** A whole view that could not be read: it still says which view it is. */
+export function FailedView({
+  name,
+  sheet,
+}: {
+  readonly name: string;
+  readonly sheet: Pick<Sheet<unknown>, 'failed' | 'again'>;
+}) {
+  return (
+    <>
+      <div className="title">
+        <h1>{name}</h1>
+      </div>
+      <Failed sheet={sheet} />
+    </>
+  );
+}

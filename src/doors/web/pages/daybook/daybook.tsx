@@ -4,7 +4,7 @@ import type { BookSheet } from '../../../../papers/index.ts';
 import { useSheet } from '../../api/cache.ts';
 import { words } from '../../language.ts';
 import { openSheet } from '../../open.ts';
-import { Failed, Working } from '../../parts/states.tsx';
+import { FailedView, Working } from '../../parts/states.tsx';
 import { go, hrefOf, isPast, type Place, sheetPath } from '../../place.ts';
 import { dayInSight, dayNumber } from '../day-steps.ts';
 import { BookTable } from './book-table.tsx';
@@ -35,7 +35,11 @@ export function Daybook({ place }: { readonly place: Place }) {
   useEffect(() => dayInSight.set(shownDay), [shownDay]);
   const failed = sheet.failed ?? newest.failed;
   if (data === undefined)
-    return failed === null ? <Working /> : <Failed sheet={sheet.failed === null ? newest : sheet} />;
+    return failed === null ? (
+      <Working />
+    ) : (
+      <FailedView name={words().pages.daybook} sheet={sheet.failed === null ? newest : sheet} />
+    );
   return (
     <div data-ready="daybook">
       <Title place={place} day={all ? null : shownDay} head={data.head} />

@@ -3,7 +3,7 @@ import { useEffect } from 'react';
 import type { InboxSheet, SheetHead } from '../../../../papers/index.ts';
 import { useSheet } from '../../api/cache.ts';
 import { words } from '../../language.ts';
-import { Failed, Working } from '../../parts/states.tsx';
+import { FailedView, Working } from '../../parts/states.tsx';
 import { BringRows } from './bring-rows.tsx';
 import { WaitingLine } from './waiting-line.tsx';
 
@@ -15,7 +15,8 @@ export function Inbox() {
     if (head !== undefined) document.title = frame.title(pages.inbox, head.outpost);
   }, [head, frame, pages]);
   const { data } = sheet;
-  if (data === undefined) return sheet.failed === null ? <Working /> : <Failed sheet={sheet} />;
+  if (data === undefined)
+    return sheet.failed === null ? <Working /> : <FailedView name={words().pages.inbox} sheet={sheet} />;
   return (
     <div data-ready="inbox">
       <div className="title">

@@ -11,7 +11,7 @@ import { FindingLine, Phrased } from '../../parts/finding-line.tsx';
 import { GaugingPlot, GaugingTable } from '../../parts/gauging-plot.tsx';
 import { GradeBadge } from '../../parts/grade.tsx';
 import { Silhouette } from '../../parts/silhouette.tsx';
-import { Failed, Working } from '../../parts/states.tsx';
+import { FailedView, Working } from '../../parts/states.tsx';
 import { Stave } from '../../parts/stave.tsx';
 import { Mark, staveLabel, staveOf } from '../../parts/store-glyph.tsx';
 import { Table, Twin } from '../../parts/table.tsx';
@@ -30,7 +30,7 @@ export function OneStore({ place, id }: { readonly place: Place; readonly id: st
     if (sheet.failed === null) return <Working />;
     return (
       <>
-        <Failed sheet={sheet} />
+        <FailedView name={id} sheet={sheet} />
         <a className="b" href={hrefOf({ ...place, item: null })}>
           {words().stores.list}
         </a>

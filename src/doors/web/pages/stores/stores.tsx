@@ -3,7 +3,7 @@ import { useEffect, useState } from 'react';
 import type { StoreLine, StoresSheet } from '../../../../papers/index.ts';
 import { useSheet } from '../../api/cache.ts';
 import { words } from '../../language.ts';
-import { Failed, Working } from '../../parts/states.tsx';
+import { FailedView, Working } from '../../parts/states.tsx';
 import { StoreGlyph } from '../../parts/store-glyph.tsx';
 import { Twin } from '../../parts/table.tsx';
 import { type Place, sheetPath } from '../../place.ts';
@@ -21,7 +21,8 @@ export function Stores({ place }: { readonly place: Place }) {
     document.title = words().frame.title(words().pages.stores, data.head.outpost);
     dayInSight.set(data.head.day);
   }, [data]);
-  if (data === undefined) return sheet.failed === null ? <Working /> : <Failed sheet={sheet} />;
+  if (data === undefined)
+    return sheet.failed === null ? <Working /> : <FailedView name={words().pages.stores} sheet={sheet} />;
   const shown = data.stores.filter((store) => passes(store, sieve));
   return (
     <div data-ready="stores">

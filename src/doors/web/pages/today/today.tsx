@@ -5,7 +5,7 @@ import { useSheet } from '../../api/cache.ts';
 import { words } from '../../language.ts';
 import { openSheet } from '../../open.ts';
 import { LevelSign, Phrased } from '../../parts/finding-line.tsx';
-import { Failed, Working } from '../../parts/states.tsx';
+import { Failed, FailedView, Working } from '../../parts/states.tsx';
 import { isPast, type Place, sheetPath } from '../../place.ts';
 import { dayInSight } from '../day-steps.ts';
 import { HowLong } from './how-long.tsx';
@@ -22,7 +22,8 @@ export function Today({ place }: { readonly place: Place }) {
     document.title = words().frame.title(words().pages.today, data.head.outpost);
     dayInSight.set(data.head.day);
   }, [data]);
-  if (data === undefined) return sheet.failed === null ? <Working /> : <Failed sheet={sheet} />;
+  if (data === undefined)
+    return sheet.failed === null ? <Working /> : <FailedView name={words().pages.today} sheet={sheet} />;
   return (
     <div className="today" data-ready="today">
       <h1 className="hidden">{words().pages.today}</h1>
@@ -35,9 +36,14 @@ export function Today({ place }: { readonly place: Place }) {
           </p>
         </div>
       )}
-      {data.stores.length === 0 ? <Empty /> : <Told sheet={data} place={place} />}
+      {isEmpty(data) ? <Empty /> : <Told sheet={data} place={place} />}
     </div>
   );
+}
+
+/** Before the opening nothing is known, and figures of nothing would only look like figures. */
+function isEmpty({ stores, findings }: TodaySheet): boolean {
+  return stores.length === 0 || findings.some(({ code }) => code === 'opening-missing');
 }
 
 function Told({ sheet, place }: { readonly sheet: TodaySheet; readonly place: Place }) {
