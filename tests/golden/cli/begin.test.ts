@@ -32,7 +32,9 @@ test('the first start makes the practice book, shows Today, and ends with three 
 
 test('what a start names to try does what it says', async () => {
   const { out } = await console.run('start --no-serve --book p.book');
-  const tries = [...out.matchAll(/^ *\S*bin\/waterwright (.*?)(?: {2,}.*)?$/gm)].map(([, words]) => words ?? '');
+  const tries = [...out.matchAll(/^ *\S*bin\/waterwright (.*?)(?: {2,}.*)?$/gm)].map(
+    ([, words]) => words ?? '',
+  );
   expect(tries).toHaveLength(3);
   for (const words of tries) {
     const ran = await console.run(words, {
