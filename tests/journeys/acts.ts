@@ -61,7 +61,7 @@ const late = fc.oneof(
   { weight: 1, arbitrary: fc.integer({ min: 1, max: 9 }) },
 );
 
-export const anyAct: fc.Arbitrary<Act> = fc.record({
+const anyAct: fc.Arbitrary<Act> = fc.record({
   what: fc.constantFrom(...WHATS),
   a: small,
   b: small,

@@ -5,7 +5,7 @@ import type { Act } from './acts.ts';
 import { at, idOf } from './told.ts';
 import type { World } from './world.ts';
 
-export { type Act, anyAct, anyJourney } from './acts.ts';
+export { type Act, anyJourney } from './acts.ts';
 
 const MINUTE_MS = 60_000;
 
