@@ -95,6 +95,9 @@ function offsetOf(fold: Fold, { id, calibration }: Instrument, weight: number): 
   return u === 0 ? [] : [{ place: fold.error('gauge', id, u).place, weight }];
 }
 
+/** How the balance of what people drink and give off is called in the records. */
+export const BODY_WATER = 'body water';
+
 /** What one person carries above or below the normal, one standard deviation; and how long it takes to come back. Ours, no source. */
 const BODY_WATER_U_KG = 0.36;
 const BODY_WATER_DAYS = 3;
@@ -117,7 +120,7 @@ function readPeople(
     shared: [{ place: body.place, weight: -1 }],
     valueKg: 0,
     uKg: BODY_BALANCE_U_KG,
-    recordOf: 'body water',
+    recordOf: BODY_WATER,
   });
 }
 

@@ -30,8 +30,10 @@ export function readCounters(
     const value = waiting.get(instrument.id);
     if (value === undefined) continue;
     waiting.delete(instrument.id);
-    if (value !== null) read.add(instrument.id);
-    noteBeforeCalibration(fold, entry, instrument);
+    if (value !== null) {
+      read.add(instrument.id);
+      noteBeforeCalibration(fold, entry, instrument);
+    }
     if (instrument.measures === 'flow') readOne(fold, entry, instrument, value, dayLine);
   }
   for (const name of waiting.keys()) {

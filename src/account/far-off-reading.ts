@@ -6,6 +6,7 @@ export interface FarOffReading {
   readonly atMs: number;
   readonly entry: string;
   readonly ref: string;
+  readonly entryNo: string;
   readonly readMg: number;
   readonly expectedMg: number;
   readonly uMg: number;

@@ -3,7 +3,7 @@ import type { AnyEntry } from '../book/index.ts';
 import { msPerDay } from '../ground/units/index.ts';
 import type { FarOffReading } from './far-off-reading.ts';
 import type { Fold } from './fold.ts';
-import { noteEntry, refOf } from './note.ts';
+import { entryNoOf, noteEntry, refOf } from './note.ts';
 
 /** Two labels that were swapped show within this time. Ours, no source. */
 const SAME_SWAP_MS = 14 * msPerDay;
@@ -16,12 +16,17 @@ const FITS = 2;
  * two being what the other store was expected to hold.
  * @returns whether the two look like swapped labels
  */
-export function noteFarOff(fold: Fold, entry: AnyEntry, mine: Omit<FarOffReading, 'entry' | 'ref' | 'atMs'>) {
+export function noteFarOff(
+  fold: Fold,
+  entry: AnyEntry,
+  mine: Omit<FarOffReading, 'entry' | 'entryNo' | 'ref' | 'atMs'>,
+) {
   const reading: FarOffReading = {
     ...mine,
     atMs: entry.happenedAtMs,
     entry: entry.id,
     ref: refOf(entry),
+    entryNo: entryNoOf(entry),
   };
   const mirror = fold.farOff.findLast(
     (other) => reading.atMs - other.atMs <= SAME_SWAP_MS && isMirror(other, reading),
@@ -31,6 +36,7 @@ export function noteFarOff(fold: Fold, entry: AnyEntry, mine: Omit<FarOffReading
   const data = {
     other: mirror.store,
     otherRef: mirror.ref,
+    otherEntryNo: mirror.entryNo,
     readMg: reading.readMg,
     expectedMg: reading.expectedMg,
     otherReadMg: mirror.readMg,

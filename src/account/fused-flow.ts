@@ -60,6 +60,7 @@ function readAmount(
     valueKg,
     uKg: doubt.uMg / MG_PER_KG,
     recordOf: instrumentOf(fold, other)?.id ?? other.method ?? null,
+    isOneOfSeveral: true,
   });
   if (!outcome.isFarOff) return;
   const data = {

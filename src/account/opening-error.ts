@@ -4,7 +4,7 @@ import { msPerDay } from '../ground/units/index.ts';
 import { type ErrorState, errorKey, startAnew } from './error-state.ts';
 import { type Fold, MG_PER_KG } from './fold.ts';
 import { noteEntry } from './note.ts';
-import type { StoreState } from './store-state.ts';
+import type { Release, StoreState } from './store-state.ts';
 
 /** A first content that is told with a doubt of this part of the capacity is watched by itself. Ours, no source. */
 const WATCHED_PART = 0.015;
@@ -16,7 +16,7 @@ const WATCHED_PART = 0.015;
 export function startContent(
   fold: Fold,
   state: StoreState,
-  told: { massMg: number; uMg: number; atMs: number },
+  told: { massMg: number; uMg: number; release: Release; atMs: number },
 ): void {
   const { estimator } = fold;
   const uKg = told.uMg / MG_PER_KG;
@@ -24,7 +24,7 @@ export function startContent(
   const isWatched = fold.estimating && told.uMg >= WATCHED_PART * state.facts.capacityMg;
   if (known !== undefined) startAnew(estimator, known, { assumedU: isWatched ? uKg : 0, ms: told.atMs });
   estimator.reset(state.content, told.massMg / MG_PER_KG, isWatched ? 0 : uKg * uKg);
-  state.toldFirst = { massMg: told.massMg, atMs: told.atMs, saidMg: 0 };
+  state.toldFirst = { massMg: told.massMg, by: told.release, atMs: told.atMs, saidMg: 0 };
   if (!isWatched) return;
   const error = known ?? fold.error('opening', state.facts.id, uKg);
   estimator.lean(state.content, error.place, 1);
@@ -57,6 +57,7 @@ export function noteOpeningError(fold: Fold, entry: AnyEntry, state: StoreState,
   const data = {
     toldMg: told.massMg,
     toldAtMs: told.atMs,
+    toldBy: told.by,
     offMg,
     u95Mg: 2 * uMg,
     mgPerL: fold.mgPerL,

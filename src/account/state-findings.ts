@@ -2,6 +2,7 @@
 
 import { chiSquareCdf, chiSquareUpper } from '../ground/maths/index.ts';
 import { msPerDay } from '../ground/units/index.ts';
+import { BODY_WATER } from './cabin-balance.ts';
 import { type AccountFinding, type Fold, MG_PER_KG } from './fold.ts';
 import { holdsOf } from './hold.ts';
 import { doubtFactor } from './instrument-record.ts';
@@ -180,7 +181,9 @@ function misfits(fold: Fold, atMs: number): AccountFinding[] {
     if (readings < FEWEST_READINGS || (factor >= FITS_FROM && factor <= FITS_TO)) return [];
     const squares = { value: factor * factor * readings, degrees: readings };
     if (Math.min(chiSquareCdf(squares), chiSquareUpper(squares)) > BY_CHANCE / 2) return [];
-    const data = { of: fold.index.instruments.get(of)?.name ?? of, readings, factor };
+    const instrument = fold.index.instruments.get(of);
+    const kind = instrument !== undefined ? 'instrument' : of === BODY_WATER ? 'assumption' : 'way';
+    const data = { of: instrument?.name ?? of, kind, readings, factor };
     return [{ code: 'doubts-do-not-fit', severity: 'know', where: { field: of }, data, entries: [], atMs }];
   });
 }

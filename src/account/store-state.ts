@@ -35,6 +35,8 @@ export interface LastReading {
 /** What was first told of a content, and how far off it has been said to be. */
 export interface ToldFirst {
   readonly massMg: number;
+  /** On whose word. */
+  readonly by: Release;
   readonly atMs: number;
   readonly saidMg: number;
 }

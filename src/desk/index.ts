@@ -3,7 +3,9 @@
 export type { OutpostReader } from '../account/index.ts';
 export { readOutpost, USES } from '../outpost/index.ts';
 export type { Answer, Problem } from './answer.ts';
-export { countOne, countSheet, finishCount } from './count.ts';
+export { countInBook, finishCount } from './count-finish.ts';
+export { type CountReading, readCounted } from './count-reading.ts';
+export { beginCount, type CountUnderWay, countSheet } from './count-sheet.ts';
 export { allFindings, type BookQuery, closeDay, showBook } from './daybook.ts';
 export { Desk, type DeskTools, dayRuleOf, type Moment, positionAt, type Sight } from './desk.ts';
 export {
@@ -31,7 +33,7 @@ export type { LogRequest, RequestWith } from './log/request.ts';
 export { type BookNames, bookNames } from './names.ts';
 export { quirks } from './quirks.ts';
 export { readPastTime, readSight, type TypedTime } from './sight.ts';
-export { lastEnteredMs, since } from './since.ts';
+export { type Look, lastEnteredMs, lookNow, since } from './since.ts';
 export { outpostText, putOutpostFile, readOutpostFile, startBook, startPractice } from './start.ts';
 export { type StoreQuery, storeList, storeShow } from './stores.ts';
 export { openFindings, today, todaySheet } from './today.ts';

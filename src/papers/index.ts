@@ -2,7 +2,15 @@
 export { gaugingTable } from './csv/gauging-table.ts';
 export type { BegunSheet, CheckedSheet, CopiedSheet, ImportedSheet } from './sheets/acts.ts';
 export type { BookLine, BookSheet, KeptSheet } from './sheets/book.ts';
-export type { CountedStore, CountItem, CountResult, CountSheet, CountVerdict } from './sheets/count.ts';
+export type {
+  CountedPart,
+  CountedStore,
+  CountItem,
+  CountResult,
+  CountSheet,
+  CountTakenSheet,
+  TakenReading,
+} from './sheets/count.ts';
 export type { Because, SheetFigure } from './sheets/figure.ts';
 export type { WordedFinding } from './sheets/finding.ts';
 export type {
@@ -42,7 +50,7 @@ export {
 export { saidAge, saidKnown } from './text/age.ts';
 export { bookText } from './text/book.ts';
 export { commandsIn, firstThought } from './text/commands.ts';
-export { countResultText, countSheetText } from './text/count.ts';
+export { countResultText, countSheetText, countTakenText } from './text/count.ts';
 export { findingsText } from './text/findings.ts';
 export { seriesOf } from './text/ids.ts';
 export { droppedText, inboxLineText, inboxText, tableText, takenText } from './text/inbox.ts';
@@ -67,7 +75,13 @@ export { wrap } from './text/wrap.ts';
 export type { CliFindingCode } from './words/cli-codes.ts';
 export type { DeskFindingCode } from './words/desk-codes.ts';
 export { aloud, LONGEST_ALOUD } from './words/en/aloud.ts';
-export { countedInWords } from './words/en/count.ts';
+export {
+  countedInWords,
+  countLabels,
+  inBookAlready,
+  keptForLater,
+  promptInWords,
+} from './words/en/count.ts';
 export type { EntryContext } from './words/en/entries/context.ts';
 export { entryInWords } from './words/en/entries.ts';
 export { levels } from './words/en/labels.ts';

@@ -24,6 +24,7 @@ export function stateOf(fold: Fold): string {
     pools: [...fold.pools],
     records: [...fold.records],
     farOff: fold.farOff,
+    saidBeforeCalibration: fold.saidBeforeCalibration,
     litresPerCount: [...fold.litresPerCount],
     ports: [...fold.ports],
     runs: [...fold.runs],

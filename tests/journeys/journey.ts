@@ -1,80 +1,11 @@
 // Journeys: a list of small acts becomes the entries of a story, with late ones, copies, undo and corrections.
-import fc from 'fast-check';
+
 import { type AnyEntry, type Body, type Kind, kindVersion } from '../../src/book/index.ts';
+import type { Act } from './acts.ts';
 import { at, idOf } from './told.ts';
 import type { World } from './world.ts';
 
-/** What may happen. Words that stand twice come up twice as often. */
-const WHATS = [
-  'move',
-  'move',
-  'move',
-  'drink',
-  'drink',
-  'use',
-  'line',
-  'line',
-  'line',
-  'swap',
-  'swap',
-  'weigh',
-  'weigh',
-  'full',
-  'hold',
-  'release',
-  'berth',
-  'depart',
-  'undo',
-  'undo',
-  'correct',
-  'correct',
-  'copy',
-  'copy',
-  'decide',
-  'decide',
-  'decide',
-  'run',
-  'push',
-  'sample',
-  'count',
-  'relabel',
-  'claim',
-  'nowhere',
-  'opening',
-  'close',
-] as const;
-
-/** One act in small numbers: what, three choices, minutes since the act before, and how many later acts are written down before it. */
-export interface Act {
-  readonly what: (typeof WHATS)[number];
-  readonly a: number;
-  readonly b: number;
-  readonly c: number;
-  readonly minutes: number;
-  readonly late: number;
-}
-
-const small = fc.nat({ max: 999 });
-/** Most entries are written down at once. */
-const late = fc.oneof(
-  { weight: 6, arbitrary: fc.constant(0) },
-  { weight: 1, arbitrary: fc.integer({ min: 1, max: 9 }) },
-);
-
-export const anyAct: fc.Arbitrary<Act> = fc.record({
-  what: fc.constantFrom(...WHATS),
-  a: small,
-  b: small,
-  c: small,
-  minutes: fc.integer({ min: 0, max: 900 }),
-  late,
-});
-
-export const anyJourney: fc.Arbitrary<readonly Act[]> = fc.array(anyAct, {
-  minLength: 4,
-  maxLength: 40,
-  size: 'max',
-});
+export { type Act, anyJourney } from './acts.ts';
 
 const MINUTE_MS = 60_000;
 
@@ -133,6 +64,11 @@ class Meters {
     const total = this.#totals.get(id) ?? 0;
     const shown = Math.round(total / step) * step;
     return Number((rollsOverAt === undefined ? shown : shown % rollsOverAt).toFixed(2));
+  }
+
+  /** Another one counts in its place, from where it stands. */
+  replace(id: string, startsAt: number): void {
+    this.#totals.set(id, startsAt);
   }
 
   /** Amounts since the line begin anew, unless the line had no reading of them. */
@@ -240,14 +176,63 @@ class Teller {
     );
   }
 
-  /** A line now and then has no reading of one counter. */
+  /** Measured by two means or three, of which one now and then tells something else. */
+  twice({ a, b, c, late: lateness }: Act): void {
+    const amount = this.#amount(40 + (c % 300));
+    const other = (kg: number) => {
+      const massMg = amount.massMg + Math.round(kg * 1e6);
+      return { massMg, raw: { value: massMg, unit: 'mg', mgPerUnit: 1 } };
+    };
+    const alsoRead = [
+      { amount: { ...other(((b % 7) - 3) / 20), uMg: 100_000 }, method: 'weight before and after' },
+      { amount: other(c % 6 === 0 ? 3 : 0.1), instrument: 'fill-meter' },
+    ].slice(0, 1 + (b % 2));
+    const body = { from: this.#store(a), to: this.#store(b), amount, instrument: 'fill-meter', alsoRead };
+    this.#write({ kind: 'movement', body }, lateness);
+  }
+
+  #instrument(choice: number): string {
+    const { counters, spots } = this.#world;
+    const all = [...counters, ...spots].map(({ id }) => id);
+    return [...all, 'fill-meter', 'balance', 'no such'][choice % (all.length + 3)] ?? '';
+  }
+
+  calibrate({ a, b, c, late: lateness }: Act): void {
+    const instrument = this.#instrument(a);
+    const doubts = {
+      ...(b % 2 === 0 && { calibrationRelative: 0.002 + (c % 10) / 1000 }),
+      ...(b % 3 === 0 && { calibrationAbsolute: 0.05 }),
+      ...(c % 3 === 0 && instrument === this.#world.tap.counter && { litresPerCount: 0.0247 }),
+    };
+    this.#write({ kind: 'instrument-calibrated', body: { instrument, ...doubts } }, lateness);
+  }
+
+  /** Somebody reads the old one of the tap; of the others not always. */
+  replace({ a, b, c, late: lateness }: Act): void {
+    const { counters, tap } = this.#world;
+    const { id = '' } = counters[a % counters.length] ?? {};
+    const isRead = id === tap.counter || b % 2 === 0;
+    const endedAt = isRead ? this.#meters.read(id) : null;
+    const startsAt = c % 20;
+    this.#meters.replace(id, startsAt);
+    const body = { instrument: id, serial: `N-${this.#acts}`, endedAt, startsAt };
+    this.#write({ kind: 'instrument-replaced', body }, lateness);
+  }
+
+  /** A line now and then has no reading of one counter, or of the air. */
   line({ a, b, late: lateness }: Act): void {
-    const { counters } = this.#world;
+    const { counters, spots } = this.#world;
     const missing = new Set(a % 4 === 0 ? [counters[b % counters.length]?.id ?? ''] : []);
-    const readings = counters.map(({ id }) => ({
-      instrument: id,
-      value: missing.has(id) ? null : this.#meters.read(id),
-    }));
+    const readings = [
+      ...counters.map(({ id }) => ({
+        instrument: id,
+        value: missing.has(id) ? null : this.#meters.read(id),
+      })),
+      ...spots.map(({ id, least, most }) => ({
+        instrument: id,
+        value: a % 7 === 0 ? null : least + ((most - least) * (b % 100)) / 100,
+      })),
+    ];
     const day = Math.floor((this.#nowMs - at(1, 0)) / (1440 * MINUTE_MS)) + 1;
     this.#write(
       { kind: 'day-line', body: { day, peopleAboard: this.#world.opening.peopleAboard, readings } },

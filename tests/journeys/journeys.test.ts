@@ -102,6 +102,18 @@ describe('models that are wrong on purpose are caught', () => {
       ),
     );
 
+  /** Several means averaged by hand. */
+  const averagesMeans: MakeModel = (world, entries) =>
+    new NaiveLedger(
+      world,
+      entries.map((entry) => {
+        if (entry.kind !== 'movement' || entry.body.alsoRead === undefined) return entry;
+        const all = [entry.body, ...entry.body.alsoRead].map(({ amount }) => amount.massMg);
+        const massMg = Math.round(all.reduce((sum, each) => sum + each, 0) / all.length);
+        return { ...entry, body: { ...entry.body, amount: { ...entry.body.amount, massMg } } };
+      }),
+    );
+
   test.each([
     ['rounds each leg', roundsEachLeg],
     ['adds drinks to the counter', addsDrinks],
@@ -110,6 +122,9 @@ describe('models that are wrong on purpose are caught', () => {
     ['forgets decisions', without('duplicate-decision')],
     ['takes the order of arrival', ordersByArrival],
     ['counts copies', countsCopies],
+    ['averages means', averagesMeans],
+    ['forgets replaced counters', without('instrument-replaced')],
+    ['forgets what a count is worth now', without('instrument-calibrated')],
   ] as const)('a ledger that %s', async (_name, model) => {
     let caught = 0;
     await fc.assert(

@@ -43,12 +43,14 @@ export class NaiveLedger {
   tapMg = 0;
   #singleMg = 0;
   #counted = 0;
+  #litresPerCount: number;
   readonly #aboard = new Set<string>();
   readonly #world: World;
   readonly #moved: Body<'movement'>[] = [];
 
   constructor(world: World, entries: readonly AnyEntry[]) {
     this.#world = world;
+    this.#litresPerCount = world.tap.litresPerCount;
     for (const name of world.stores) this.#aboard.add(name);
     const counting = whatCounts(entries);
     for (const entry of counting) this.#fold(entry, counting);
@@ -112,6 +114,13 @@ export class NaiveLedger {
       case 'declared-empty':
         this.#read(entry.body.counters, false);
         return;
+      case 'instrument-calibrated':
+        if (entry.body.instrument === this.#world.tap.counter)
+          this.#litresPerCount = entry.body.litresPerCount ?? this.#litresPerCount;
+        return;
+      case 'instrument-replaced':
+        if (entry.body.instrument === this.#world.tap.counter) this.#replace(entry.body);
+        return;
       default:
     }
   }
@@ -150,9 +159,17 @@ export class NaiveLedger {
     const fell = value < this.#counted;
     if (fell && !isLine) return;
     if (!fell)
-      this.tapMg += Math.round((value - this.#counted) * this.#world.tap.litresPerCount * this.#world.mgPerL);
+      this.tapMg += Math.round((value - this.#counted) * (this.#litresPerCount * this.#world.mgPerL));
     else this.tapMg += this.#singleMg;
     this.#singleMg = 0;
     this.#counted = isLine ? 0 : value;
+  }
+
+  /** The old one is read, and then the new one stands where it stands. What was drunk since is drunk. */
+  #replace({ instrument, endedAt = null, startsAt }: Body<'instrument-replaced'>): void {
+    this.#read([{ instrument, value: endedAt }], false);
+    this.tapMg += this.#singleMg;
+    this.#singleMg = 0;
+    this.#counted = startsAt;
   }
 }

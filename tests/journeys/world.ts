@@ -28,6 +28,8 @@ export interface World {
     readonly counters: readonly string[];
   }[];
   readonly counters: readonly WorldCounter[];
+  /** Spot readings of its day lines, with the values between which they are. */
+  readonly spots: readonly { readonly id: string; readonly least: number; readonly most: number }[];
   /** The unit that single uses are drawn from, and its counter's litres a count. */
   readonly tap: { readonly unit: string; readonly counter: string; readonly litresPerCount: number };
   /** Stores that counters move water through, whatever a story says. */
@@ -54,6 +56,7 @@ export const HOLM_WORLD: World = {
     { id: 'strokes', aDay: 210, step: 1 },
     { id: 'flushes', aDay: 12, step: 1 },
   ],
+  spots: [],
   tap: { unit: 'tap', counter: 'strokes', litresPerCount: 0.025 },
   metered: ['KB', 'PB'],
 };
@@ -121,6 +124,10 @@ export const CORRIE_WORLD: World = {
     { id: 'strokes', aDay: 430, step: 1 },
     { id: 'flushes', aDay: 24, step: 1 },
     { id: 'electrolyser-feed', aDay: 2.9, step: 0.01 },
+  ],
+  spots: [
+    { id: 'humidity', least: 40, most: 60 },
+    { id: 'cabin-temperature', least: 20.5, most: 23.5 },
   ],
   tap: { unit: 'dispenser', counter: 'strokes', litresPerCount: 0.025 },
   metered: ['KB', 'PB'],

@@ -12,6 +12,7 @@ const context = {
     ['condensate', { unit: 'L' }],
     ['strokes', { unit: 'strokes' }],
     ['product', { unit: 'L' }],
+    ['balance', { unit: 'L' }],
   ]),
 };
 

@@ -70,6 +70,17 @@ export const bodies: Readonly<Record<Kind, readonly unknown[]>> = {
       receiverWasEmptied: true,
     },
     { from: 'C-05', to: 'C-06', amount: kilograms(21.4) },
+    {
+      from: 'FA',
+      to: 'C-05',
+      amount: litres(20.5),
+      hose: 'H-1',
+      method: 'flow meter',
+      alsoRead: [
+        { amount: kilograms(20.1), method: 'weight before and after' },
+        { amount: strokes(812), instrument: 'hand-pump' },
+      ],
+    },
     { from: 'dispenser', to: 'people', amount: strokes(8), use: 'drink', person: HIDDEN_PERSON },
     {
       from: 'C-05',
@@ -268,18 +279,26 @@ export const bodies: Readonly<Record<Kind, readonly unknown[]>> = {
     state,
     readings: state === 'alarm' ? [{ name: 'temperature', value: 1.6, unit: '\u00B0C' }] : [],
   })),
-  'instrument-calibrated': [
-    { instrument: 'strokes', calibrationRelative: 0.005, litresPerCount: 0.0247, how: '40 strokes weighed' },
-    { instrument: 'balance', calibrationAbsolute: 0.05 },
-  ],
-  'instrument-replaced': [
-    { instrument: 'strokes', serial: 'DS-32', endedAt: 211, startsAt: 0, reason: 'stuck' },
-    { instrument: 'condensate', serial: 'CT-03', startsAt: 12.5 },
-  ],
   'cabin-window': [{ beforeKPaAbs: 101.2, duringKPaAbs: 97.3, untilMs: at(32, 5, 30) }],
   'part-received': [{ part: 'filter', count: 3 }],
   'part-used': [{ part: 'tape', count: 1.5, unit: 'm' }],
   'part-counted': [{ part: 'filter', count: 0 }],
+  'instrument-calibrated': [
+    { instrument: 'strokes', calibrationRelative: 0.004, litresPerCount: 0.0247, how: '40 strokes weighed' },
+    { instrument: 'balance', calibrationAbsolute: 0.05 },
+    { instrument: 'condensate' },
+  ],
+  'instrument-replaced': [
+    { instrument: 'strokes', serial: 'DS-32', endedAt: 212, startsAt: 0, litresPerCount: 0.025 },
+    {
+      instrument: 'condensate',
+      serial: 'CT-03',
+      endedAt: null,
+      startsAt: 12.4,
+      calibrationRelative: 0.01,
+      reason: 'the display is blind',
+    },
+  ],
   note: [{ about: 'Dory 4', text: 'water load 430' }, { text: 'two\nlines' }],
   refused: [{ what: 'pour V-1 into C-03', rule: 'biocides must not meet' }],
   anomaly: [

@@ -25,6 +25,17 @@ export type Act =
       readonly value: number;
       readonly u: number;
     }
+  | {
+      /** One amount that several means have measured. Only the batch knows it; the estimator does it in the steps of the product. */
+      readonly act: 'fused';
+      readonly from: number;
+      readonly to: number;
+      readonly means: readonly {
+        readonly calibration: number;
+        readonly massKg: number;
+        readonly uKg: number;
+      }[];
+    }
   | { readonly act: 'drift'; readonly place: number; readonly variance: number }
   | { readonly act: 'told'; readonly place: number; readonly prior: Prior };
 
@@ -43,6 +54,7 @@ export function tell(
   let sumOfSquares = 0;
   let readings = 0;
   for (const act of acts) {
+    if (act.act === 'fused') throw new Error('the estimator has no such step of its own');
     if (act.act === 'move') estimator.move(act);
     else if (act.act === 'drift') estimator.widen(act.place, act.variance);
     else if (act.act === 'told') estimator.reset(act.place, act.prior.mean, act.prior.variance);
@@ -86,21 +98,45 @@ class Batch {
         [this.#variable(act.prior.mean, this.#error(act.prior.variance)), 1],
       ]);
     else if (act.act === 'move') this.#move(act);
+    else if (act.act === 'fused') this.#fuse(act);
     else this.#read(act);
   }
 
-  /** True amount = m (1 + b) + e: its best value before any reading is m (1 + prior mean of b). */
-  #move({ from, to, calibration, massKg, uKg }: Extract<Act, { act: 'move' }>): void {
+  #move(act: Extract<Act, { act: 'move' }>): void {
+    const { from, to } = act;
     if (from === to) return;
+    this.#pour(from, to, this.#amount(act));
+  }
+
+  /** What each means says is a variable of its own, and all of them are one amount. */
+  #fuse({ from, to, means }: Extract<Act, { act: 'fused' }>): void {
+    const [first, ...others] = means.map((each) => this.#amount(each));
+    for (const other of others) {
+      this.#balances.push(
+        new Map([
+          [first!, 1],
+          [other, -1],
+        ]),
+      );
+      this.#totals.push(0);
+    }
+    this.#pour(from, to, first!);
+  }
+
+  #pour(from: number, to: number, amount: number): void {
+    if (from >= 0) add(this.#states[from]!, amount, -1);
+    if (to >= 0) add(this.#states[to]!, amount, 1);
+  }
+
+  /** True amount = m (1 + b) + e: its best value before any reading is m (1 + prior mean of b). */
+  #amount({ calibration, massKg, uKg }: { calibration: number; massKg: number; uKg: number }): number {
     const errors = this.#error(uKg * uKg);
     let mean = massKg;
     for (const [variable, weight] of calibration < 0 ? [] : this.#states[calibration]!) {
       mean += massKg * weight * this.#measured[variable]!;
       for (const [error, part] of this.#errors[variable]!) add(errors, error, massKg * weight * part);
     }
-    const amount = this.#variable(mean, errors);
-    if (from >= 0) add(this.#states[from]!, amount, -1);
-    if (to >= 0) add(this.#states[to]!, amount, 1);
+    return this.#variable(mean, errors);
   }
 
   #read({ places, weights, value, u }: Extract<Act, { act: 'read' }>): void {

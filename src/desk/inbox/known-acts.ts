@@ -56,6 +56,7 @@ export function toldBefore(draft: AnyDraft, known: KnownActs): string | null {
  * least three, and not nought. Null where that proves nothing.
  */
 export function provenShiftMin(drafts: readonly AnyDraft[], known: KnownActs): number | null {
+  if (known.size === 0) return null;
   const gaps = new Map<number, number>();
   let compared = 0;
   for (const draft of drafts) {

@@ -14,6 +14,7 @@ import { waitingLines } from './waiting.ts';
 export interface SortedRow {
   readonly reading: RowReading;
   readonly key: string;
+  /** Of the line that waits, or waited; empty where there is none. */
   readonly waitingId: string;
   readonly what: 'entry' | 'known' | 'waits' | 'says nothing';
   /** How people name what is there already; `line 12` for a line that stands twice in this table. */
@@ -32,7 +33,6 @@ interface Keyed {
   readonly reading: RowReading;
   readonly key: string;
   readonly entryId: string;
-  readonly waitingId: string;
 }
 
 export async function sortRows(
@@ -55,7 +55,7 @@ async function sortOnce(context: Context, { sheet, body }: Extract<SheetRead, { 
   const keyed = body.map((row) => keyedRow(readRow(sheet, row), headings, drafting));
   const book = await inBook(context.desk, keyed);
   const once = onlyOnce(keyed);
-  const fresh = keyed.filter((row) => once.get(row.key) === row.reading && !isKnown(row, book));
+  const fresh = keyed.filter((row) => once.get(row.key) === row.reading && !isKnown(row, book, drafting));
   const readings = fresh.map(({ reading }) => reading);
   if (sheet.shape === 'days') {
     checkDays(readings, await keptDays(context.desk, context.fold));
@@ -64,7 +64,9 @@ async function sortOnce(context: Context, { sheet, body }: Extract<SheetRead, { 
   const made = new Map(fresh.map((row) => [row.reading, rowDrafts(row.reading, row.key, drafting)]));
   const acts: KnownActs =
     sheet.shape === 'acts' ? await knownActs(context.desk, [...made.values()].flat()) : new Map();
-  const rows = keyed.map((row) => sortedRow(row, { once, book, acts, drafts: made.get(row.reading) }));
+  const rows = keyed.map((row) =>
+    sortedRow(row, { once, book, acts, drafting, drafts: made.get(row.reading) }),
+  );
   return { sheet, rows, acts };
 }
 
@@ -72,15 +74,18 @@ interface Around {
   readonly once: ReadonlyMap<string, RowReading>;
   readonly book: InBook;
   readonly acts: KnownActs;
+  readonly drafting: DraftingOf;
   /** Undefined for a line that is known. */
   readonly drafts: readonly AnyDraft[] | undefined;
 }
 
 const NO_DRAFTS: readonly AnyDraft[] = [];
 
-function sortedRow(row: Keyed, { once, book, acts, drafts }: Around): SortedRow {
-  const { reading, key, waitingId } = row;
-  const waited = book.waiting.has(waitingId);
+function sortedRow(row: Keyed, { once, book, acts, drafting, drafts }: Around): SortedRow {
+  const { reading, key } = row;
+  const mayWait = book.waiting.size > 0 || reading.faults.length > 0;
+  const waitingId = mayWait ? waitingIdOf(reading, key, drafting) : '';
+  const waited = mayWait && book.waiting.has(waitingId);
   const as = (what: SortedRow['what'], knownAs: string | null = null): SortedRow => ({
     reading,
     key,
@@ -105,8 +110,7 @@ function keyedRow(reading: RowReading, headings: readonly string[], drafting: Dr
   const { row, writtenDays } = reading;
   const outpost = context.fold.index.outpost.outpost.name;
   const key = contentKey(hash, { outpost, headings, cells: row.cells, writtenDays });
-  const waitingId = waitingIdOf(reading, key, drafting);
-  return { reading, key, entryId: entryIdOf(reading, key, 0, drafting), waitingId };
+  return { reading, key, entryId: entryIdOf(reading, key, 0, drafting) };
 }
 
 /** The first of lines that say the same. */
@@ -125,8 +129,9 @@ interface InBook {
 }
 
 /** It has become an entry, or what waited of it was settled. */
-function isKnown({ entryId, waitingId }: Keyed, book: InBook): boolean {
-  return book.refs.has(entryId) || book.settled.has(waitingId);
+function isKnown({ entryId, key, reading }: Keyed, book: InBook, drafting: DraftingOf): boolean {
+  if (book.refs.has(entryId)) return true;
+  return book.settled.size > 0 && book.settled.has(waitingIdOf(reading, key, drafting));
 }
 
 /** Looking up each id costs a little; reading a small book whole costs less than many of them. */

@@ -17,12 +17,15 @@ export function wordsOf(text: string): readonly string[] {
     .filter((word) => word !== '');
 }
 
+const MOST_LOOKED = 2000;
+
 export class Vocabulary {
   readonly fold: Fold;
   readonly dayInstruments: readonly Instrument[];
   readonly #instruments: ReadonlyMap<string, readonly string[]>;
   readonly #stores: ReadonlyMap<string, readonly string[]>;
   readonly #ends: ReadonlyMap<string, readonly string[]>;
+  readonly #looked = new Map<string, string | null>();
 
   constructor(fold: Fold) {
     this.fold = fold;
@@ -57,13 +60,25 @@ export class Vocabulary {
   }
 
   store(word: string): string | null {
-    return only(this.#stores, word);
+    return this.#found('store', word, () => only(this.#stores, word));
   }
 
   /** A store, a port, a unit or a pool. */
   end(word: string): string | null {
     if (isPool(word)) return word;
-    return isPool(word.toLowerCase()) ? word.toLowerCase() : only(this.#ends, word);
+    return this.#found('end', word, () =>
+      isPool(word.toLowerCase()) ? word.toLowerCase() : only(this.#ends, word),
+    );
+  }
+
+  /** A table says the same few names over and over. */
+  #found(what: string, word: string, find: () => string | null): string | null {
+    const key = `${what} ${word}`;
+    const known = this.#looked.get(key);
+    if (known !== undefined) return known;
+    const found = find();
+    if (this.#looked.size < MOST_LOOKED) this.#looked.set(key, found);
+    return found;
   }
 
   /** Meters of the day line whose name has all of these words in it. */

@@ -34,6 +34,29 @@ test('what is needed and what a field takes is read off the shape', () => {
   expect(kindForm('check').find(({ name }) => name === 'what')?.takes).toBe('labels or leak');
 });
 
+test('an instrument is calibrated or replaced by fields that read as they are said', () => {
+  const form = (kind: Kind) =>
+    kindForm(kind).map(({ name, takes, needed }) => `${name}: ${takes}${needed ? '' : ', if known'}`);
+  const doubts = [
+    'calibration-relative: a share, as 0.01 or 1%, one standard deviation, if known',
+    'calibration-absolute: a number in its own unit, one standard deviation, if known',
+    'litres-per-count: a number, if known',
+  ];
+  expect(form('instrument-calibrated')).toEqual([
+    'instrument: an instrument',
+    ...doubts,
+    'how: text, if known',
+  ]);
+  expect(form('instrument-replaced')).toEqual([
+    'instrument: an instrument',
+    'serial: text',
+    'ended-at: a number, if known',
+    'starts-at: a number',
+    ...doubts,
+    'reason: text, if known',
+  ]);
+});
+
 test('every kind has a form or a command, and unknown ones have neither', () => {
   expect([...formKinds, ...Object.keys(COMMAND_OF_KIND)].sort()).toEqual([...kindNames].sort());
   expect(formOf('smple')).toBeNull();

@@ -16,7 +16,7 @@ export interface KindField {
 
 /** What a value of a shape is, for reading it from a text. */
 export type Taken =
-  | { readonly what: 'amount' | 'mass' | 'time' | 'yes or no' | 'text' }
+  | { readonly what: 'amount' | 'mass' | 'time' | 'share' | 'yes or no' | 'text' }
   | { readonly what: 'number'; readonly whole: boolean; readonly unit: string }
   | { readonly what: 'word'; readonly words: readonly string[] }
   | { readonly what: 'list'; readonly of: z.ZodType }
@@ -170,6 +170,7 @@ export function taken(key: string, shape: z.ZodType): Taken {
   if (shape instanceof z.ZodBoolean) return { what: 'yes or no' };
   if (shape instanceof z.ZodEnum) return { what: 'word', words: shape.options.map(String) };
   if (!(shape instanceof z.ZodNumber)) return { what: 'text' };
+  if (key.endsWith('Relative')) return { what: 'share' };
   const ending = endingOf(key);
   if (ending === 'Ms') return { what: 'time' };
   if (ending === 'Mg' || ending === 'MgPerDay') return { what: 'mass' };
@@ -185,8 +186,10 @@ function saidTaken(key: string, value: Taken): string {
       return 'an amount with its unit';
     case 'time':
       return 'a time';
+    case 'share':
+      return `a share, as 0.01 or 1%${doubtOf(key)}`;
     case 'number':
-      return `${value.whole ? 'a whole number' : 'a number'}${value.unit === '' ? '' : ` in ${value.unit}`}`;
+      return `${value.whole ? 'a whole number' : 'a number'}${value.unit === '' ? '' : ` in ${value.unit}`}${doubtOf(key)}`;
     case 'word':
       return value.words.length > 8
         ? `one of ${value.words.slice(0, 6).join(', ')}, ...`
@@ -202,6 +205,12 @@ function saidTaken(key: string, value: Taken): string {
     default:
       return value.what;
   }
+}
+
+/** An entry keeps a doubt as one standard deviation, and so do certificates: it is no ±. */
+function doubtOf(key: string): string {
+  if (key === 'calibrationAbsolute') return ' in its own unit, one standard deviation';
+  return key === 'calibrationRelative' ? ', one standard deviation' : '';
 }
 
 function saidList(of: z.ZodType): string {

@@ -38,6 +38,32 @@ const codeOf = (kind: string, told: Told) => {
     : answer.findings.map(({ code, where }) => `${code} ${where.field ?? ''}`).join(', ');
 };
 
+test('a counter that is replaced: where it stood, shares in per cent, and a reading that nobody took', () => {
+  const told = { instrument: 'strokes', serial: 'DS-32', 'starts-at': '0', 'calibration-relative': '0.8%' };
+  expect(bodyOf('instrument-replaced', { ...told, 'ended-at': '212' })).toEqual({
+    instrument: 'strokes',
+    serial: 'DS-32',
+    endedAt: 212,
+    startsAt: 0,
+    calibrationRelative: 0.008,
+  });
+  expect(bodyOf('instrument-replaced', { ...told, 'ended-at': '-' })).toMatchObject({ endedAt: null });
+  expect(
+    bodyOf('instrument-calibrated', {
+      instrument: 'strokes',
+      'calibration-relative': '0.004',
+      'litres-per-count': '0.0247',
+    }),
+  ).toEqual({ instrument: 'strokes', calibrationRelative: 0.004, litresPerCount: 0.0247 });
+  expect(codeOf('instrument-replaced', { instrument: 'strokes', serial: 'DS-32' })).toBe(
+    'field-needed starts-at',
+  );
+  expect(codeOf('instrument-calibrated', { instrument: 'strokse' })).toBe('not-in-book instrument');
+  expect(codeOf('instrument-calibrated', { instrument: 'strokes', 'calibration-relative': 'one' })).toMatch(
+    /calibration-relative$/,
+  );
+});
+
 test('texts become amounts, times, numbers, lists and pairs', () => {
   expect(bodyOf('sample', { store: 'c05', sample: 'S-1', tests: 'silver, TOC', volume: '200mL' })).toEqual({
     store: 'C-05',

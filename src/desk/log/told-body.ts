@@ -161,6 +161,8 @@ function readText(context: Context, wanted: Taken, text: string, place: Place): 
       return readTime(context, text, field);
     case 'number':
       return readNumber(text, wanted.unit, field);
+    case 'share':
+      return readShare(text, field);
     case 'yes or no':
       return text === 'yes' || text === 'no'
         ? yes(text === 'yes')
@@ -190,6 +192,13 @@ function readNumber(text: string, unit: string, field: string): Answer<number> {
   }
   const read = parseQuantity(text, { units: [unit], defaultUnit: unit, where: { field } });
   return read.ok ? yes(read.quantity.value) : no('bad input', read.finding);
+}
+
+/** `0.01`, or `1%`. */
+function readShare(text: string, field: string): Answer<number> {
+  if (!text.trim().endsWith('%')) return readNumber(text, '', field);
+  const percent = readNumber(text, '%', field);
+  return percent.ok ? yes(percent.value / 100) : percent;
 }
 
 function misfit({ field }: Place, received: string, expected: string) {

@@ -128,6 +128,7 @@ const OWN_FLAGS: readonly Flag[] = [
     value: 'PORT',
     what: 'of a store: the port that it was put on; of a server: where it listens, else 7480 or the next that is free',
   },
+  { name: 'places', value: 'PLACES', what: 'only these, commas between; parts is one of them' },
   { name: 'say', what: 'the page in words to be read aloud, 400 characters at the most' },
   { name: 'since', value: 'SITE:N', many: true, what: 'only what comes after entry N of SITE' },
 ];

@@ -10,6 +10,7 @@ import type { Samples } from './sample.ts';
 export const accountSamples: Samples<AccountFindingCode> = {
   ...nameSamples,
   ...stockSamples,
+  ...doubtSamples,
   ...qualitySamples,
   ...doubtSamples,
   ...questionSamples,

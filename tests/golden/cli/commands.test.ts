@@ -85,6 +85,9 @@ const sessions: Readonly<Record<string, readonly string[]>> = {
     'waterwright log release --hold H-1 --stores c02,c19 --until D60',
     'waterwright log roster --change arrive --people 2',
     'waterwright log meter --readings strokes=120,product=-',
+    'waterwright log instrument-calibrated --instrument strokes --calibration-relative 0.4% --litres-per-count 0.0247',
+    'waterwright log instrument-replaced --instrument strokes --serial DS-32 --ended-at 120 --starts-at 0',
+    'waterwright log instrument-replaced --instrument strokes --serial DS-33',
     'waterwright log sample --store R2',
   ],
   store: [

@@ -178,7 +178,7 @@ const SHEETS: readonly Route[] = [
           query.from === undefined
             ? await lastEnteredMs(desk, moment.by)
             : await readPastTime(desk, moment, { text: query.from, field: 'from' });
-        return start.ok ? since(desk, start.value, moment) : start;
+        return start.ok ? since(desk, { atMs: start.value }, moment) : start;
       }),
   }),
 ];

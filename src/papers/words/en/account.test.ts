@@ -26,46 +26,6 @@ const account: Readonly<Record<AccountFindingCode, readonly FindingData[]>> = {
   ],
   'port-unknown': [{ ...of, port: 'tap' }],
   'instrument-unknown': [{ ...of, name: 'flow-9' }],
-  'labels-swapped': [
-    {
-      ...of,
-      other: 'C-08',
-      otherRef: 'E0030',
-      readMg: litres(18),
-      expectedMg: litres(20),
-      otherReadMg: litres(20),
-      otherExpectedMg: litres(18),
-    },
-  ],
-  'opening-off': [
-    {
-      ...of,
-      toldMg: litres(20),
-      toldAtMs: at(1, 0),
-      offMg: litres(-2.9),
-      u95Mg: litres(0.6),
-      perDayMg: litres(0.3),
-      days: 9,
-      how: 'weighed',
-    },
-    { ...of, toldMg: litres(20), toldAtMs: at(1, 0), offMg: litres(2.9), u95Mg: litres(0.6), perDayMg: null },
-  ],
-  'air-does-not-close': [
-    { ...of, offMg: litres(-1.7), u95Mg: litres(0.5), percent: 52 },
-    { ...of, offMg: litres(0.9), u95Mg: litres(0.5), percent: 49 },
-  ],
-  'means-disagree': [
-    { ...of, saidMg: litres(20), otherMg: litres(15), means: 'weighing', u95Mg: litres(0.6) },
-  ],
-  'doubts-do-not-fit': [
-    { of: 'oscillation balance', readings: 24, factor: 2.1 },
-    { of: 'oscillation balance', readings: 60, factor: 0.5 },
-  ],
-  'reading-before-calibration': [{ ...of, instrument: 'balance', calibratedOn: '2147-02-01' }],
-  'counter-gap': [
-    { ...of, instrument: 'strokes', massMg: litres(5), u95Mg: litres(1.5) },
-    { ...of, instrument: 'strokes', massMg: null, u95Mg: 0 },
-  ],
   'before-opening': [{ ...of, openingMs: at(1, 8) }],
   'opening-missing': [{}],
   'duplicate-proposed': [
@@ -119,6 +79,49 @@ const account: Readonly<Record<AccountFindingCode, readonly FindingData[]>> = {
   'never-weighed': [{ ...of, u95Mg: litres(5), capacityMg: litres(22) }],
   'reading-far-off': [
     { ...of, readMg: litres(10.1), expectedMg: litres(20.3), u95Mg: litres(0.8), how: 'weighed' },
+  ],
+  'labels-swapped': [
+    {
+      ...of,
+      other: 'C-07',
+      otherRef: 'E0033',
+      otherEntryNo: 'skerry:34',
+      readMg: litres(19.9),
+      expectedMg: litres(18),
+      otherReadMg: litres(18.1),
+      otherExpectedMg: litres(20),
+    },
+  ],
+  'opening-off': ['opening', 'loader\u2019s certificate', 'none'].flatMap((toldBy) =>
+    [
+      { offMg: litres(-5.1), perDayMg: litres(0.1) },
+      { offMg: litres(-5.1), perDayMg: null },
+      { offMg: litres(5.1), perDayMg: litres(0.1) },
+    ].map((off) => ({
+      ...of,
+      ...off,
+      toldBy,
+      toldMg: litres(150),
+      toldAtMs: at(0, 21),
+      u95Mg: litres(2.8),
+      days: 55,
+      how: 'gauged',
+    })),
+  ),
+  'air-does-not-close': [
+    { ...of, offMg: litres(-1.5), u95Mg: litres(0.3), percent: 50.3 },
+    { ...of, offMg: litres(1.5), u95Mg: litres(0.3), percent: 50 },
+  ],
+  'means-disagree': [
+    { ...of, saidMg: litres(18.5), otherMg: litres(17.1), means: 'weight', u95Mg: litres(0.5) },
+  ],
+  'doubts-do-not-fit': ['instrument', 'way', 'assumption'].flatMap((kind) =>
+    [1.73, 0.29].map((factor) => ({ of: 'declared empty', kind, readings: 24, factor })),
+  ),
+  'reading-before-calibration': [{ ...of, instrument: 'balance', calibratedOn: '2147-01-05' }],
+  'counter-gap': [
+    { ...of, instrument: 'dispenser strokes', massMg: litres(3.1), u95Mg: litres(0.9) },
+    { ...of, instrument: 'dispenser strokes', massMg: null, u95Mg: 0 },
   ],
   'reading-skipped': [{ ...of, kind: 'weigh' }],
   'count-missing': [{ ...of, instrument: 'dispenser strokes' }],
@@ -251,8 +254,23 @@ const desk: Readonly<Record<DeskFindingCode, readonly FindingData[]>> = {
   'in-the-future': [{ happenedAtMs: at(3, 7), nowMs: at(2, 8) }],
   'count-empty': [{}],
   'count-not-begun': [{}],
-  'count-under-way': [{ since: 'Day 30 09:10 UTC', read: '12' }],
-  'count-far-off': [{ store: 'C-07', counted: '3.0 ± 0.4 L', book: '19.3 ± 0.5 L' }],
+  'count-under-way': [{ begunMs: at(30, 9, 10), typed: 12 }],
+  'count-far-off': [
+    {
+      store: 'C-07',
+      readMg: litres(3),
+      readU95Mg: litres(0.4),
+      bookMg: litres(19.3),
+      bookU95Mg: litres(0.5),
+      mgPerL: 997_800,
+    },
+  ],
+  'count-over-capacity': [{ store: 'C-07', massMg: litres(30), capacityMg: litres(22), mgPerL: 997_800 }],
+  'count-needs-doubt': [{ store: 'FA', received: '120L' }],
+  'count-of-another-day': [
+    { day: 30, begunMs: at(30, 9, 10), nowMs: at(31, 10), isClosed: true },
+    { day: 30, begunMs: at(30, 9, 10), nowMs: at(31, 10), isClosed: false },
+  ],
   'day-closed': [{ day: 13 }],
   'nothing-to-undo': [{ by: 'keeper', withinMin: 15 }],
   'already-undone': [{ ref: 'skerry 34', by: 'skerry 40' }],
@@ -309,6 +327,34 @@ describe('the account', () => {
     );
     expect(remedy).toContain('waterwright log decide skerry:35 skerry:36 merge.');
     expect(remedy).toContain('waterwright log decide skerry:35 skerry:36 both.');
+  });
+
+  const textOf = (code: 'opening-off' | 'doubts-do-not-fit' | 'counter-gap', k: number): string => {
+    const { text, remedy } = accountWords[code](account[code][k] ?? {}, where, context);
+    return `${text} ${remedy}`.replaceAll('\u00A0', ' ');
+  };
+
+  test('a slow loss is thought of only where water is missing, and over more than a few days', () => {
+    const slow = 'A slow loss of 0.1 L a day since then would look the same.';
+    expect([0, 1, 2].map((k) => textOf('opening-off', k).includes(slow))).toEqual([true, false, false]);
+    expect(textOf('opening-off', 0)).toContain(
+      'C-16 held 5.1 ± 2.8 L less than the opening said (150.0 L at Day 0 21:00 UTC)',
+    );
+    expect(textOf('opening-off', 3)).toContain('less than the loader\u2019s figure said');
+    expect(textOf('opening-off', 6)).toContain('less than its first entry said');
+  });
+
+  test('what can be looked at is an instrument; a way of reading and an assumption are not', () => {
+    const looked = [0, 1, 2, 3, 4, 5].map((k) => textOf('doubts-do-not-fit', k).includes('looked at.'));
+    expect(looked).toEqual([true, false, false, false, false, false]);
+    expect(textOf('doubts-do-not-fit', 1)).toContain('surer than their ± says');
+    expect(textOf('doubts-do-not-fit', 2)).toContain('Give such a reading its own ±');
+    expect(textOf('doubts-do-not-fit', 4)).toContain('norms of people');
+  });
+
+  test('a gap says what stands in, or that nothing does', () => {
+    expect(textOf('counter-gap', 0)).toContain('Its daily mean stands in: 3.1 ± 0.9 L.');
+    expect(textOf('counter-gap', 1)).toContain('Nothing stands in for it');
   });
 
   test('data that a room forgot is its fault, and is said at once', () => {

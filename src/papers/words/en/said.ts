@@ -59,7 +59,8 @@ export function saidValue(value: number, unit: string): string {
 
 /** A value that came out of a conversion, to the last digit that means something. */
 export function saidValueAt(value: number, place: number, unit: string): string {
-  return `${styled(roundAtPlace(value, place), 'screen')}${noBreakSpace}${unit}`;
+  const digits = styled(roundAtPlace(value, place), 'screen');
+  return unit === '' ? digits : `${digits}${noBreakSpace}${unit}`;
 }
 
 /** Litres of an amount in milligrams. */

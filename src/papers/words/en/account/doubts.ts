@@ -1,8 +1,7 @@
 // English for what readings say of the doubts themselves: swapped labels, wrong openings, means that disagree, doubts that do not fit.
 import type { AccountFindingCode } from '../../../../account/index.ts';
-import { roundAtPlace } from '../../../../ground/units/index.ts';
 import type { Words } from '../../shape.ts';
-import { maybeNumber, maybeText, numberOf, textOf } from '../data.ts';
+import { maybeNumber, numberOf, textOf } from '../data.ts';
 import { saidDoubt, saidMass, saidMassWithin, saidValueAt } from '../said.ts';
 import { bareMassOf, densityOf, entryNo, entryOf, say, storeOf, timeOf, word } from '../say.ts';
 
@@ -14,7 +13,7 @@ export const doubtWords = {
       `${store} was read at ${bare('readMg')} where the book expected ${bare('expectedMg')}, and ${other} at ${bare('otherReadMg')} (${textOf(data, 'otherRef')}) where it expected ${bare('otherExpectedMg')}: each reading fits the other store. Their labels, or the two names, look swapped. Both readings are used as they were entered.`,
       `${store} ${bare('expectedMg')}, ${other} ${bare('otherExpectedMg')}`,
       `${store} ${bare('readMg')}, ${other} ${bare('otherReadMg')}`,
-      `Look at the two labels. If the names were taken for each other, undo both readings and enter them the other way round: waterwright log undo ${entryNo(data)}.`,
+      `Look at the two labels. If the names were taken for each other, undo both readings and enter them the other way round: waterwright log undo ${entryNo(data)}, and waterwright log undo ${textOf(data, 'otherEntryNo')}.`,
     );
   },
   'opening-off': (data, where, context) => {
@@ -22,60 +21,59 @@ export const doubtWords = {
     const offMg = numberOf(data, 'offMg');
     const by = saidMassWithin({ massMg: Math.abs(offMg), u95Mg: numberOf(data, 'u95Mg') }, mgPerL);
     const perDayMg = maybeNumber(data, 'perDayMg');
+    const first = firstWords.get(textOf(data, 'toldBy')) ?? 'its first entry';
     const slow = perDayMg === null || offMg > 0 ? '' : slowLoss(perDayMg, mgPerL);
     return say(
-      `${storeOf(where)} held ${by} ${offMg < 0 ? 'less' : 'more'} than the opening said (${bareMassOf(data, 'toldMg', context)} at ${timeOf(data, 'toldAtMs', context)}), by this reading (${textOf(data, 'ref')}) and everything that was moved since. It is an error of the opening as far as the book can tell.${slow}`,
+      `${storeOf(where)} held ${by} ${offMg < 0 ? 'less' : 'more'} than ${first} said (${bareMassOf(data, 'toldMg', context)} at ${timeOf(data, 'toldAtMs', context)}), by this reading (${textOf(data, 'ref')}) and everything that was moved since. It is an error of ${first} as far as the book can tell.${slow}`,
       bareMassOf(data, 'toldMg', context),
       saidMass(numberOf(data, 'toldMg') + offMg, mgPerL),
-      `Nothing has to be entered: the figure of ${storeOf(where)} stands by the reading. To see what it rests on: waterwright store show ${word(storeOf(where))}.`,
+      `Nothing has to be entered: the figure of ${storeOf(where)} follows the reading. To see what it rests on: waterwright store show ${word(storeOf(where))}.`,
     );
   },
   'air-does-not-close': (data, _where, context) => {
     const mgPerL = densityOf(data, context);
     const offMg = numberOf(data, 'offMg');
     const by = saidMassWithin({ massMg: Math.abs(offMg), u95Mg: numberOf(data, 'u95Mg') }, mgPerL);
+    const within = saidDoubt(numberOf(data, 'u95Mg'), mgPerL);
     const humidity = saidValueAt(numberOf(data, 'percent'), 0, '%');
-    const [text, causes] =
-      offMg < 0
-        ? [
-            `${by} of the vapour that people gave off since the last line is missing: it reached neither the condensate counter nor the air (humidity ${humidity}, ${textOf(data, 'ref')}).`,
-            'Another condenser or a cold surface may be collecting, people may have been fewer or less active, or a counter is wrong.',
-          ]
-        : [
-            `${by} more vapour came since the last line than people give off: it is in the condensate counter or in the air (humidity ${humidity}, ${textOf(data, 'ref')}).`,
-            'Water may be evaporating somewhere in the cabin, people may have been more or more active, or a counter is wrong.',
-          ];
+    const ref = textOf(data, 'ref');
+    if (offMg < 0)
+      return say(
+        `Since the humidity was last read, ${by} of what people give off reached neither the condensate counter nor the cabin air, which stands at ${humidity} relative humidity (${ref}). Another condenser or a cold surface may be collecting it, fewer people may have been here or less active, or a counter is wrong.`,
+        `a balance within ${within}`,
+        `${saidMass(-offMg, mgPerL)} too little`,
+        'Look at the bags and coils of other condensers and at cold walls, and read the humidity once more.',
+      );
     return say(
-      `${text} ${causes}`,
-      `a balance within ${saidDoubt(numberOf(data, 'u95Mg'), mgPerL)}`,
-      `${offMg < 0 ? 'less' : 'more'} by ${saidMass(Math.abs(offMg), mgPerL)}`,
-      'Look at the bags and coils of the other condensers and at cold walls, and read the humidity once more.',
+      `Since the humidity was last read, ${by} more came to the condensate counter and into the cabin air, which stands at ${humidity} relative humidity (${ref}), than people give off. Water may be evaporating somewhere in the cabin, more people may have been here or more active, or a counter is wrong.`,
+      `a balance within ${within}`,
+      `${saidMass(offMg, mgPerL)} too much`,
+      'Look for wet places, open water and things hung up to dry, and read the humidity once more.',
     );
   },
   'means-disagree': (data, _where, context) => {
     const within = saidDoubt(numberOf(data, 'u95Mg'), densityOf(data, context));
     return say(
-      `${entryOf(data)} says ${bareMassOf(data, 'saidMg', context)}, and ${bareMassOf(data, 'otherMg', context)} by ${textOf(data, 'means')}; for the same water the two should agree within ${within}. Both are used, each by its doubt.`,
+      `${entryOf(data)} says ${bareMassOf(data, 'saidMg', context)}, and ${bareMassOf(data, 'otherMg', context)} by ${textOf(data, 'means')}; for the same water the two should agree within ${within}. Both are used, the surer one more, and the movement is taken to be as doubtful as they disagree.`,
       `${bareMassOf(data, 'saidMg', context)}, within ${within}`,
       bareMassOf(data, 'otherMg', context),
       `Look at both figures. If one has a slip: waterwright log undo ${entryNo(data)}, and enter it again.`,
     );
   },
   'doubts-do-not-fit': (data) => {
-    const factor = roundAtPlace(numberOf(data, 'factor'), -2);
+    const factor = saidValueAt(numberOf(data, 'factor'), -2, '');
     const isWider = numberOf(data, 'factor') > 1;
+    const { what, remedy } = misfit(textOf(data, 'of'), textOf(data, 'kind'), isWider);
     return say(
-      `The last ${textOf(data, 'readings')} readings of ${textOf(data, 'of')} scatter ${factor} times as widely as the outpost file declares. ${isWider ? 'What rests on them is known less surely than it is printed.' : 'What rests on them is known more surely than it is printed.'}`,
+      `The last ${textOf(data, 'readings')} ${what} scatter ${factor} times as widely as their doubts say. Figures that rest on them are ${isWider ? 'less sure' : 'surer'} than their ± says.`,
       'a factor from 0.8 to 1.25',
       factor,
-      isWider
-        ? `Have ${textOf(data, 'of')} looked at; if it is as good as it gets, declare wider doubts for it in the outpost file: waterwright book outpost FILE.`
-        : `Declare narrower doubts for ${textOf(data, 'of')} in the outpost file: waterwright book outpost FILE.`,
+      remedy,
     );
   },
   'reading-before-calibration': (data) =>
     say(
-      `${entryOf(data)} has a reading of ${textOf(data, 'instrument')} from before its calibration of ${textOf(data, 'calibratedOn')}. The declared doubts were not yet true then; the reading is used with them all the same.`,
+      `${entryOf(data)} has a reading of ${textOf(data, 'instrument')} from before its calibration on ${textOf(data, 'calibratedOn')}. The declared doubts were not yet true then; the reading is used with them all the same.`,
       `a reading from ${textOf(data, 'calibratedOn')} on`,
       'an earlier one',
       `If the date is right, nothing is to be done; else correct it in the outpost file: waterwright book outpost FILE.`,
@@ -87,13 +85,42 @@ export const doubtWords = {
         ? 'Nothing stands in for it, since its daily mean is not known yet.'
         : `Its daily mean stands in: ${saidMassWithin({ massMg: stoodIn, u95Mg: numberOf(data, 'u95Mg') }, densityOf(data, context))}.`;
     return say(
-      `${textOf(data, 'instrument')} was replaced (${textOf(data, 'ref')}) and nobody read the old one at the end: what passed since its last reading is not counted. ${what}`,
+      `${entryOf(data)} replaced ${textOf(data, 'instrument')}, and nobody read the old one at the end: what passed since its last reading is not counted. ${what}`,
       'a last reading of the old counter',
-      maybeText(data, 'endedAt') ?? 'none',
+      'no reading',
       `If it was read after all: waterwright log undo ${entryNo(data)}, and enter the replacement again with --ended-at.`,
     );
   },
 } satisfies Partial<Words<AccountFindingCode>>;
+
+/** What the first word on a content was, by whose word it was. */
+const firstWords: ReadonlyMap<string, string> = new Map([
+  ['opening', 'the opening'],
+  ['loader\u2019s certificate', 'the loader\u2019s figure'],
+]);
+
+const OUTPOST_FILE = 'in the outpost file: waterwright book outpost FILE.';
+
+/** What scatters, and what can be done: an instrument can be looked at, a way of reading and an assumption cannot. */
+function misfit(of: string, kind: string, isWider: boolean): { what: string; remedy: string } {
+  if (kind === 'assumption')
+    return {
+      what: `closings of the balance of ${of}`,
+      remedy: `Look at the norms of people ${OUTPOST_FILE}`,
+    };
+  const declare = `Declare ${isWider ? 'wider' : 'narrower'} doubts for`;
+  if (kind === 'way')
+    return {
+      what: `readings "${of}"`,
+      remedy: `Give such a reading its own ± when you enter it, or ${declare.toLowerCase()} the stores ${OUTPOST_FILE}`,
+    };
+  return {
+    what: `readings of ${of}`,
+    remedy: isWider
+      ? `Have ${of} looked at. If it is as good as it gets, ${declare.toLowerCase()} it ${OUTPOST_FILE}`
+      : `${declare} ${of} ${OUTPOST_FILE}`,
+  };
+}
 
 function slowLoss(perDayMg: number, mgPerL: number | null): string {
   return ` A slow loss of ${saidMass(perDayMg, mgPerL)} a day since then would look the same.`;

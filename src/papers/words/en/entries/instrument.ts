@@ -31,10 +31,14 @@ function newFigures(
 ): (string | false)[] {
   const { calibrationRelative: relative, calibrationAbsolute: absolute, litresPerCount } = body;
   return [
-    relative !== undefined && `good to ${saidValue(100 * COVERAGE * relative, '%')}`,
-    absolute !== undefined && `good to ${saidValue(COVERAGE * absolute, unitOf(body.instrument, context))}`,
+    relative !== undefined && `good to ${within(100 * COVERAGE * relative, '%')}`,
+    absolute !== undefined && `good to ${within(COVERAGE * absolute, unitOf(body.instrument, context))}`,
     litresPerCount !== undefined && `${saidValue(1000 * litresPerCount, 'mL')} a count`,
   ];
+}
+
+function within(u95: number, unit: string): string {
+  return `\u00B1\u00A0${saidValue(u95, unit)}`;
 }
 
 function unitOf(instrument: string, { instruments }: EntryContext): string {
