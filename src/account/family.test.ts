@@ -67,7 +67,7 @@ describe.each([HOLM_WORLD, CORRIE_WORLD])('any history at $name', (world) => {
         expect(depthOf(family)).toBeLessThanOrEqual(4);
         if (family.some((part) => part.parts.length > 0)) trees += 1;
       }),
-      { seed: 21470414, numRuns: 150 },
+      { seed: 21470414, numRuns: 250 },
     );
     expect(trees).toBeGreaterThan(10);
   });
