@@ -54,7 +54,8 @@ export async function openBrowser(): Promise<Browser> {
 export function waterwright(words: readonly string[], env: NodeJS.ProcessEnv = {}): string {
   const { status, stdout, stderr } = spawnSync(process.execPath, [PROGRAM, ...words], {
     encoding: 'utf8',
-    env: { ...process.env, NO_COLOR: '1', COLUMNS: '100', ...env },
+    // Where no locale is set the command line prints ASCII signs, and the page does not.
+    env: { ...process.env, LC_ALL: 'C.UTF-8', NO_COLOR: '1', COLUMNS: '100', ...env },
   });
   if (status !== 0) throw new Error(`waterwright ${words.join(' ')} ended with ${status}: ${stderr}`);
   return stdout;
