@@ -153,10 +153,12 @@ class Cabin {
     const perPercentKg = vapourKg(50.5) - vapourKg(49.5);
     const percent =
       50 + (this.#airKg - vapourKg(50)) / perPercentKg + this.#offsetPercent + 1.5 * chance.normal();
-    this.told.goTo(day, 21).tell(
-      'day-line',
-      airyLine(day, { condensateL: this.#countedL, percent: Math.round(10 * percent) / 10 }),
-    );
+    this.told
+      .goTo(day, 21)
+      .tell(
+        'day-line',
+        airyLine(day, { condensateL: this.#countedL, percent: Math.round(10 * percent) / 10 }),
+      );
   }
 
   get said(): readonly number[] {
@@ -167,7 +169,9 @@ class Cabin {
 describe('a second condenser that no meter counts', () => {
   const CABINS = 150;
 
-  test('shows as water that is missing within a day of its start; an honest fortnight seldom asks', { timeout: 60_000 }, () => {
+  test('shows as water that is missing within a day of its start; an honest fortnight seldom asks', {
+    timeout: 60_000,
+  }, () => {
     let [asked, found, lines] = [0, 0, 0];
     for (let seed = 1; seed <= CABINS; seed += 1) {
       const cabin = new Cabin(seed);

@@ -27,7 +27,11 @@ const FITS = 2;
  * two being what the other store was expected to hold.
  * @returns whether the two look like swapped labels
  */
-export function noteFarOff(fold: Fold, entry: AnyEntry, mine: Omit<FarOffReading, 'entry' | 'entryNo' | 'ref' | 'atMs'>) {
+export function noteFarOff(
+  fold: Fold,
+  entry: AnyEntry,
+  mine: Omit<FarOffReading, 'entry' | 'entryNo' | 'ref' | 'atMs'>,
+) {
   const reading: FarOffReading = {
     ...mine,
     atMs: entry.happenedAtMs,

@@ -2,7 +2,13 @@
 import { describe, expect, test } from 'vitest';
 import { holm, litres, type Told } from '../../tests/journeys/told.ts';
 import { element } from '../../tests/reference/dense.ts';
-import { type Act, type History, type Prior, solveAsBatch } from '../../tests/reference/history.ts';
+import {
+  type Act,
+  type FusedAct,
+  type History,
+  type Prior,
+  solveAsBatch,
+} from '../../tests/reference/history.ts';
 import type { Body } from '../book/index.ts';
 import { type Chance, seededChance } from '../ground/maths/index.ts';
 import { errorKey } from './error-state.ts';
@@ -53,11 +59,11 @@ const PRIORS: readonly Prior[] = [
 ].map(([mean, u]) => ({ mean: mean!, variance: u! * u! }));
 
 /** The same story told to the account and written as one batch of measurements. */
-function story(seed: number): { told: Told; history: History; disagreements: number } {
+function story(seed: number): { told: Told; history: History<Act | FusedAct>; disagreements: number } {
   const chance = seededChance({ seed });
   // Nothing flows by itself while the story goes on, and no opening is watched: states are the stores and the meters.
   const told = holm();
-  const acts: Act[] = [];
+  const acts: (Act | FusedAct)[] = [];
   const placeOfMeter = (name: (typeof METERS)[number] | null) =>
     name === null ? -1 : STORES.length + METERS.indexOf(name);
   for (let act = 0; act < 12; act += 1) {

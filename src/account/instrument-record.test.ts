@@ -16,8 +16,7 @@ test('the root of the mean of squared innovations over their variances', () => {
 
 test('the youngest sixty count; a reading of what is known exactly says nothing', () => {
   let record: readonly number[] = [];
-  for (let k = 1; k <= 75; k += 1)
-    record = withReading(record, { innovation: Math.sqrt(k), variance: 1 });
+  for (let k = 1; k <= 75; k += 1) record = withReading(record, { innovation: Math.sqrt(k), variance: 1 });
   expect(record).toHaveLength(60);
   expect(record[0]).toBeCloseTo(16, 12);
   expect(record.at(-1)).toBeCloseTo(75, 12);
@@ -37,10 +36,9 @@ function weighed(seed: number, times: number): { factor: number; saidAt: number 
   let saidAt: number | null = null;
   for (let k = 1; k <= READINGS; k += 1) {
     const value = Math.round(1000 * (trueL + offsetL + times * randomL * chance.normal())) / 1000;
-    told
-      .goTo(0, 21 + k / 60)
-      .tell('weigh', { store: 'C-04', amount: litres(value), method: 'balance' });
-    if (saidAt === null && k >= 20 && k % 5 === 0 && told.findings('doubts-do-not-fit').length > 0) saidAt = k;
+    told.goTo(0, 21 + k / 60).tell('weigh', { store: 'C-04', amount: litres(value), method: 'balance' });
+    if (saidAt === null && k >= 20 && k % 5 === 0 && told.findings('doubts-do-not-fit').length > 0)
+      saidAt = k;
   }
   const factor = told.position().records.find(({ of }) => of === 'balance')?.factor ?? Number.NaN;
   return { factor, saidAt, said: told.findings('doubts-do-not-fit').length > 0 };

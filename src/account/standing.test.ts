@@ -64,7 +64,13 @@ describe('in a book', () => {
   test('a measured fill of an empty store, and what comes aboard, are sources of their own', () => {
     const told = holm();
     told.goTo(1, 9).tell('movement', { from: 'R1', to: 'C-03', amount: litres(18, 0.2) });
-    const store = { store: 'V-1', kind: 'container', capacityL: 22, usableRemainderL: 0.6, grade: 'drinking' };
+    const store = {
+      store: 'V-1',
+      kind: 'container',
+      capacityL: 22,
+      usableRemainderL: 0.6,
+      grade: 'drinking',
+    };
     const berth = { visit: 'Skiff', peopleArrive: 0, stores: [{ ...store, amount: litres(20, 0.4) }] };
     told.goTo(1, 10).tell('visit-berth', berth);
     expect([wordOf(told, 'C-03'), wordOf(told, 'V-1')]).toEqual(['only source', 'only source']);

@@ -110,7 +110,13 @@ function rareAct({ estimator, dense, chance }: ReturnType<typeof pair>): void {
     const factor = 2 * chance.uniform() - 1;
     for (const each of [estimator, dense]) each.lean(place, on, factor);
   } else {
-    const flow = { from: -1, to: SIZE, calibration: STORES, massKg: 9 * chance.uniform(), uKg: chance.uniform() };
+    const flow = {
+      from: -1,
+      to: SIZE,
+      calibration: STORES,
+      massKg: 9 * chance.uniform(),
+      uKg: chance.uniform(),
+    };
     const [from, to] = [chance.integerBelow(STORES), chance.integerBelow(STORES)];
     for (const each of [estimator, dense]) {
       each.add(0, 0);

@@ -1,6 +1,13 @@
 // Best values within walls by brute force: every store free, on its lower wall or on its upper one, and the best of all that hold.
-import type { Walls } from '../../src/account/positivity.ts';
-import { type Matrix, made, solver } from './dense.ts';
+import type { Matrix } from '../../src/ground/maths/index.ts';
+import { made, solver } from './dense.ts';
+
+/** A store and its walls, as the account has them. */
+interface Walls {
+  readonly place: number;
+  readonly lowKg: number;
+  readonly highKg: number;
+}
 
 export interface Free {
   readonly mean: Float64Array;

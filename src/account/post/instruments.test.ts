@@ -56,11 +56,12 @@ describe('calibrated anew', () => {
   });
 
   test('by the doubts of the entry where it tells them; a walk starts from there', () => {
-    const told = taught(
-      changed('reading: amount', 'driftRelativePerSqrtDay: 0.001, reading: amount', HOLM),
-    );
+    const told = taught(changed('reading: amount', 'driftRelativePerSqrtDay: 0.001, reading: amount', HOLM));
     told.goTo(2, 9).tell('instrument-calibrated', { instrument: 'fill-meter', calibrationRelative: 0.004 });
-    const learned = told.goTo(6, 9).position().learned.find(({ of }) => of === 'fill-meter');
+    const learned = told
+      .goTo(6, 9)
+      .position()
+      .learned.find(({ of }) => of === 'fill-meter');
     expect(learned?.assumedU).toBe(0.004);
     expect(learned?.u).toBeCloseTo(Math.sqrt(0.004 ** 2 + 0.001 ** 2 * 4), 12);
   });
@@ -145,7 +146,12 @@ describe('replaced, and the old one read at the end', () => {
     // The line is the new beginning of both.
     told.goTo(3, 21).tell('day-line', line(3, { strokes: 200 }));
     expect(drunkL(told) - before).toBeCloseTo((120 + 90 + 200) * 0.025, 6);
-    expect(told.position().usageDays('drinking').map(({ day }) => day)).toEqual([1, 2, 3]);
+    expect(
+      told
+        .position()
+        .usageDays('drinking')
+        .map(({ day }) => day),
+    ).toEqual([1, 2, 3]);
   });
 
   test('single drinks of the open interval are inside what the old one says', () => {
@@ -191,9 +197,19 @@ describe('replaced, and nobody read the old one', () => {
     expect(told.believed('C-01').uL).toBeGreaterThan(uBefore);
     told.goTo(4, 21).tell('day-line', line(4, { strokes: 100 }));
     told.goTo(5, 21).tell('day-line', line(5));
-    expect(told.position().usageDays('drinking').map(({ day }) => day)).toEqual([1, 2, 3, 5]);
+    expect(
+      told
+        .position()
+        .usageDays('drinking')
+        .map(({ day }) => day),
+    ).toEqual([1, 2, 3, 5]);
     // Flushes do not go through it.
-    expect(told.position().usageDays('technical').map(({ day }) => day)).toEqual([1, 2, 3, 4, 5]);
+    expect(
+      told
+        .position()
+        .usageDays('technical')
+        .map(({ day }) => day),
+    ).toEqual([1, 2, 3, 4, 5]);
   });
 
   test('the mean does not learn from the day of the gap', () => {

@@ -42,7 +42,11 @@ test('an instrument is calibrated or replaced by fields that read as they are sa
     'calibration-absolute: a number in its own unit, one standard deviation, if known',
     'litres-per-count: a number, if known',
   ];
-  expect(form('instrument-calibrated')).toEqual(['instrument: an instrument', ...doubts, 'how: text, if known']);
+  expect(form('instrument-calibrated')).toEqual([
+    'instrument: an instrument',
+    ...doubts,
+    'how: text, if known',
+  ]);
   expect(form('instrument-replaced')).toEqual([
     'instrument: an instrument',
     'serial: text',

@@ -55,7 +55,9 @@ test('a counter that is replaced: where it stood, shares in per cent, and a read
       'litres-per-count': '0.0247',
     }),
   ).toEqual({ instrument: 'strokes', calibrationRelative: 0.004, litresPerCount: 0.0247 });
-  expect(codeOf('instrument-replaced', { instrument: 'strokes', serial: 'DS-32' })).toBe('field-needed starts-at');
+  expect(codeOf('instrument-replaced', { instrument: 'strokes', serial: 'DS-32' })).toBe(
+    'field-needed starts-at',
+  );
   expect(codeOf('instrument-calibrated', { instrument: 'strokse' })).toBe('not-in-book instrument');
   expect(codeOf('instrument-calibrated', { instrument: 'strokes', 'calibration-relative': 'one' })).toMatch(
     /calibration-relative$/,

@@ -19,11 +19,7 @@ function opened(outpost: string, stores = holmOpening().stores): Told {
 }
 
 /** The balance was calibrated on Day 5. */
-const CALIBRATED = changed(
-  'logMethod: balance }',
-  'logMethod: balance, calibratedOn: 2147-01-05 }',
-  HOLM,
-);
+const CALIBRATED = changed('logMethod: balance }', 'logMethod: balance, calibratedOn: 2147-01-05 }', HOLM);
 
 /** A week in which everything that people give off comes to the condenser. */
 function quietWeek(): Told {
@@ -134,14 +130,12 @@ export const doubtSamples = {
     (told) => weighOften(told, 0.3),
     (told) => weighOften(told, 0.05),
   ),
-  'reading-before-calibration': sample(
-    'An instrument was read before the day of its calibration.',
-    () =>
-      failureOf(
-        'reading-before-calibration',
-        (told) => told.goTo(2).tell('weigh', { store: 'C-04', amount: litres(18), method: 'balance' }),
-        () => opened(CALIBRATED),
-      ),
+  'reading-before-calibration': sample('An instrument was read before the day of its calibration.', () =>
+    failureOf(
+      'reading-before-calibration',
+      (told) => told.goTo(2).tell('weigh', { store: 'C-04', amount: litres(18), method: 'balance' }),
+      () => opened(CALIBRATED),
+    ),
   ),
   'counter-gap': toldSample(
     'counter-gap',
