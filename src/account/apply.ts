@@ -4,6 +4,8 @@ import { dayOf } from '../ground/units/index.ts';
 import type { Fold } from './fold.ts';
 import { noteEntry } from './note.ts';
 import { post } from './post/index.ts';
+import { askAbout, askedAbout } from './questions/ask.ts';
+import { isProposedCopy } from './questions/copies.ts';
 
 /** Kinds that say how much water there is or was moved. */
 const tellsOfStocks: ReadonlySet<Kind> = new Set([
@@ -31,7 +33,11 @@ export function applyEntry(fold: Fold, entry: AnyEntry): void {
   fold.lastEntryMs = entry.happenedAtMs;
   if (tellsOfStocks.has(entry.kind)) noteBeforeOpening(fold, entry);
   if (entry.late !== undefined) noteLate(fold, entry);
+  if (isProposedCopy(fold, entry)) return;
+  // A ledger alone has nothing to hold an entry against.
+  if (fold.estimating) askAbout(fold, entry);
   post(fold, entry);
+  askedAbout(fold);
 }
 
 function noteBeforeOpening(fold: Fold, entry: AnyEntry): void {

@@ -87,7 +87,7 @@ function readAir(
     mgPerL: fold.mgPerL,
     percent,
   };
-  noteEntry(fold, entry, { code: 'air-does-not-close', severity: 'act-today', data });
+  noteEntry(fold, entry, { code: 'air-does-not-close', severity: 'act-today', field: CABIN_AIR, data });
 }
 
 function offsetOf(fold: Fold, { id, calibration }: Instrument, weight: number): SharedError[] {

@@ -11,7 +11,7 @@ import { noteEntry } from './note.ts';
 import { gradesOfCounter } from './tally.ts';
 
 /** More than the unit's limit times this is asked about. Ours, no source. */
-const LEAP_FACTOR = 1.5;
+export const LEAP_FACTOR = 1.5;
 
 /**
  * Reads the counters of a day line, of a swap or of a meter entry.
@@ -98,7 +98,8 @@ function countedMg(fold: Fold, entry: AnyEntry, reading: Reading): number | null
   // More than can have passed, on the way over the modulus: it did not roll over, it fell.
   if ((massMg === null && state.last !== null) || (isLeap && value < last)) {
     const data = { instrument: instrument.name, last, value, unit: instrument.unit };
-    noteEntry(fold, entry, { code: 'counter-backwards', severity: 'act-today', field: instrument.id, data });
+    const code = looksReplaced(fold, reading, mostMg) ? 'counter-replaced' : 'counter-backwards';
+    noteEntry(fold, entry, { code, severity: 'act-today', field: instrument.id, data });
     return null;
   }
   if (isLeap) {
@@ -106,6 +107,11 @@ function countedMg(fold: Fold, entry: AnyEntry, reading: Reading): number | null
     noteEntry(fold, entry, { code: 'counter-leaps', severity: 'act-today', field: instrument.id, data });
   }
   return massMg;
+}
+
+/** A running total that stands where a new counter would, which began at nought since the last reading. */
+function looksReplaced(fold: Fold, { instrument, value, running }: Reading, mostMg: number | null): boolean {
+  return running && mostMg !== null && value * mgPerCount(fold, instrument) <= mostMg;
 }
 
 /** More than the unit can pass in that time is a slip of a digit, or a replaced counter; null where no limit is known. */

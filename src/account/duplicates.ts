@@ -1,16 +1,16 @@
 // The same act entered twice: same ends, same amount, told by another source, or told again at once, or by a clock that runs apart.
-import type { AnyEntry } from '../book/index.ts';
+import type { AnyEntry, Entry } from '../book/index.ts';
 import { msPerMinute } from '../ground/units/index.ts';
 import type { Fold, RecentMovement } from './fold.ts';
 import { entryNoOf, noteEntry, refOf } from './note.ts';
 
 /** A double tap of the same person comes within this time. */
-const DOUBLE_TAP_MS = 2 * msPerMinute;
+export const DOUBLE_TAP_MS = 2 * msPerMinute;
 /** Copies of one act by two people differ by no more than this. */
-const SAME_ACT_MS = 30 * msPerMinute;
+export const SAME_ACT_MS = 30 * msPerMinute;
 /** Clocks of two places differ by whole quarters of an hour, at most by this. */
-const CLOCK_STEP_MS = 15 * msPerMinute;
-const WIDEST_CLOCK_MS = 14 * 60 * msPerMinute;
+export const CLOCK_STEP_MS = 15 * msPerMinute;
+export const WIDEST_CLOCK_MS = 14 * 60 * msPerMinute;
 /** So many movements are compared with at the least; nobody copies an act after more of them. */
 const MOST_RECENT = 200;
 
@@ -42,16 +42,7 @@ type MovedFacts = Pick<RecentMovement, 'from' | 'to' | 'massMg' | 'startAtMs' | 
  * @returns whether the movement counts
  */
 export function countsOnce(fold: Fold, entry: AnyEntry, movement: MovedFacts): boolean {
-  const mine: RecentMovement = {
-    ...movement,
-    entry: entry.id,
-    ref: refOf(entry),
-    entryNo: entryNoOf(entry),
-    site: entry.site,
-    atMs: entry.happenedAtMs,
-    source: entry.source ?? null,
-    by: entry.by,
-  };
+  const mine = asRecent(entry, movement);
   const decision = fold.decisions.get(entry.id);
   const twin = decision === undefined ? findTwin(fold, mine) : null;
   remember(fold, mine);
@@ -78,6 +69,33 @@ export function countsOnce(fold: Fold, entry: AnyEntry, movement: MovedFacts): b
     entries: [twin.movement.entry],
   });
   return false;
+}
+
+/** A push as one movement, by which another one like it is seen. */
+export function pushedFacts({ from, to, startAtMs }: Entry<'push'>['body']): MovedFacts {
+  const key = (legs: readonly { readonly store: string }[]) => legs.map((leg) => leg.store).join('+');
+  const massMg = from.reduce((sum, leg) => sum + leg.amount.massMg, 0);
+  return { from: key(from), to: key(to), massMg, startAtMs: startAtMs ?? null, person: null };
+}
+
+/** Is the movement about to be proposed as a twin, or decided to be one? Such a one is left out, and nothing else is asked about it. */
+export function isTwin(fold: Fold, entry: AnyEntry, movement: MovedFacts): boolean {
+  const decision = fold.decisions.get(entry.id);
+  if (decision !== undefined) return decision.decision === 'merge';
+  return findTwin(fold, asRecent(entry, movement)) !== null;
+}
+
+function asRecent(entry: AnyEntry, movement: MovedFacts): RecentMovement {
+  return {
+    ...movement,
+    entry: entry.id,
+    ref: refOf(entry),
+    entryNo: entryNoOf(entry),
+    site: entry.site,
+    atMs: entry.happenedAtMs,
+    source: entry.source ?? null,
+    by: entry.by,
+  };
 }
 
 function findTwin(

@@ -4,6 +4,12 @@ import { addTimes, type Innovation, rowsOfRead, type Term } from './joseph.ts';
 /** A variance of this share of what it is a difference of is rounding: a gain made of it would be chance. */
 const ROUNDING = 1e-13;
 
+/** Values, and the lower triangle of their covariance row after row. */
+export interface EstimatorData {
+  readonly mean: Float64Array;
+  readonly covariance: Float64Array;
+}
+
 /**
  * State: one value for each store, calibration error and gauge offset, and the covariance of them all.
  * Movements predict (order n), readings update (order n²); the same calls in the same order give the same bits,
@@ -172,11 +178,23 @@ export class Estimator {
   }
 
   clone(): Estimator {
-    const copy = new Estimator(0);
-    copy.#size = this.#size;
-    copy.#mean = this.#mean.slice(0, this.#size);
-    copy.#covariance = this.#covariance.slice(0, triangle(this.#size));
-    return copy;
+    return Estimator.of(this.data());
+  }
+
+  /** Values and covariances as they stand, copied. */
+  data(): EstimatorData {
+    return {
+      mean: this.#mean.slice(0, this.#size),
+      covariance: this.#covariance.slice(0, triangle(this.#size)),
+    };
+  }
+
+  static of({ mean, covariance }: EstimatorData): Estimator {
+    const made = new Estimator(0);
+    made.#size = mean.length;
+    made.#mean = mean.slice();
+    made.#covariance = covariance.slice();
+    return made;
   }
 
   /** One row of the covariance, whole. */

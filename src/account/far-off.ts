@@ -1,20 +1,9 @@
 // Two stores of which each was read as the other: swapped labels, or one name taken for the other.
 import type { AnyEntry } from '../book/index.ts';
 import { msPerDay } from '../ground/units/index.ts';
+import type { FarOffReading } from './far-off-reading.ts';
 import type { Fold } from './fold.ts';
 import { entryNoOf, noteEntry, refOf } from './note.ts';
-
-/** A reading that was far off: what it said, what was expected, and how surely (one standard deviation of the difference). */
-export interface FarOffReading {
-  readonly store: string;
-  readonly atMs: number;
-  readonly entry: string;
-  readonly ref: string;
-  readonly entryNo: string;
-  readonly readMg: number;
-  readonly expectedMg: number;
-  readonly uMg: number;
-}
 
 /** Two labels that were swapped show within this time. Ours, no source. */
 const SAME_SWAP_MS = 14 * msPerDay;

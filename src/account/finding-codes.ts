@@ -44,4 +44,12 @@ export type AccountFindingCode =
   | 'unit-doubt'
   | 'unit-alarm'
   | 'late-in-closed-day'
+  | 'amount-implausible'
+  | 'reading-implausible'
+  | 'counter-replaced'
+  | 'copy-proposed'
+  | 'time-implausible'
+  | 'order-impossible'
+  | 'store-doubtful'
+  | 'people-differ'
   | 'no-reading';

@@ -7,6 +7,7 @@ import { rememberEntry, rememberReading, type StoreState } from './store-state.t
 
 /** Moves water. */
 export function flow(fold: Fold, entry: AnyEntry, what: Flow): void {
+  const onPosted = fold.watcher?.onFlow?.(fold, entry, what);
   fold.ledger.post(what.from.account, what.to.account, what.massMg);
   if (fold.estimating) {
     fold.estimator.move({
@@ -17,6 +18,7 @@ export function flow(fold: Fold, entry: AnyEntry, what: Flow): void {
       uKg: what.uMg / MG_PER_KG,
     });
   }
+  onPosted?.();
   follow(fold, entry, what);
 }
 
@@ -27,10 +29,8 @@ export function follow(fold: Fold, entry: AnyEntry, what: Flow): void {
   passIdentity(fold, entry, what);
   for (const end of [what.from, what.to]) touch(end.store, entry);
   // A measured fill of an empty store is one of the few moments at which its content is known.
-  if (fillsEmpty && what.to.store !== null) {
-    const { uMg } = contentOf(fold, what.to.store);
-    rememberReading(what.to.store, { atMs: entry.happenedAtMs, how: 'filled', entry: entry.id, uMg });
-  }
+  if (fillsEmpty && what.to.store !== null)
+    rememberReading(what.to.store, { atMs: entry.happenedAtMs, how: 'filled', entry: entry.id });
   // Counted water passes through a buffer between two readings: only what a person moved is held against the room.
   if (what.plumbing !== true) checkRoom(fold, entry, what.to.store);
 }

@@ -6,13 +6,15 @@ import { indexOutpost } from '../outpost/index.ts';
 import { type CounterState, cloneCounter, openCounter } from './counter-state.ts';
 import { type ErrorKind, type ErrorState, errorKey, walkTo } from './error-state.ts';
 import { Estimator } from './estimator.ts';
-import type { FarOffReading } from './far-off.ts';
+import type { FarOffReading } from './far-off-reading.ts';
 import type { AccountFindingCode } from './finding-codes.ts';
 import type { InstrumentRecord } from './instrument-record.ts';
 import { Ledger, storeAccount } from './ledger.ts';
 import { normFlowsOf, poolsOf } from './people-and-air.ts';
+import { cloneHabits, type Habits, noHabits } from './questions/habits.ts';
 import { cloneStore, type StoreFacts, type StoreState } from './store-state.ts';
 import { Usage } from './usage.ts';
+import type { WatcherOf } from './watcher.ts';
 
 export type AccountFinding = Finding<AccountFindingCode> & { readonly atMs: number };
 
@@ -38,6 +40,9 @@ export interface Flow {
   /** It left its source some time ago: what was read of the source since has it inside. */
   readonly leftEarlier?: boolean;
 }
+
+/** Who follows the water while entries are posted. */
+export type Watcher = WatcherOf<Fold, Flow>;
 
 /** A movement that later ones are compared with, to see the same act entered twice. */
 export interface RecentMovement {
@@ -80,6 +85,38 @@ export interface PortChange {
   readonly store: string | null;
 }
 
+/** What a fold holds beside its ledger, its estimator and its usage, as plain data. */
+export interface FoldFields
+  extends Pick<
+    Fold,
+    | 'stores'
+    | 'counters'
+    | 'errors'
+    | 'records'
+    | 'litresPerCount'
+    | 'ports'
+    | 'runs'
+    | 'visits'
+    | 'closedDays'
+    | 'recent'
+    | 'beforeOpening'
+    | 'pools'
+    | 'farOff'
+    | 'saidBeforeCalibration'
+    | 'decisions'
+    | 'dayRule'
+    | 'peopleAboard'
+    | 'openingMs'
+    | 'normsUntilMs'
+    | 'lastLineMs'
+    | 'lastEntryMs'
+    | 'entries'
+    | 'habits'
+  > {
+  /** Findings are shared with copies; each knows how many of the list are its own. */
+  readonly found: { readonly list: AccountFinding[]; readonly count: number };
+}
+
 export class Fold {
   readonly index: OutpostIndex;
   readonly mgPerL: number;
@@ -108,6 +145,8 @@ export class Fold {
   litresPerCount = new Map<string, number>();
   /** Who stood on each port, the present one last. */
   ports = new Map<string, readonly PortChange[]>();
+  /** What this outpost usually does: what questions about new entries rest on. */
+  habits: Habits = noHabits();
   runs = new Map<string, RunState>();
   visits = new Map<string, VisitState>();
   recent: RecentMovement[] = [];
@@ -126,12 +165,19 @@ export class Fold {
   lastLineMs: number | null = null;
   lastEntryMs: number | null = null;
   entries = 0;
+  /** Who follows the water through a pass; nobody hears what a copy does. */
+  watcher: Watcher | null = null;
   /** Without the estimator only whole milligrams are moved: for rebuilding a ledger alone. */
   readonly estimating: boolean;
 
   constructor(
     outpost: Outpost,
-    options: { readonly estimating?: boolean; readonly index?: OutpostIndex; readonly like?: Fold } = {},
+    options: {
+      readonly estimating?: boolean;
+      readonly index?: OutpostIndex;
+      readonly like?: Fold;
+      readonly fields?: FoldFields;
+    } = {},
   ) {
     this.index = options.index ?? indexOutpost(outpost);
     this.estimating = options.estimating ?? true;
@@ -143,8 +189,10 @@ export class Fold {
     this.normFlows = options.like?.normFlows ?? normFlowsOf(outpost);
     this.dayRule = options.like?.dayRule ?? dayRuleOf(outpost);
     this.peopleAboard = outpost.outpost.people;
-    // A copy brings its own stores and ports.
-    if (options.like !== undefined) return;
+    if (options.fields !== undefined) {
+      this.#take(options.fields);
+      return;
+    }
     for (const store of outpost.stores)
       if (store.comesWith === undefined) this.addStore(this.factsOf(store), store.holds ?? null);
     for (const port of outpost.ports) this.ports.set(port.id, []);
@@ -152,50 +200,41 @@ export class Fold {
   }
 
   clone(): Fold {
-    const copy = new Fold(this.index.outpost, { estimating: this.estimating, index: this.index, like: this });
+    const { estimating, index } = this;
+    const copy = new Fold(index.outpost, { estimating, index, like: this, fields: this.fields() });
     copy.ledger = this.ledger.clone();
     copy.estimator = this.estimator.clone();
     copy.usage = this.usage.clone();
-    copy.stores = new Map([...this.stores].map(([id, state]) => [id, cloneStore(state)]));
-    copy.counters = new Map([...this.counters].map(([id, state]) => [id, cloneCounter(state)]));
-    copy.errors = new Map([...this.errors].map(([key, error]) => [key, { ...error }]));
-    copy.records = new Map(this.records);
-    copy.litresPerCount = new Map(this.litresPerCount);
-    copy.ports = new Map(this.ports);
-    copy.runs = new Map(this.runs);
-    copy.visits = new Map(this.visits);
-    copy.closedDays = new Map(this.closedDays);
-    copy.#findings = this.#findings;
-    copy.#findingCount = this.#findingCount;
-    copy.recent = [...this.recent];
-    const {
-      beforeOpening,
-      pools,
-      farOff,
-      saidBeforeCalibration,
-      decisions,
-      dayRule,
-      peopleAboard,
-      openingMs,
-      normsUntilMs,
-      lastLineMs,
-      lastEntryMs,
-      entries,
-    } = this;
-    return Object.assign(copy, {
-      beforeOpening,
-      pools,
-      farOff,
-      saidBeforeCalibration,
-      decisions,
-      dayRule,
-      peopleAboard,
-      openingMs,
-      normsUntilMs,
-      lastLineMs,
-      lastEntryMs,
-      entries,
-    });
+    return copy;
+  }
+
+  /** Everything but the ledger, the estimator and the usage, copied as far as it is changed in place. */
+  fields(): FoldFields {
+    const { beforeOpening, pools, farOff, saidBeforeCalibration, decisions, dayRule, peopleAboard } = this;
+    const { openingMs, normsUntilMs, lastLineMs, lastEntryMs, entries } = this;
+    return {
+      stores: new Map([...this.stores].map(([id, state]) => [id, cloneStore(state)])),
+      counters: new Map([...this.counters].map(([id, state]) => [id, cloneCounter(state)])),
+      errors: new Map([...this.errors].map(([key, error]) => [key, { ...error }])),
+      records: new Map(this.records),
+      litresPerCount: new Map(this.litresPerCount),
+      ports: new Map(this.ports),
+      runs: new Map(this.runs),
+      visits: new Map(this.visits),
+      closedDays: new Map(this.closedDays),
+      recent: [...this.recent],
+      habits: cloneHabits(this.habits),
+      found: { list: this.#findings, count: this.#findingCount },
+      ...{ beforeOpening, pools, farOff, saidBeforeCalibration, decisions, dayRule, peopleAboard },
+      ...{ openingMs, normsUntilMs, lastLineMs, lastEntryMs, entries },
+    };
+  }
+
+  /** Takes the fields over: whoever brought them keeps no hand on them. */
+  #take({ found, ...fields }: FoldFields): void {
+    Object.assign(this, fields);
+    this.#findings = found.list;
+    this.#findingCount = found.count;
   }
 
   factsOf(store: Store): StoreFacts {

@@ -86,11 +86,13 @@ function story(seed: number): { told: Told; history: History<Act | FusedAct>; di
     if (act % 3 !== 2) continue;
     const value = Math.round(1000 * (told.believed(STORES[to]!).valueL + 0.2 * chance.normal())) / 1000;
     told.tell('weigh', { store: STORES[to]!, amount: litres(value, 0.1), instrument: 'fill-meter' });
-    // A reading on the meter is an amount with a calibration, too: its doubt of 0.1 L has that part inside.
-    const shared = 0.01 * value;
-    const u = Math.sqrt(Math.max(0.01 - shared * shared, 0.0025));
+    // What is declared is all there is: half of it at least is new, and the meter's 1 % has no more than the rest.
+    const meterKg = 0.01 * value;
+    const newKg = Math.sqrt(Math.max(0.1 ** 2 - meterKg ** 2, 0.1 ** 2 / 4));
+    const scale = meterKg > 0 ? Math.min(1, Math.sqrt(0.1 ** 2 - newKg ** 2) / meterKg) : 0;
     const places = [to, placeOfMeter('fill-meter')];
-    acts.push({ act: 'read', places, weights: [1, value], value, u: Math.round(u * 1e6) / 1e6 });
+    const u = Math.round(newKg * 1e6) / 1e6;
+    acts.push({ act: 'read', places, weights: [1, scale * value], value, u });
   }
   const priors = [...PRIORS, ...METERS.map((name) => ({ mean: 0, variance: RELATIVE[name] ** 2 }))];
   return { told, history: { priors, acts }, disagreements: told.findings('means-disagree').length };

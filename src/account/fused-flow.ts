@@ -29,6 +29,7 @@ export function fusedFlow(fold: Fold, entry: AnyEntry, what: Flow, others: reado
     other,
     doubt: doubtOf(fold, other.amount, instrumentOf(fold, other)),
   }));
+  const onPosted = fold.watcher?.onFlow?.(fold, entry, what);
   fold.ledger.post(what.from.account, what.to.account, what.massMg);
   const amount = estimator.add(0, 0);
   const [massKg, uKg] = [what.massMg / MG_PER_KG, what.uMg / MG_PER_KG];
@@ -42,6 +43,7 @@ export function fusedFlow(fold: Fold, entry: AnyEntry, what: Flow, others: reado
     if (place >= 0) estimator.lean(place, amount, sign);
   }
   estimator.dropLast();
+  onPosted?.();
   follow(fold, entry, what);
 }
 

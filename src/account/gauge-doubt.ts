@@ -28,28 +28,47 @@ export function gaugeDoubt(
   instrument: Instrument | undefined,
   amount: Amount,
 ): GaugeDoubt {
+  const { unitMg, absoluteMg, relativeMg, sharedMg, statedMg } = partsOf(fold, store, instrument, amount);
+  const calibration = instrument?.calibration ?? {};
+  const newMg = Math.sqrt(Math.max(statedMg * statedMg - sharedMg * sharedMg, (statedMg * statedMg) / 4));
+  // What is declared is all there is: the shared part has no more of it than the new part leaves.
+  const leftMg = Math.sqrt(Math.max(0, statedMg * statedMg - newMg * newMg));
+  const scale = sharedMg > 0 ? Math.min(1, leftMg / sharedMg) : 0;
+  const shared: SharedError[] = [];
+  if (instrument !== undefined && calibration.absolute !== undefined && absoluteMg > 0) {
+    const { place } = fold.error('gauge', instrument.id, calibration.absolute);
+    shared.push({ place, weight: (scale * unitMg) / MG_PER_KG });
+  }
+  if (relativeMg > 0)
+    shared.push({ place: fold.calibrationOf(instrument), weight: (scale * amount.massMg) / MG_PER_KG });
+  const uMg = Math.round(newMg);
+  return { uMg, shared };
+}
+
+/** The instrument that the outpost file names for a store's content. */
+export function gaugeOfStore(fold: Fold, store: string): Instrument | undefined {
+  const gauge = fold.index.stores.get(store)?.gauge;
+  return gauge === undefined ? undefined : fold.index.instruments.get(gauge);
+}
+
+/** Doubt of one reading of a content by the store's own gauge, all parts together, one standard deviation in milligrams. */
+export function readingDoubtMg(fold: Fold, store: string, amount: Amount): number {
+  return Math.round(partsOf(fold, store, gaugeOfStore(fold, store), amount).statedMg);
+}
+
+/** The parts of a reading's doubt in milligrams: one unit of the instrument, its calibration, and all that is stated. */
+function partsOf(fold: Fold, store: string, instrument: Instrument | undefined, amount: Amount) {
+  const { massMg } = amount;
   const unitMg =
     instrument === undefined
       ? fold.mgPerL
-      : mgPerUnit(fold, fold.index.stores.get(store), instrument, amount.massMg);
+      : mgPerUnit(fold, fold.index.stores.get(store), instrument, massMg);
   const calibration = instrument?.calibration ?? {};
   const absoluteMg = (calibration.absolute ?? 0) * unitMg;
-  const relativeMg = (calibration.relative ?? 0) * amount.massMg;
+  const relativeMg = (calibration.relative ?? 0) * massMg;
   const sharedMg = Math.sqrt(absoluteMg * absoluteMg + relativeMg * relativeMg);
-  const statedMg = amount.uMg ?? statedOf(fold, instrument, { unitMg, sharedMg, massMg: amount.massMg });
-  const uMg = Math.round(
-    Math.sqrt(Math.max(statedMg * statedMg - sharedMg * sharedMg, (statedMg * statedMg) / 4)),
-  );
-  const shared: SharedError[] = [];
-  if (instrument !== undefined && calibration.absolute !== undefined && absoluteMg > 0) {
-    shared.push({
-      place: fold.error('gauge', instrument.id, calibration.absolute).place,
-      weight: unitMg / MG_PER_KG,
-    });
-  }
-  if (relativeMg > 0)
-    shared.push({ place: fold.calibrationOf(instrument), weight: amount.massMg / MG_PER_KG });
-  return { uMg, shared };
+  const statedMg = amount.uMg ?? statedOf(fold, instrument, { unitMg, sharedMg, massMg });
+  return { unitMg, absoluteMg, relativeMg, sharedMg, statedMg };
 }
 
 function statedOf(

@@ -1,9 +1,13 @@
 // The door of the account: what other rooms may use.
 export { applyEntry } from './apply.ts';
 export { isPool, pools } from './ends.ts';
+export type { Content, Estimate, Gauging } from './estimates.ts';
 export { Estimator } from './estimator.ts';
+export type { FamilyPart } from './family.ts';
 export type { AccountFindingCode } from './finding-codes.ts';
+export { type FlowsOutcome, flowsOf, type PostedFlow } from './flows.ts';
 export { type AccountFinding, Fold, type VisitState } from './fold.ts';
+export { readingDoubtMg } from './gauge-doubt.ts';
 export { UNACCOUNTED } from './ledger.ts';
 export type { OutpostReader } from './outpost-of-book.ts';
 export {
@@ -13,12 +17,16 @@ export {
   type RecordOfDoubts,
   type StockSum,
 } from './position.ts';
+export type { ReadingAhead, WayOfReading } from './reading-ahead.ts';
 export { Account, type OpenOutcome } from './reckon.ts';
 export { biocidesIn, gradeAfter, type RuleBreak, ruleBreaks, type Side } from './rules.ts';
+export type { AccountSnapshot, SnapshotPlace } from './snapshot.ts';
 export type { Standing } from './standing.ts';
 export { SILENCE_MS } from './state-findings.ts';
 export { type FreeStock, freeStock, notFreeBecause, reserveStock } from './stock.ts';
 export type { StorePosition } from './store-position.ts';
 export type { HoldState, HowKnown, Release, StoreFacts } from './store-state.ts';
+export type { StoreStory } from './story.ts';
+export { storyOf } from './story.ts';
 export { amountWithoutUnit } from './unit-doubt.ts';
 export { MOST_USAGE_DAYS, type UsageDay } from './usage.ts';

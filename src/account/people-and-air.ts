@@ -12,22 +12,27 @@ const UNREAD_RELATIVE_U = 0.5;
 
 /** Flows by the outpost's norms: those that the file names, and those that its norms of people imply. */
 export function normFlowsOf(outpost: Outpost): readonly NormFlow[] {
-  const { norms, normFlows } = outpost;
-  const vapour: NormFlow[] =
-    readsAir(outpost) && norms.vapourCollectedLPerPersonDay !== undefined
-      ? [
-          {
-            id: 'vapour',
-            from: { pool: PEOPLE },
-            to: { pool: CABIN_AIR },
-            litresPerPersonDay: norms.vapourCollectedLPerPersonDay,
-            ...(norms.vapourBetweenDaysRelative !== undefined && {
-              betweenDaysRelative: norms.vapourBetweenDaysRelative,
-            }),
-          },
-        ]
-      : [];
-  return [...normFlows, ...vapour, ...foodOf(outpost)];
+  return [...outpost.normFlows, ...vapourOf(outpost), ...foodOf(outpost)];
+}
+
+/** What people give off into the air; and the part of it that no condenser ever collects, where the file tells that part. */
+function vapourOf(outpost: Outpost): NormFlow[] {
+  const { vapourCollectedLPerPersonDay: collectedL, vapourBetweenDaysRelative: betweenDays } = outpost.norms;
+  if (!readsAir(outpost) || collectedL === undefined) return [];
+  const vapour: NormFlow = {
+    id: 'vapour',
+    from: { pool: PEOPLE },
+    to: { pool: CABIN_AIR },
+    litresPerPersonDay: collectedL,
+    ...(betweenDays !== undefined && { betweenDaysRelative: betweenDays }),
+  };
+  const share = outpost.evaporation?.collectedByCondenserShare ?? 1;
+  if (share <= 0 || share >= 1) return [vapour];
+  const litresPerPersonDay = collectedL / share - collectedL;
+  return [
+    vapour,
+    { id: 'vapour not collected', from: { pool: PEOPLE }, to: { pool: 'outside' }, litresPerPersonDay },
+  ];
 }
 
 /** Water in food and water that the body makes. */

@@ -1,13 +1,14 @@
 // A position: what the account believes at one instant, for every store and for the whole, ready to be shown or run forward.
 import type { DayRule } from '../ground/units/index.ts';
-import type { OutpostIndex } from '../outpost/index.ts';
+import type { NormFlow, OutpostIndex } from '../outpost/index.ts';
 import { type ErrorKind, walkVariance } from './error-state.ts';
 import { type AccountFinding, type Fold, MG_PER_KG, type VisitState } from './fold.ts';
 import { withGapsFilled } from './gaps.ts';
 import { doubtFactor } from './instrument-record.ts';
 import { storeAccount, UNACCOUNTED } from './ledger.ts';
 import { withinWalls } from './positivity.ts';
-import { standingOf } from './standing.ts';
+import { type ReadingAhead, readingsAhead } from './reading-ahead.ts';
+import { isMovedSince, standingOf } from './standing.ts';
 import { stateFindings } from './state-findings.ts';
 import type { StorePosition } from './store-position.ts';
 import { type HowKnown, reasonsOf, type StoreState } from './store-state.ts';
@@ -51,6 +52,8 @@ export interface Position {
   /** Stores that are aboard. */
   readonly stores: readonly StorePosition[];
   readonly sumOf: (stores: readonly string[]) => StockSum;
+  /** What would be known after a reading of a store; null where it cannot be read at any time. */
+  readonly afterReading: (store: string) => ReadingAhead | null;
   /** Every account in whole milligrams; `unaccounted` carries what readings changed. */
   readonly accountsMg: ReadonlyMap<string, number>;
   /** Sum over all accounts: the integer 0. */
@@ -64,6 +67,8 @@ export interface Position {
   readonly lastEntryMs: number | null;
   readonly entries: number;
   readonly closedDays: readonly number[];
+  /** Flows that no meter sees, by the outpost's norms. */
+  readonly norms: readonly NormFlow[];
   readonly learned: readonly LearnedError[];
   readonly records: readonly RecordOfDoubts[];
 }
@@ -87,6 +92,7 @@ export function positionOf(told: Fold, atMs: number): Position {
     peopleAboard: fold.peopleAboard,
     stores,
     sumOf: sumsOf(fold, stores),
+    afterReading: readingsAhead(fold, stores, atMs),
     accountsMg,
     closureMg,
     // What stands in for a missing count says nothing of its own.
@@ -99,6 +105,7 @@ export function positionOf(told: Fold, atMs: number): Position {
     lastEntryMs: fold.lastEntryMs,
     entries: fold.entries,
     closedDays: [...fold.closedDays.keys()],
+    norms: fold.normFlows,
     learned: learnedOf(fold, atMs),
     records: [...fold.records].map(([of, record]) => ({
       of,
@@ -122,7 +129,7 @@ function storePosition(
   { atMs, walled }: { atMs: number; walled: ReadonlyMap<number, number> },
 ): StorePosition {
   const { facts, grade, emptied, gradeHistory, biocides, release, hold, conditional, lastReading } = state;
-  const movedSince = lastReading !== null && state.movedAtMs !== null && state.movedAtMs > lastReading.atMs;
+  const movedSince = lastReading !== null && isMovedSince(lastReading, state.movedAtMs);
   const content = contentIn(fold, state, walled);
   const howKnown: HowKnown = lastReading === null ? 'unknown' : movedSince ? 'reckoned' : lastReading.how;
   return {

@@ -24,6 +24,7 @@ export function readContent(fold: Fold, entry: AnyEntry, state: StoreState, read
   // What the norms say up to now flowed in before the reading, not after it.
   postNorms(fold, entry);
   const before = contentOf(fold, state);
+  fold.watcher?.onRead?.(fold, entry, state, reading);
   const remembered = { atMs: entry.happenedAtMs, how: reading.how, entry: entry.id };
   rememberReading(state, remembered);
   if (!fold.estimating) return;
@@ -36,8 +37,7 @@ export function readContent(fold: Fold, entry: AnyEntry, state: StoreState, read
     uKg: reading.uMg / MG_PER_KG,
     recordOf: reading.instrument ?? reading.how,
   });
-  const uMg = contentOf(fold, state).uMg;
-  state.lastReading = { ...remembered, uMg, redundancy: outcome.isFarOff ? 0 : outcome.redundancy };
+  state.lastReading = { ...remembered, redundancy: outcome.isFarOff ? 0 : outcome.redundancy };
   noteOpeningError(fold, entry, state, openingUKg);
   if (outcome.isFarOff)
     noteReadFarOff(fold, entry, { state, reading, expectedMg: before.massMg, ...outcome });

@@ -47,6 +47,7 @@ export function readState(fold: Fold, entry: AnyEntry, reading: StateReading): R
   const isFarOff = innovation * innovation > FAR_OFF * FAR_OFF * variance;
   const own = estimator.variance(place);
   const redundancy = variance > 0 ? Math.max(0, 1 - own / variance) : 1;
+  // What is asked about by itself says nothing of an instrument; too small a doubt shows in the others all the same.
   if (isFarOff && reading.isOneOfSeveral === true)
     u = doubtBoth(estimator, reading, { variance, times: (innovation * innovation) / variance });
   else if (isFarOff) estimator.widen(place, innovation * innovation);

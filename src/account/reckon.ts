@@ -15,12 +15,17 @@ import {
 import type { Outpost, OutpostFinding, OutpostIndex } from '../outpost/index.ts';
 import { applyEntry } from './apply.ts';
 import { Fold } from './fold.ts';
+import { dataOfFold, foldOfData } from './fold-data.ts';
 import { type OutpostReader, outpostOfBook } from './outpost-of-book.ts';
+import { type AccountSnapshot, freshSince, type SnapshotPlace, sameHeads } from './snapshot.ts';
 
 /** A fold is kept every so many entries, so that a late entry need not start from the first one. */
 const CHECKPOINT_EVERY = 500;
 /** Checkpoints that are kept; older ones are thinned out to every second one. */
 const MOST_CHECKPOINTS = 24;
+
+/** Checkpoints that are put away with it, the youngest ones. */
+const MOST_PUT_AWAY = 8;
 
 interface Checkpoint {
   readonly key: OrderKey;
@@ -47,6 +52,8 @@ export class Account {
   readonly #checkpointEvery: number;
   #reckoned: Reckoned;
   #amendments: Amendments;
+  /** Entries folded since this account was last put away. */
+  #sinceKept = 0;
 
   private constructor(
     port: BookPort,
@@ -73,9 +80,14 @@ export class Account {
       readonly estimating?: boolean;
       readonly checkpointEvery?: number;
       readonly readOutpost?: OutpostReader;
+      /** Where accounts of the whole book are put away between two runs; a view of the past uses none. */
+      readonly snapshots?: SnapshotPlace;
     } = {},
   ): Promise<OpenOutcome> {
     const view = options.view ?? {};
+    const isWhole = view.knownAtMs === undefined && view.asOfMs === undefined;
+    const snapshots = isWhole && options.estimating !== false ? options.snapshots : undefined;
+    const heads = snapshots === undefined ? [] : await port.heads();
     const amendments = await amendmentsOf(port, view);
     const read = await outpostOfBook(port, view, amendments, options.readOutpost);
     if (!read.ok) return read;
@@ -85,8 +97,41 @@ export class Account {
       checkpointEvery: options.checkpointEvery ?? CHECKPOINT_EVERY,
       amendments,
     });
-    await account.#replay(null);
+    if (!(await account.#resume(snapshots?.load() ?? null))) await account.#replay(null);
+    // Entries that came in meanwhile may or may not be in the fold: then it is put away another time.
+    if (snapshots !== undefined && account.#sinceKept >= snapshots.keepAfter) {
+      if (sameHeads(heads, await port.heads())) account.#putAway(snapshots, heads);
+    }
     return { ok: true, account };
+  }
+
+  /** Goes on from an account that was put away; what came in since is taken as it would have been then. */
+  async #resume(snapshot: AccountSnapshot | null): Promise<boolean> {
+    const fresh = snapshot === null ? null : await freshSince(this.#port, snapshot.heads);
+    if (snapshot === null || fresh === null) return false;
+    const thaw = (fold: AccountSnapshot['fold']) => foldOfData(this.#index.outpost, this.#index, fold);
+    this.#reckoned = {
+      fold: thaw(snapshot.fold),
+      last: snapshot.last,
+      checkpoints: snapshot.checkpoints.map(({ key, fold }) => ({ key, fold: thaw(fold) })),
+    };
+    this.#reckoned.fold.decisions = decisionsOf(this.#amendments);
+    return this.take(fresh);
+  }
+
+  #putAway(snapshots: SnapshotPlace, heads: AccountSnapshot['heads']): void {
+    const { fold, last, checkpoints } = this.#reckoned;
+    if (last === null) return;
+    const { happenedAtMs, site, number } = last;
+    snapshots.keep({
+      heads,
+      last: { happenedAtMs, site, number },
+      fold: dataOfFold(fold),
+      checkpoints: checkpoints
+        .slice(-MOST_PUT_AWAY)
+        .map(({ key, fold: kept }) => ({ key, fold: dataOfFold(kept) })),
+    });
+    this.#sinceKept = 0;
   }
 
   get fold(): Fold {
@@ -189,6 +234,7 @@ export class Account {
   #apply(reckoned: Reckoned, entry: AnyEntry, expected = 0): void {
     applyEntry(reckoned.fold, entry);
     reckoned.last = entry;
+    this.#sinceKept += 1;
     const { entries } = reckoned.fold;
     if (entries % this.#checkpointEvery === 0 && isWanted((expected - entries) / this.#checkpointEvery))
       keepCheckpoint(reckoned);
@@ -224,6 +270,6 @@ function spokenOf(entry: AnyEntry): readonly string[] {
   return entry.kind === 'duplicate-decision' ? [entry.body.first, entry.body.second] : [];
 }
 
-function decisionsOf({ decided }: Amendments): Fold['decisions'] {
+export function decisionsOf({ decided }: Amendments): Fold['decisions'] {
   return new Map([...decided].map(([id, { body }]) => [id, { first: body.first, decision: body.decision }]));
 }

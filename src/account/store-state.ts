@@ -28,9 +28,7 @@ export interface LastReading {
   readonly atMs: number;
   readonly how: HowKnown;
   readonly entry: string;
-  /** Doubt of the content just after it, one standard deviation; absent before the estimator has taken it. */
-  readonly uMg?: number;
-  /** How far other evidence checked it: 0 it alone told, 1 it added nothing. */
+  /** How far other evidence checked it: 0 or absent, it alone told; 1, it added nothing. */
   readonly redundancy?: number;
 }
 

@@ -34,7 +34,7 @@ export function deduceInflow(
 }
 
 /** The unit that feeds a store which nothing gauges and no instrument meters. */
-function unmeteredUnit(fold: Fold, store: string) {
+export function unmeteredUnit(fold: Fold, store: string) {
   if (fold.index.stores.get(store)?.gaugedBy !== 'nothing') return undefined;
   return fold.index.outpost.units.find(
     (unit) =>

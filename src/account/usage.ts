@@ -21,8 +21,14 @@ interface OpenUsage {
   isSpoilt: boolean;
 }
 
+/** What is being counted, and what is closed, by grade. */
+export interface UsageData {
+  readonly open: ReadonlyMap<string, OpenUsage>;
+  readonly days: ReadonlyMap<string, readonly UsageDay[]>;
+}
+
 /** Only so many closed intervals are kept: a learner looks no further back. */
-export const MOST_USAGE_DAYS = 60;
+export const MOST_USAGE_DAYS = 90;
 
 /** Grade by grade: what is being counted, and what is closed. */
 export class Usage {
@@ -88,6 +94,17 @@ export class Usage {
   }
 
   clone(): Usage {
-    return new Usage(this.#open, this.#days);
+    return Usage.of(this.data());
+  }
+
+  data(): UsageData {
+    return {
+      open: new Map([...this.#open].map(([grade, open]) => [grade, { ...open }])),
+      days: new Map(this.#days),
+    };
+  }
+
+  static of({ open, days }: UsageData): Usage {
+    return new Usage(open, days);
   }
 }

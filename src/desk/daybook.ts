@@ -12,10 +12,11 @@ import { dayOf, dayStartUtcMs } from '../ground/units/index.ts';
 import type { BookLine, BookSheet, KeptSheet, WordedFinding } from '../papers/index.ts';
 import { type Answer, yes } from './answer.ts';
 import { bookLine, refsIn } from './book-line.ts';
+import { coveredGrades } from './covered-grades.ts';
 import { type Desk, type Moment, positionAt, type Sight, viewOf } from './desk.ts';
 import { findName } from './log/context.ts';
 import { log } from './log/log.ts';
-import { coveredGrades, headOf, wordOf } from './today.ts';
+import { headOf, wordOf } from './today.ts';
 
 export interface BookQuery {
   /** Only this outpost day. */

@@ -1,8 +1,17 @@
 // The desk of one book: its account kept up to date, and what every request needs to know of its moment.
-import { Account, type Fold, type OutpostReader, type Position, positionOf } from '../account/index.ts';
+import {
+  Account,
+  type Fold,
+  type OutpostReader,
+  type Position,
+  positionOf,
+  type SnapshotPlace,
+  type StoreStory,
+  storyOf,
+} from '../account/index.ts';
 import type { AnyDraft, AnyEntry, BookInfo, BookPort, Hash, SecondPerson, View } from '../book/index.ts';
 import { entryId, keepDrafts, plainHash } from '../book/index.ts';
-import { type DayRule, dayOf, dayStartUtcMs } from '../ground/units/index.ts';
+import { type DayRule, dayOf, dayStartUtcMs, type Finding } from '../ground/units/index.ts';
 import { type Answer, no, yes } from './answer.ts';
 import { deskFinding } from './desk-finding.ts';
 
@@ -20,6 +29,8 @@ export interface DeskTools {
   readonly chance: () => Uint8Array;
   /** How the outpost file of the book is read; absent: by its own room. */
   readonly readOutpost?: OutpostReader;
+  /** Where the account of the book is put away between two runs; absent: nowhere. */
+  readonly snapshots?: SnapshotPlace;
 }
 
 export class Desk {
@@ -27,7 +38,7 @@ export class Desk {
   readonly info: BookInfo;
   readonly hash: Hash;
   readonly #chance: () => Uint8Array;
-  readonly #readOutpost: { readonly readOutpost?: OutpostReader };
+  readonly #opening: Pick<DeskTools, 'readOutpost' | 'snapshots'>;
   #account: Account | null = null;
 
   private constructor(port: BookPort, info: BookInfo, tools: DeskTools) {
@@ -35,7 +46,10 @@ export class Desk {
     this.info = info;
     this.hash = tools.hash ?? plainHash;
     this.#chance = tools.chance;
-    this.#readOutpost = tools.readOutpost === undefined ? {} : { readOutpost: tools.readOutpost };
+    this.#opening = {
+      ...(tools.readOutpost !== undefined && { readOutpost: tools.readOutpost }),
+      ...(tools.snapshots !== undefined && { snapshots: tools.snapshots }),
+    };
   }
 
   static async open(port: BookPort, tools: DeskTools): Promise<Desk> {
@@ -46,13 +60,16 @@ export class Desk {
   async account(view: View = {}): Promise<Answer<Account>> {
     const whole = view.knownAtMs === undefined && view.asOfMs === undefined;
     if (whole && this.#account !== null) return yes(this.#account);
-    const opened = await Account.open(this.port, { view, ...this.#readOutpost });
-    if (!opened.ok)
-      return opened.findings === null
-        ? no('wrong use', deskFinding('book-not-begun', { what: 'outpost file' }))
-        : no('bad input', ...opened.findings);
+    const opened = await Account.open(this.port, { view, ...this.#opening });
+    if (!opened.ok) return notBegun(opened.findings);
     if (whole) this.#account = opened.account;
     return yes(opened.account);
+  }
+
+  /** The past of one store in a view: a pass over the whole book. */
+  async story(store: string, view: View = {}): Promise<Answer<StoreStory>> {
+    const told = await storyOf(this.port, store, { view, ...this.#opening });
+    return told.ok ? yes(told.story) : notBegun(told.findings);
   }
 
   /** Keeps drafts and moves the account on. */
@@ -100,6 +117,12 @@ export class Desk {
     const isOver = this.info.purpose === 'practice' && fold.closedDays.has(day);
     return isOver ? dayStartUtcMs(day + 1, fold.dayRule) : presentMs;
   }
+}
+
+function notBegun(findings: readonly Finding[] | null) {
+  return findings === null
+    ? no('wrong use', deskFinding('book-not-begun', { what: 'outpost file' }))
+    : no('bad input', ...findings);
 }
 
 /** Where a request looks: now, as known at an instant, or as of one by all that is known. */

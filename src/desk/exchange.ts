@@ -92,6 +92,7 @@ async function importFieldLog(
     file: request.file,
     ...(fold.openingMs !== null && { context: await earlierLog(desk, fold) }),
     ...(request.untilDay !== undefined && { until: { day: request.untilDay } }),
+    ...(desk.info.purpose !== 'practice' && { nowMs: moment.nowUtcMs }),
   });
   const notTaken = read.findings.filter((finding) => finding.severity === 'error');
   // What is odd in a line that was taken is told beside what the account has to say.

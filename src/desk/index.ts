@@ -3,6 +3,7 @@
 export type { OutpostReader } from '../account/index.ts';
 export { readOutpost, USES } from '../outpost/index.ts';
 export type { Answer, Problem } from './answer.ts';
+export { countOne, countSheet, finishCount } from './count.ts';
 export { allFindings, type BookQuery, closeDay, showBook } from './daybook.ts';
 export { Desk, type DeskTools, dayRuleOf, type Moment, positionAt, type Sight } from './desk.ts';
 export {
@@ -20,7 +21,9 @@ export { type DayForm, type DayFormItem, dayForm } from './log/day-form.ts';
 export { COMMAND_OF_KIND, formKinds, formOf, type KindField } from './log/kind-form.ts';
 export { log } from './log/log.ts';
 export type { LogRequest, RequestWith } from './log/request.ts';
+export { quirks } from './quirks.ts';
 export { since } from './since.ts';
 export { outpostText, putOutpostFile, readOutpostFile, startBook, startPractice } from './start.ts';
-export { storeList, storeShow } from './stores.ts';
+export { type StoreQuery, storeList, storeShow } from './stores.ts';
 export { openFindings, today, todaySheet } from './today.ts';
+export { bestReadings, worthOf } from './worth.ts';

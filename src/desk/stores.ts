@@ -1,18 +1,14 @@
 // Stores: the list, and one store with its history and the answer to "may I use this water?".
 import { notFreeBecause, type Position, type StorePosition } from '../account/index.ts';
-import { type AnyEntry, entryOf } from '../book/index.ts';
-import { formatShortStamp } from '../ground/units/index.ts';
-import {
-  entryInWords,
-  type StoreEvent,
-  type StoreSheet,
-  type StoresSheet,
-  storeAnswer,
-} from '../papers/index.ts';
+import { formatRange, formatShortStamp } from '../ground/units/index.ts';
+import { type StoreSheet, type StoresSheet, storeAnswer } from '../papers/index.ts';
 import { type Answer, yes } from './answer.ts';
-import { type Desk, type Moment, positionAt, type Sight } from './desk.ts';
+import { type Desk, type Moment, positionAt, type Sight, viewOf } from './desk.ts';
 import { findName } from './log/context.ts';
+import { historyOf } from './store-history.ts';
+import { familyNodes, gaugingSheet, refsOfStory } from './store-story.ts';
 import { headOf, storeLine, wordOf } from './today.ts';
+import { worthOf } from './worth.ts';
 
 export async function storeList(desk: Desk, sight: Sight, moment: Moment): Promise<Answer<StoresSheet>> {
   const seen = await positionAt(desk, sight, moment);
@@ -24,12 +20,18 @@ export async function storeList(desk: Desk, sight: Sight, moment: Moment): Promi
   });
 }
 
-/** Entries that are shown of a store's history, the youngest ones. */
-const MOST_EVENTS = 30;
+/** Entries that are shown of a store's history where nobody says how many. */
+const USUAL_HISTORY = 10;
+
+export interface StoreQuery {
+  readonly store: string;
+  /** At most so many entries, the youngest ones. */
+  readonly history?: number;
+}
 
 export async function storeShow(
   desk: Desk,
-  typed: string,
+  query: StoreQuery,
   sight: Sight,
   moment: Moment,
 ): Promise<Answer<StoreSheet>> {
@@ -38,11 +40,21 @@ export async function storeShow(
   const position = seen.value;
   const id = findName(
     'store',
-    typed,
+    query.store,
     position.stores.map((store) => store.facts.id),
   );
   if (!id.ok) return id;
   const store = position.stores.find((one) => one.facts.id === id.value) as StorePosition;
+  const view = viewOf(sight);
+  const told = await desk.story(id.value, view);
+  if (!told.ok) return told;
+  const story = told.value;
+  const refOf = await refsOfStory(desk.port, story);
+  const history = await historyOf(desk, position, {
+    store: id.value,
+    view,
+    most: query.history ?? USUAL_HISTORY,
+  });
   return yes({
     head: headOf(desk, sight, position),
     store: storeLine(position, store),
@@ -50,7 +62,11 @@ export async function storeShow(
     facts: factsOf(position, store),
     gradeHistory: store.gradeHistory,
     biocides: store.biocides,
-    history: await historyOf(desk, position, id.value),
+    worth: worthOf(position, id.value),
+    history: history.events,
+    olderEvents: history.older,
+    family: familyNodes(position, store, { parts: story.family, refOf }),
+    gauging: gaugingSheet(position, store, { story, refOf }),
     findings: position.findings
       .filter((finding) => concerns(finding, id.value))
       .map((finding) => wordOf(position, finding)),
@@ -78,6 +94,17 @@ function answerOf(position: Position, store: StorePosition): string {
   });
 }
 
+/** Said where empty or full cuts the band off: then ± alone would say more than there is. */
+function bandOf(position: Position, store: StorePosition): StoreSheet['facts'] {
+  const isCut = store.lowMg > store.massMg - 2 * store.uMg || store.highMg < store.massMg + 2 * store.uMg;
+  // A best value beyond empty or full is said as a finding, and has no band around it.
+  if (!isCut || store.massMg < store.lowMg || store.massMg > store.highMg) return [];
+  const litres = (mg: number) => mg / position.mgPerL;
+  const middle = litres(store.massMg);
+  const range = { middle, low: litres(store.lowMg), high: litres(store.highMg), unit: 'L' };
+  return [{ name: 'band', text: formatRange(range, { style: 'screen' }) }];
+}
+
 function factsOf(position: Position, store: StorePosition): StoreSheet['facts'] {
   const litres = (mg: number) => `${Math.round((mg / position.mgPerL) * 10) / 10} L`;
   const { facts } = store;
@@ -89,6 +116,8 @@ function factsOf(position: Position, store: StorePosition): StoreSheet['facts'] 
     ...(store.port === null ? [] : [{ name: 'on port', text: store.port }]),
     ...(facts.visit === null ? [] : [{ name: 'leaves with', text: facts.visit }]),
     { name: 'released on', text: store.release },
+    ...bandOf(position, store),
+    { name: 'how surely', text: store.standing },
     ...(store.readAtMs === null
       ? []
       : [
@@ -98,28 +127,4 @@ function factsOf(position: Position, store: StorePosition): StoreSheet['facts'] 
           },
         ]),
   ];
-}
-
-async function historyOf(desk: Desk, position: Position, store: string): Promise<StoreEvent[]> {
-  const events: AnyEntry[] = [];
-  for await (const rows of desk.port.scan({ order: 'total' })) {
-    for (const row of rows) {
-      // The id stands in quotes in the text of every entry that names the store.
-      if (row.happenedAtMs > position.atMs || !row.text.includes(`"${store}"`) || row.kind === 'outpost')
-        continue;
-      events.push(entryOf(row));
-      if (events.length > MOST_EVENTS) events.shift();
-    }
-  }
-  return events.map((entry) => ({
-    ref: `${entry.site} ${entry.number}`,
-    id: entry.id,
-    stamp: formatShortStamp(entry.happenedAtMs, position.dayRule),
-    kind: entry.kind,
-    text: entryInWords(entry, {
-      dayRule: position.dayRule,
-      mgPerL: position.mgPerL,
-      instruments: position.index.instruments,
-    }),
-  }));
 }

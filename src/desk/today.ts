@@ -20,13 +20,16 @@ import type {
 } from '../papers/index.ts';
 import { wordFinding } from '../papers/index.ts';
 import { type Answer, yes } from './answer.ts';
+import { atRatesFigures } from './at-rates.ts';
+import { coveredGrades } from './covered-grades.ts';
 import { type Desk, type Moment, positionAt, type Sight } from './desk.ts';
 import { massFigure, volumeFigure } from './figures.ts';
+import { bestReadings } from './worth.ts';
 
 /** A finding about an entry is shown for this long; one about a state as long as the state lasts. */
 const SHOWN_MS = 7 * msPerDay;
 /** These wait for a decision, however old they are. */
-const WAITING: ReadonlySet<string> = new Set(['duplicate-proposed']);
+const WAITING: ReadonlySet<string> = new Set(['duplicate-proposed', 'copy-proposed']);
 
 export async function today(desk: Desk, sight: Sight, moment: Moment): Promise<Answer<TodaySheet>> {
   const seen = await positionAt(desk, sight, moment);
@@ -49,6 +52,7 @@ export function todaySheet(desk: Desk, sight: Sight, position: Position): TodayS
     stores: position.stores.map((store) => storeLine(position, store)),
     sums: sumLines(position),
     total: volumeFigure(position, position.sumOf(all), because),
+    readings: bestReadings(position),
     closureMg: position.closureMg,
     findings: worded.filter((finding) => finding.code !== 'no-reading'),
     visits: position.visits.filter(
@@ -82,14 +86,6 @@ export function openFindings(position: Position): readonly AccountFinding[] {
   return position.findings
     .filter((finding) => WAITING.has(finding.code) || position.atMs - finding.atMs <= SHOWN_MS)
     .sort((a, b) => gravity[a.severity] - gravity[b.severity] || b.atMs - a.atMs);
-}
-
-/** Grades whose run-out is asked about: those that somebody draws on by a port or a unit. */
-export function coveredGrades(position: Position): readonly string[] {
-  const { outpost } = position.index;
-  return outpost.grades
-    .filter((grade) => !grade.terminal && !grade.emergencyOnly && grade.mayEnterUnits.length === 0)
-    .map((grade) => grade.id);
 }
 
 function coverFigures(position: Position): Record<string, CoverFigure> {
@@ -132,6 +128,7 @@ export function coverFigure(position: Position, cover: Cover): CoverFigure {
     outDayQ05: outDay(position, cover.q05),
     outDayQ50: outDay(position, cover.q50),
     toFloor: cover.toFloor === null ? null : quantilesOf(cover.toFloor),
+    atRates: atRatesFigures(position, cover.grade),
     because: {
       entries: [...new Set([...free.because, ...(use?.entries ?? [])])],
       method: 'cover',
@@ -191,7 +188,9 @@ export function storeLine(position: Position, store: StorePosition): StoreLine {
     port: store.port,
     mass: massFigure(store, because),
     volume: volumeFigure(position, store, because),
+    band: { low: store.lowMg / position.mgPerL, high: store.highMg / position.mgPerL, unit: 'L' },
     howKnown: store.howKnown,
+    standing: store.standing,
     age: store.ageMs === null ? null : store.ageMs / 3_600_000,
   };
 }

@@ -1,4 +1,7 @@
 // The door of the forecast: what other rooms may use.
-export { type Cover, type CoverQuantiles, coverOf, coverQuantiles } from './cover.ts';
-export { type DailyUse, dailyUse, FEWEST_DAYS, MOST_DAYS, NORM_RELATIVE_U } from './daily-use.ts';
-export { normNetLPerPersonDay } from './norm-use.ts';
+export { type Cover, coverOf } from './cover.ts';
+export { type CoverAfter, type CoverInDoubt, coverAfter, coversInDoubt, type Reach } from './cover-after.ts';
+export { type CoverAtRate, coverAtRates, type DaysAtRate } from './cover-at-rates.ts';
+export type { CoverQuantiles } from './cover-quantiles.ts';
+export { dailyUse } from './daily-use.ts';
+export { usedAhead } from './use-ahead.ts';

@@ -1,11 +1,24 @@
 // The door of the papers: what other rooms may use.
+export { gaugingTable } from './csv/gauging-table.ts';
 export type { BegunSheet, CheckedSheet, CopiedSheet, ImportedSheet } from './sheets/acts.ts';
 export type { BookLine, BookSheet, KeptSheet } from './sheets/book.ts';
+export type { CountedStore, CountItem, CountResult, CountSheet, CountVerdict } from './sheets/count.ts';
 export type { Because, SheetFigure } from './sheets/figure.ts';
 export type { WordedFinding } from './sheets/finding.ts';
+export type { Quirk, QuirkFacts, QuirkKind, QuirksSheet } from './sheets/quirks.ts';
 export type { SinceSheet } from './sheets/since.ts';
 export type { StoreEvent, StoreSheet, StoresSheet } from './sheets/store.ts';
+export type {
+  EstimatePoint,
+  FamilyNode,
+  GaugingPoint,
+  GaugingSheet,
+  PlotMoment,
+} from './sheets/store-story.ts';
 export type { CoverFigure, SheetHead, StoreLine, StoreMark, SumLine, TodaySheet } from './sheets/today.ts';
+export type { BeforeAndAfter, CoverAtRateFigure, ReadingWay, ReadingWorth } from './sheets/worth.ts';
+export { plotFileName } from './svg/file-name.ts';
+export { gaugingPlot } from './svg/gauging-plot.ts';
 export {
   begunText,
   checkedText,
@@ -17,10 +30,13 @@ export {
   startText,
 } from './text/acts.ts';
 export { bookText } from './text/book.ts';
+export { countResultText, countSheetText } from './text/count.ts';
 export { findingsText } from './text/findings.ts';
 export { keptText } from './text/kept.ts';
 export type { TextOptions, TextStyle } from './text/options.ts';
 export { painted } from './text/paint.ts';
+export { quirksText } from './text/quirks.ts';
+export { reportsText } from './text/reports.ts';
 export { signed } from './text/signs.ts';
 export { sinceText } from './text/since.ts';
 export { storeText } from './text/store.ts';
@@ -31,8 +47,10 @@ export { wrap } from './text/wrap.ts';
 export type { CliFindingCode } from './words/cli-codes.ts';
 export type { DeskFindingCode } from './words/desk-codes.ts';
 export { aloud, LONGEST_ALOUD } from './words/en/aloud.ts';
+export { countedInWords } from './words/en/count.ts';
 export type { EntryContext } from './words/en/entries/context.ts';
 export { entryInWords } from './words/en/entries.ts';
+export { quirkInWords } from './words/en/quirks.ts';
 export { type StoreUse, storeAnswer } from './words/en/store-answer.ts';
 export type { FieldLogFindingCode } from './words/field-log-codes.ts';
 export type { Sentences, Words, WordsContext } from './words/shape.ts';

@@ -30,6 +30,7 @@ export function stateOf(fold: Fold): string {
     runs: [...fold.runs],
     visits: [...fold.visits],
     recent: fold.recent,
+    habits: habitsOf(fold),
     beforeOpening: fold.beforeOpening.map(({ id }) => id),
     closedDays: [...fold.closedDays],
     findings: positionOf(fold, fold.lastEntryMs ?? 0).findings,
@@ -37,6 +38,16 @@ export function stateOf(fold: Fold): string {
     decisions: [...fold.decisions],
     rest: [dayRule, peopleAboard, openingMs, normsUntilMs, lastLineMs, lastEntryMs, entries],
   });
+}
+
+/** Entries by their ids: the order of their fields is that of whoever made them. */
+function habitsOf({ habits }: Fold): readonly unknown[] {
+  const { recent, ...others } = habits;
+  const listed = Object.entries(others).map(([name, habit]) => [
+    name,
+    habit instanceof Map ? [...habit] : habit,
+  ]);
+  return [...listed, recent.map(({ id }) => id)];
 }
 
 /** The bits of doubles: a zero with a sign and a zero without one differ. */

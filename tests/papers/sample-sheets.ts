@@ -1,9 +1,9 @@
 // Sheets of an invented outpost, made by hand: what the desk would hand out, small enough to be read.
 import type {
-  Because,
   BookSheet,
   CoverFigure,
   KeptSheet,
+  ReadingWorth,
   SheetFigure,
   SheetHead,
   StoreLine,
@@ -12,22 +12,12 @@ import type {
   WordedFinding,
 } from '../../src/papers/index.ts';
 import { wordFinding } from '../../src/papers/index.ts';
+import { at, because, mass, volume } from './sample-figures.ts';
+import { family, gauging } from './sample-story.ts';
 
-const DENSITY = 0.9978;
 const dayRule = { dayOneUtcMs: Date.UTC(2147, 2, 1), lineMinuteOfDay: 1260 };
-const at = (day: number, hour: number, minute = 0): number => Date.UTC(2147, 2, day, hour, minute);
-const because: Because = {
-  entries: ['0f000000-0000-7000-8000-000000000001'],
-  method: 'stock-sum',
-  inputs: [{ name: 'density', value: 997.8, unit: 'kg/m3' }],
-};
-const volume = (value: number, u95: number | null): SheetFigure => ({ value, u95, unit: 'L', because });
-const mass = (value: number, u95: number | null): SheetFigure => ({
-  value: value * DENSITY,
-  u95: u95 === null ? null : u95 * DENSITY,
-  unit: 'kg',
-  because,
-});
+
+const days = (value: number, u95: number): SheetFigure => ({ value, u95, unit: 'd', because });
 
 export const head: SheetHead = {
   outpost: 'Skerry',
@@ -41,7 +31,7 @@ export const head: SheetHead = {
   entries: 202,
 };
 
-type Told = Partial<Omit<StoreLine, 'mass' | 'volume'>> & {
+type Told = Partial<Omit<StoreLine, 'mass' | 'volume' | 'band'>> & {
   readonly id: string;
   readonly litres: readonly [number, number | null];
 };
@@ -60,8 +50,14 @@ export function store({ id, litres, ...told }: Told): StoreLine {
     mark: '',
     port: null,
     howKnown: 'weighed',
+    standing: 'deduced',
     age: 30,
     ...told,
+    band: {
+      low: Math.max(0, litres[0] - (litres[1] ?? 0)),
+      high: litres[0] + (litres[1] ?? 0),
+      unit: 'L',
+    },
     mass: mass(...litres),
     volume: volume(...litres),
   };
@@ -139,6 +135,24 @@ const drinking: CoverFigure = {
   outDayQ05: 63,
   outDayQ50: 64,
   toFloor: { q05: 26.3, q50: 28.1, q95: 30 },
+  atRates: [
+    {
+      rate: 'planning',
+      litresPerPersonDay: 2.5,
+      people: 4,
+      free: days(9.21, 0.13),
+      toFloor: days(13.77, 0.74),
+      reserve: days(33.76, 0.7),
+    },
+    {
+      rate: 'survival',
+      litresPerPersonDay: 2,
+      people: 4,
+      free: days(11.52, 0.16),
+      toFloor: days(17.22, 0.92),
+      reserve: days(42.2, 0.88),
+    },
+  ],
   because,
 };
 
@@ -151,7 +165,63 @@ const technical: CoverFigure = {
   use: { value: 4.03, u95: 0.1, unit: 'L/d', because },
   outDayQ05: 48,
   toFloor: null,
+  atRates: null,
 };
+
+/** A reading that narrows a cover, one that teaches a cover nothing that is printed, and one on which no cover hangs. */
+export const readings: readonly ReadingWorth[] = [
+  {
+    store: 'C-09',
+    way: 'weighing',
+    instrument: 'balance',
+    task: { id: 'weigh a container', minutes: 14, people: 1 },
+    readingU95L: 0.4,
+    content: { before: volume(8.12, 0.63), after: volume(8.12, 0.33) },
+    cover: {
+      grade: 'technical',
+      reach: 'free',
+      stock: { before: volume(7.52, 0.66), after: volume(7.52, 0.38) },
+      days: { before: days(2.01, 0.21), after: days(2.01, 0.14) },
+    },
+  },
+  {
+    store: 'R1',
+    way: 'gas injection',
+    instrument: 'gas-injection',
+    task: { id: 'gauge a tank', minutes: 50, people: 2 },
+    readingU95L: 3.2,
+    content: { before: volume(172.04, 6.1), after: volume(172.04, 2.8) },
+    cover: {
+      grade: 'drinking',
+      reach: 'to floor',
+      stock: { before: volume(137.76, 7), after: volume(137.76, 4.3) },
+      days: { before: days(28.1, 2.6), after: days(28.1, 1.9) },
+    },
+  },
+  {
+    store: 'C-05',
+    way: 'weighing',
+    instrument: 'balance',
+    task: null,
+    readingU95L: 0.4,
+    content: { before: volume(20.41, 0.41), after: volume(20.41, 0.29) },
+    cover: {
+      grade: 'drinking',
+      reach: 'free',
+      stock: { before: volume(92.12, 1.3), after: volume(92.12, 1.26) },
+      days: { before: days(18.93, 1.12), after: days(18.93, 1.11) },
+    },
+  },
+  {
+    store: 'KB',
+    way: 'sight glass',
+    instrument: null,
+    task: { id: 'look at a sight glass', minutes: 2, people: 1 },
+    readingU95L: 0.4,
+    content: { before: volume(4.9, 0.52), after: volume(4.9, 0.32) },
+    cover: null,
+  },
+];
 
 const finding = (
   code: string,
@@ -204,6 +274,7 @@ export const normal: TodaySheet = {
   sums,
   total: volume(652.41, 8.4),
   closureMg: 0,
+  readings,
   findings: [
     copy,
     slip('E0177'),
@@ -287,6 +358,7 @@ export const empty: TodaySheet = {
   sums: [],
   total: volume(0, 0),
   closureMg: 0,
+  readings: [],
   findings: [finding('opening-missing', 'act-today', {})],
   visits: [],
 };
@@ -300,6 +372,7 @@ export const oneStore: StoreSheet = {
     { name: 'capacity', text: '22 L' },
     { name: 'last reading', text: 'weighed, Day 44 08:10 UTC' },
   ],
+  worth: { ...(readings[2] as ReadingWorth), store: 'C-03' },
   gradeHistory: ['drinking'],
   biocides: ['silver'],
   history: [
@@ -309,6 +382,8 @@ export const oneStore: StoreSheet = {
       stamp: 'Day 3 10:15 UTC',
       kind: 'weigh',
       text: 'weigh C-03: 20.1\u00A0\u00B1\u00A00.4\u00A0L, by balance',
+      undoneBy: null,
+      correctedBy: 'skerry 9',
     },
     {
       ref: 'skerry 55',
@@ -316,8 +391,13 @@ export const oneStore: StoreSheet = {
       stamp: 'Day 46 16:30 UTC',
       kind: 'hold',
       text: 'HOLD Q-01 on C-02, C-03, C-04 and C-05; CONDITIONAL R2: plate count',
+      undoneBy: null,
+      correctedBy: null,
     },
   ],
+  olderEvents: 5,
+  family,
+  gauging,
   findings: [normal.findings[0] as WordedFinding],
 };
 
@@ -374,6 +454,7 @@ export const kept: KeptSheet = {
     { before: null, after: { id: 'C-20', valueL: 20.5, u95L: 0.6 } },
   ],
   cover: [{ grade: 'drinking', beforeQ05: 33.4, afterQ05: 30.2 }],
+  findings: [],
 };
 
 /** Errors: a place in a file, a field, and one about nothing in particular. */

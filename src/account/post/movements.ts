@@ -1,7 +1,7 @@
 // Movements: single ones, runs with pauses, pushes of several stores, single drinks that a counter will count.
 import type { Amount, AnyEntry, Entry } from '../../book/index.ts';
 import type { Instrument } from '../../outpost/index.ts';
-import { countsOnce } from '../duplicates.ts';
+import { countsOnce, pushedFacts } from '../duplicates.ts';
 import { endOf, storeOf } from '../ends.ts';
 import { flow } from '../flow.ts';
 import type { End, Fold } from '../fold.ts';
@@ -149,17 +149,9 @@ function runEnds(
 /** Several stores pushed into one or more: all legs over the hose, which is empty before and after. */
 export function postPush(fold: Fold, entry: Entry<'push'>): void {
   const { body } = entry;
-  const key = (legs: readonly { readonly store: string }[]) => legs.map((leg) => leg.store).join('+');
   const givenMg = sumOfLegs(body.from);
   const gotMg = sumOfLegs(body.to);
-  const movement = {
-    from: key(body.from),
-    to: key(body.to),
-    massMg: givenMg,
-    startAtMs: body.startAtMs ?? null,
-    person: null,
-  };
-  if (!countsOnce(fold, entry, movement)) return;
+  if (!countsOnce(fold, entry, pushedFacts(body))) return;
   const doubt = doubtOf(fold, body.amount, instrumentOf(fold, body));
   const parts = partsOfPush(fold, entry, body);
   for (const { from, to, massMg } of parts) {

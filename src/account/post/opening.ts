@@ -33,7 +33,7 @@ export function postOpening(fold: Fold, entry: Entry<'opening'>): void {
       grade: told.grade,
       release: 'opening',
     });
-    state.lastReading = { atMs: body.asOfMs, how: 'opening', entry: entry.id, uMg: told.amount.uMg ?? 0 };
+    state.lastReading = { atMs: body.asOfMs, how: 'opening', entry: entry.id };
   }
   for (const { port, store } of body.ports) fold.setPort(port, store, body.asOfMs);
   // What counters had in their open intervals is inside the stocks that are told.
@@ -73,9 +73,10 @@ function storeNamed(fold: Fold, entry: AnyEntry, id: string): StoreState | null 
 /** Puts the first content into a store: from outside, with its doubt and nothing shared with others. */
 export function tellContent(fold: Fold, entry: AnyEntry, state: StoreState, told: FirstContent): void {
   const account = storeAccount(state.facts.id);
+  fold.watcher?.onTold?.(fold, entry, state, told);
   fold.ledger.post(OUTSIDE, account, told.massMg - fold.ledger.balanceMg(account));
   startContent(fold, state, { ...told, atMs: entry.happenedAtMs });
-  rememberReading(state, { atMs: entry.happenedAtMs, how: 'opening', entry: entry.id, uMg: told.uMg });
+  rememberReading(state, { atMs: entry.happenedAtMs, how: 'opening', entry: entry.id });
   state.release = told.release;
   if (told.grade === null) {
     state.grade = null;
@@ -125,7 +126,6 @@ export function bringStore(fold: Fold, entry: AnyEntry, told: NewStore, visit: s
     atMs: entry.happenedAtMs,
     how: visit === null ? 'opening' : 'loader’s figure',
     entry: entry.id,
-    uMg: amount?.uMg ?? 0,
   };
 }
 

@@ -5,7 +5,8 @@ import { closeCabinBalances } from '../cabin-balance.ts';
 import { readCounters } from '../counters.ts';
 import { storeOf } from '../ends.ts';
 import type { Fold } from '../fold.ts';
-import { gaugeDoubt } from '../gauge-doubt.ts';
+import { gaugeDoubt, gaugeOfStore } from '../gauge-doubt.ts';
+import { injectionDoubt } from '../injection-doubt.ts';
 import { instrumentOf } from '../instrument-of.ts';
 import { postAhead, settleLevels } from '../interval.ts';
 import { postNorms } from '../norms.ts';
@@ -72,16 +73,12 @@ export function postPvt(fold: Fold, entry: Entry<'pvt'>): void {
   const { body } = entry;
   const state = storeOf(fold, entry, body.store);
   if (state === null) return;
-  const gauging = fold.index.stores.get(body.store)?.gauging;
-  const parts =
-    gauging === undefined ? null : rootSumOfSquares(gauging.bladderSeatingDoubtL, gauging.injectionDoubtL);
-  const uMg = parts === null ? (body.amount.uMg ?? 0) : Math.round(parts * fold.mgPerL);
+  const doubt = injectionDoubt(fold, state, body.amount);
   readContent(fold, entry, state, {
     massMg: body.amount.massMg,
-    uMg,
     how: 'gauged',
     instrument: 'gas injection',
-    shared: state.gaugeOffset < 0 ? [] : [{ place: state.gaugeOffset, weight: 1 }],
+    ...doubt,
   });
 }
 
@@ -131,11 +128,9 @@ export function postStockCount(fold: Fold, entry: Entry<'stock-count'>): void {
   for (const reading of entry.body.readings) {
     const state = storeOf(fold, entry, reading.store);
     if (state === null || reading.amount === null) continue;
-    const uMg = reading.amount.uMg ?? Math.round(0.3 * fold.mgPerL);
-    readContent(fold, entry, state, { massMg: reading.amount.massMg, uMg, how: 'counted' });
+    const gauge = gaugeOfStore(fold, reading.store);
+    const doubt = gaugeDoubt(fold, reading.store, gauge, reading.amount);
+    const { massMg } = reading.amount;
+    readContent(fold, entry, state, { massMg, how: 'counted', instrument: gauge?.id, ...doubt });
   }
-}
-
-function rootSumOfSquares(a: number, b: number): number {
-  return Math.sqrt(a * a + b * b);
 }

@@ -56,6 +56,7 @@ const CODES: Readonly<Record<FieldLogFindingCode, boolean>> = {
   'log-date-wrong': true,
   'log-day-differs': true,
   'log-before-opening': true,
+  'log-in-future': false,
   'log-time-order': true,
   'log-id-twice': true,
   'log-line-repeated': true,
@@ -165,4 +166,17 @@ test.each([
   expect(tooLong.notUnderstood.length).toBe(unread);
   const fits = readFieldLog(longLog(199_998, line), request);
   expect(fits.drafts.map((draft) => draft.origin?.ref)).toEqual(['E0001', 'E0002']);
+});
+
+const OPENED_MS = Date.UTC(2147, 1, 28, 21);
+
+test.each([
+  ['before it', { nowMs: Date.UTC(2147, 2, 1, 12) }, ['log-in-future']],
+  ['a minute before it', { nowMs: Date.UTC(2147, 2, 1, 20, 59) }, []],
+  ['of another calendar, in which the opening lies ahead', { nowMs: OPENED_MS - 1 }, []],
+  ['of no clock', {}, []],
+])('a line told at a time %s', (_name, now, codes) => {
+  const read = readCorrie([lineWith('E0001'), lineWith('E0002')], now);
+  expect(read.findings.map(({ code }) => code)).toEqual(codes);
+  expect(read.drafts).toHaveLength(2 - codes.length);
 });

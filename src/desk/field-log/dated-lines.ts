@@ -1,5 +1,5 @@
 // When each line happened and when it was known: `t` and `day` held against each other, and the order of writing.
-import { dayOf, type Instant, isInRange, parseInstantIso } from '../../ground/units/index.ts';
+import { dayOf, type Instant, isInRange, msPerMinute, parseInstantIso } from '../../ground/units/index.ts';
 import type { LogFindings } from './log-finding.ts';
 import type { OpeningFacts } from './opening-facts.ts';
 import { compareLineIds } from './order.ts';
@@ -13,17 +13,29 @@ export interface DatedLine {
   readonly happened: Instant;
 }
 
+/** What the times of a log are held against. */
+export type DatingFacts = OpeningFacts & { readonly nowMs?: number | undefined };
+
+/** Clocks of one outpost differ by a little. */
+const SLACK_MS = 2 * msPerMinute;
+
 /** Id and time of a line, whatever else may be wrong with it; null when one of the two does not stand. */
-export function dateLine(raw: RawLine, opening: OpeningFacts, findings: LogFindings): DatedLine | null {
+export function dateLine(raw: RawLine, opening: DatingFacts, findings: LogFindings): DatedLine | null {
   const { id, t, day } = raw.value;
   const happened = typeof t === 'string' ? readTime(t, raw, findings) : null;
   if (happened === null || typeof id !== 'string' || !LINE_ID_PATTERN.test(id)) return null;
-  const { dayOneMs, openingMs } = opening;
+  const { dayOneMs, openingMs, nowMs } = opening;
   if (dayOneMs === null || !isDayRight({ happened, day, dayOneMs }, raw, findings)) return null;
   // Of the opening line itself it is said at its `as_of`.
   if (openingMs !== null && happened.utcMs < openingMs && raw.value['kind'] !== 'opening_balance') {
     const data = { t: shown(t), happenedAtMs: happened.utcMs, asOfMs: openingMs };
     findings.error(raw.line, 'log-before-opening', data, 't');
+    return null;
+  }
+  // A log whose opening lies ahead keeps another calendar than this clock: by it nothing can be told.
+  const keepsCalendar = nowMs !== undefined && openingMs !== null && openingMs <= nowMs;
+  if (keepsCalendar && happened.utcMs > nowMs + SLACK_MS) {
+    findings.error(raw.line, 'log-in-future', { t: shown(t), happenedAtMs: happened.utcMs, nowMs }, 't');
     return null;
   }
   return { line: raw.line, ref: id, happened };

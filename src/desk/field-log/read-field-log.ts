@@ -2,7 +2,7 @@
 import type { AnyDraft } from '../../book/index.ts';
 import { dayStartUtcMs } from '../../ground/units/index.ts';
 import type { OutpostIndex } from '../../outpost/index.ts';
-import { dateLine, enteredAt } from './dated-lines.ts';
+import { type DatingFacts, dateLine, enteredAt } from './dated-lines.ts';
 import { draftOf, idOfLine } from './entry-of-line.ts';
 import { factsOfLog } from './facts-of-log.ts';
 import { type FieldLogFinding, LogFindings } from './log-finding.ts';
@@ -23,6 +23,8 @@ export interface FieldLogRequest {
   readonly context?: EarlierLog;
   /** Only lines with `t` up to the end of this calendar day are taken; all of them are judged. */
   readonly until?: { readonly day: number };
+  /** The present, where there is one: a line cannot tell of what has not happened yet. A practice log lives in its own time. */
+  readonly nowMs?: number;
 }
 
 export interface FieldLogRead {
@@ -82,7 +84,7 @@ function readLines(
   request: FieldLogRequest,
   findings: LogFindings,
 ): ReadEntries {
-  const judged = raws.flatMap((raw) => judgeAndDate(raw, opening, findings));
+  const judged = raws.flatMap((raw) => judgeAndDate(raw, { ...opening, nowMs: request.nowMs }, findings));
   const { dayOneMs } = opening;
   if (dayOneMs === null) return nothing;
   const { single, repeated } = sortOutIds(judged, findings);
@@ -95,7 +97,7 @@ function readLines(
 }
 
 /** Both are asked of every line, so that all of its faults are told at once. */
-function judgeAndDate(raw: RawLine, opening: OpeningFacts, findings: LogFindings): JudgedLine[] {
+function judgeAndDate(raw: RawLine, opening: DatingFacts, findings: LogFindings): JudgedLine[] {
   const judged = judgeLine(raw.value);
   if (!judged.ok) for (const fault of judged.faults) findings.add(raw.line, fault);
   const dated = dateLine(raw, opening, findings);

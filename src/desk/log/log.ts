@@ -6,9 +6,10 @@ import { dayOf, formatFigure } from '../../ground/units/index.ts';
 import type { KeptSheet } from '../../papers/index.ts';
 import { type Answer, no, type Problem, yes } from '../answer.ts';
 import { bookLine, refsIn } from '../book-line.ts';
+import { coveredGrades } from '../covered-grades.ts';
 import type { Desk, Moment } from '../desk.ts';
 import { deskFinding } from '../desk-finding.ts';
-import { coveredGrades } from '../today.ts';
+import { wordOf } from '../today.ts';
 import type { Context } from './context.ts';
 import { objections } from './intention.ts';
 import { makeDraft } from './make.ts';
@@ -129,7 +130,15 @@ async function sheetOf(
     }),
     stores,
     cover: coverChanges(before, after),
+    findings: askedAbout(after, entry.id),
   };
+}
+
+/** What is asked about an entry is asked when it is made; what is merely good to know stands in *Today*. */
+function askedAbout(after: Position, entry: string): KeptSheet['findings'] {
+  return after.findings
+    .filter(({ where, severity }) => where.entry === entry && severity !== 'know')
+    .map((finding) => wordOf(after, finding));
 }
 
 function printed(stock: { massMg: number; uMg: number }, mgPerL: number): string {

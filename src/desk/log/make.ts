@@ -210,7 +210,7 @@ async function decideBody(
   // The later one in the order of the book is the one that waits.
   const proposal = context.fold.findings.find(
     (finding) =>
-      finding.code === 'duplicate-proposed' &&
+      (finding.code === 'duplicate-proposed' || finding.code === 'copy-proposed') &&
       finding.entries.includes(first.value.id) &&
       finding.entries.includes(second.value.id),
   );

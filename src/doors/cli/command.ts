@@ -5,6 +5,8 @@ export interface Argument {
   readonly name: string;
   readonly what: string;
   readonly optional?: true;
+  /** The last one may come again and again. */
+  readonly many?: true;
 }
 
 export interface Command {

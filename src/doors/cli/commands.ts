@@ -1,7 +1,15 @@
 // Table of all commands, in the order in which help shows them.
 import type { Command } from './command.ts';
 import { BOOK_COMMANDS } from './tables/book.ts';
+import { COUNT_COMMANDS } from './tables/count.ts';
 import { EVERYDAY_COMMANDS } from './tables/everyday.ts';
 import { LOG_COMMANDS } from './tables/log.ts';
+import { REPORT_COMMANDS } from './tables/report.ts';
 
-export const COMMANDS: readonly Command[] = [...EVERYDAY_COMMANDS, ...LOG_COMMANDS, ...BOOK_COMMANDS];
+export const COMMANDS: readonly Command[] = [
+  ...EVERYDAY_COMMANDS,
+  ...LOG_COMMANDS,
+  ...COUNT_COMMANDS,
+  ...BOOK_COMMANDS,
+  ...REPORT_COMMANDS,
+];

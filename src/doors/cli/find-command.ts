@@ -65,7 +65,8 @@ function holdArguments(command: Command, given: readonly string[]): readonly str
   const missing = command.args.find(({ optional }, k) => optional !== true && given[k] === undefined);
   if (missing !== undefined) throw wrongUse('argument-missing', { argument: missing.name, ...about });
   // What an open command takes beside its first argument only that argument knows.
-  const extra = command.open === true ? undefined : given[command.args.length];
+  const isEndless = command.open === true || command.args.at(-1)?.many === true;
+  const extra = isEndless ? undefined : given[command.args.length];
   if (extra !== undefined) throw wrongUse('argument-extra', { received: extra.slice(0, 60), ...about });
   return given;
 }

@@ -89,12 +89,16 @@ const OWN_FLAGS: readonly Flag[] = [
   { name: 'kind', value: 'KIND', what: 'only entries of this kind' },
   { name: 'store', value: 'STORE', what: 'only entries that name this store' },
   { name: 'most', value: 'N', what: 'at most so many, the youngest ones' },
+  { name: 'history', value: 'N', what: 'at most so many entries, the youngest ones' },
+  { name: 'svg', what: 'the plot as an SVG picture' },
+  { name: 'csv', what: 'the figures of the plot as a table for spreadsheets' },
   { name: 'capacity', value: 'AMOUNT', what: 'what it can hold' },
   { name: 'remainder', value: 'AMOUNT', what: 'what stays in it when it runs dry; else nothing' },
   { name: 'grade', value: 'GRADE', what: 'the grade of what is in it; else it was never used' },
   { name: 'amount', value: 'AMOUNT', what: 'what is in it' },
   { name: 'name', value: 'TEXT', what: 'what people call it' },
   { name: 'place', value: 'TEXT', what: 'where it is' },
+  { name: 'say', what: 'the page in words to be read aloud, 400 characters at the most' },
   { name: 'since', value: 'SITE:N', many: true, what: 'only what comes after entry N of SITE' },
 ];
 

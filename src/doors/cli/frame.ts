@@ -5,6 +5,7 @@ import { findCommand } from './find-command.ts';
 import { loadCommand } from './load-command.ts';
 import type { Outcome, Sheet } from './outcome.ts';
 import { holdOutput, writeData } from './output.ts';
+import { shownPath } from './shown-path.ts';
 import type { Terminal } from './terminal.ts';
 import { readTyped, type Typed } from './typed.ts';
 
@@ -62,10 +63,18 @@ async function holdBefore(call: Call): Promise<void> {
 }
 
 async function print(call: Call, outcome: Outcome): Promise<ExitCode> {
-  if ('raw' in outcome) await writeData(call, outcome.raw);
+  if ('raw' in outcome) {
+    const path = await writeData(call, outcome.raw, outcome.fileName);
+    // A plot is not seen where it goes to a file, and in a folder nobody typed its name.
+    if (path !== undefined && outcome.fileName !== undefined) call.notes.push(writtenTo(call, path));
+  }
   if ('schema' in outcome) await writeData(call, [await sheetText(call, outcome)]);
   if (!call.has('json')) await talk(call, outcome);
   return 'schema' in outcome ? codeOf(call, outcome) : EXIT.done;
+}
+
+function writtenTo({ terminal }: Call, path: string): string {
+  return `Written: ${shownPath(terminal.cwd, path)}`;
 }
 
 async function talk(call: Call, outcome: Outcome): Promise<void> {

@@ -21,7 +21,7 @@ export async function keepIn(
   return { schema: 'kept', data: sheet, text: (options) => keptText(sheet, options) };
 }
 
-function circumstancesOf(call: Call, usualAt: string | undefined): RequestWith {
+export function circumstancesOf(call: Call, usualAt: string | undefined): RequestWith {
   const at = call.text('at') ?? usualAt;
   const minutes = call.wholeNumber('minutes', { least: 0, most: 100_000 });
   const people = call.wholeNumber('crew', { least: 0, most: 1000 });

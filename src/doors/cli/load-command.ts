@@ -24,6 +24,12 @@ const ofWord: Readonly<Record<string, () => Promise<Loaded>>> = {
   'book close': () => import('./commands/book-close.ts'),
   'book backup': () => import('./commands/book-backup.ts'),
   'book export': () => import('./commands/book-export.ts'),
+  'count start': () => import('./commands/count.ts'),
+  'count add': () => import('./commands/count.ts'),
+  'count show': () => import('./commands/count.ts'),
+  'count finish': () => import('./commands/count.ts'),
+  'report list': () => import('./commands/report.ts'),
+  'report show': () => import('./commands/report.ts'),
   'book outpost': () => import('./commands/book-outpost.ts'),
 };
 

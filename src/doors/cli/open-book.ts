@@ -8,6 +8,7 @@ import type { Call } from './call.ts';
 import { keepNames } from './complete/names.ts';
 import { lineOf } from './find-command.ts';
 import { CliProblem } from './problem.ts';
+import { rememberedAccount } from './remembered-account.ts';
 import { rememberingReader } from './remembered-outpost.ts';
 import { shownPath } from './shown-path.ts';
 
@@ -25,7 +26,8 @@ export async function openForCall(
   how: { readonly write: boolean },
 ): Promise<OpenBook> {
   const book = await openBook(place.path, { owner: lineOf(call.command), readOnly: !how.write });
-  const desk = await Desk.open(book, deskTools(call));
+  const snapshots = rememberedAccount(call.terminal, (await book.info()).bookId);
+  const desk = await Desk.open(book, { ...deskTools(call), ...(snapshots !== undefined && { snapshots }) });
   return { place, book, desk, moment: momentOf(call), call };
 }
 

@@ -20,6 +20,8 @@ export interface Sheet {
 /** Data in a form of its own, whatever was asked for: help, an export, a script for a shell. */
 export interface Raw {
   readonly raw: Iterable<string> | AsyncIterable<string>;
+  /** The name that it gets where `-o` names a folder. */
+  readonly fileName?: string;
   readonly talk?: readonly string[];
 }
 

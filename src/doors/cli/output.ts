@@ -1,6 +1,15 @@
 // Where data goes: standard output, or a file that appears whole or not at all.
-import { closeSync, openSync, readSync, realpathSync, renameSync, rmSync, writeSync } from 'node:fs';
-import { resolve } from 'node:path';
+import {
+  closeSync,
+  openSync,
+  readSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeSync,
+} from 'node:fs';
+import { join, resolve } from 'node:path';
 import { findBook } from './book-path.ts';
 import type { Call } from './call.ts';
 import { EXIT } from './exit-code.ts';
@@ -15,10 +24,27 @@ function outputFile(call: Call): string | undefined {
   return typed === undefined || typed === '-' ? undefined : resolve(call.terminal.cwd, typed);
 }
 
-export async function writeData(call: Call, pieces: Iterable<string> | AsyncIterable<string>): Promise<void> {
-  const path = outputFile(call);
-  if (path === undefined) await inPieces(pieces, (text) => call.terminal.stdout.write(text));
-  else await writeWhole(path, pieces);
+/**
+ * @param fileName what it is called where `-o` names a folder
+ * @returns the file that was written; undefined for standard output
+ */
+export async function writeData(
+  call: Call,
+  pieces: Iterable<string> | AsyncIterable<string>,
+  fileName?: string,
+): Promise<string | undefined> {
+  const typed = outputFile(call);
+  if (typed === undefined) {
+    await inPieces(pieces, (text) => call.terminal.stdout.write(text));
+    return undefined;
+  }
+  const path = fileName !== undefined && isFolder(typed) ? join(typed, fileName) : typed;
+  await writeWhole(path, pieces);
+  return path;
+}
+
+function isFolder(path: string): boolean {
+  return statSync(path, { throwIfNoEntry: false })?.isDirectory() === true;
 }
 
 /** Under a passing name first: who reads FILE meanwhile sees the old one or the new one. */

@@ -1,7 +1,7 @@
 // What stops a command: findings with an exit code.
-import type { Answer } from '../../desk/index.ts';
+import type { Answer, Problem } from '../../desk/index.ts';
 import type { Finding, FindingData, Where } from '../../ground/units/index.ts';
-import type { CliFindingCode, WordsContext } from '../../papers/index.ts';
+import type { CliFindingCode, DeskFindingCode, WordsContext } from '../../papers/index.ts';
 import { EXIT, type ExitCode, exitOfProblem } from './exit-code.ts';
 
 /** Thrown by a command that cannot go on; the frame puts it into words. */
@@ -47,6 +47,16 @@ export function wrongUse(code: CliFindingCode, data: FindingData = {}, where: Wh
 
 export function badInput(code: CliFindingCode, data: FindingData = {}, where: Where = {}): CliProblem {
   return new CliProblem(EXIT.badInput, [cliFinding(code, data, where)]);
+}
+
+/** What the desk would say no to, found at the door. */
+export function stopWith(
+  problem: Problem,
+  code: DeskFindingCode,
+  data: FindingData,
+  where: Where = {},
+): CliProblem {
+  return new CliProblem(exitOfProblem(problem), [{ code, severity: 'error', where, data, entries: [] }]);
 }
 
 /** The value of an answer, or the problem that it is. */

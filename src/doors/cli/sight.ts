@@ -22,7 +22,8 @@ function beforeBook(ms: number, openingMs: number): CliProblem {
   return new CliProblem(EXIT.badInput, [finding]);
 }
 
-async function readTime(
+/** A time that was typed behind a flag, not before the book began. */
+export async function readTime(
   desk: Desk,
   moment: Moment,
   typed: { readonly text: string; readonly flag: string },

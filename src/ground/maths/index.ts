@@ -18,5 +18,6 @@ export { nullSpace, transposed } from './null-space.ts';
 export { cbrt, pow } from './power.ts';
 export type { QrFactor } from './qr.ts';
 export { qrFactor, turned, turnedBack } from './qr.ts';
+export { rootBetween } from './root-between.ts';
 export { studentCdf, studentQuantile } from './student.ts';
 export { compensatedSum } from './sum.ts';

@@ -52,6 +52,7 @@ function checkWater(part: SoundPart, to: References): void {
     to.need(item.place, ['place', 'vehicle'], [...path, 'place']);
     to.need(item.holds, ['grade'], [...path, 'holds']);
     to.need(item.gauge, ['instrument'], [...path, 'gauge']);
+    to.need(item.readingTask, ['task'], [...path, 'readingTask']);
     to.need(item.comesWith, ['vehicle'], [...path, 'comesWith']);
     to.need(item.leavesWith, ['vehicle'], [...path, 'leavesWith']);
   }

@@ -41,6 +41,8 @@ const storeKeys = (a: Atoms) => ({
   reserve: a.noUnlessSaid,
   gaugedBy: z.enum(GAUGED_BY),
   gauge: a.maybe.id,
+  /** The line of `taskMinutes` that says how long a reading of it takes. */
+  readingTask: a.maybe.id,
   ratingOverCabinKPa: a.positive,
   heater: z
     .strictObject({

@@ -1,4 +1,6 @@
 // The sheet of the daybook: entries as they were made, with what became of them.
+
+import type { WordedFinding } from './finding.ts';
 import type { SheetHead } from './today.ts';
 
 export interface BookLine {
@@ -40,4 +42,6 @@ export interface KeptSheet {
     readonly beforeQ05: number | null;
     readonly afterQ05: number | null;
   }[];
+  /** What the account asks about the entry, or tells to act upon. */
+  readonly findings: readonly WordedFinding[];
 }

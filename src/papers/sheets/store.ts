@@ -1,6 +1,8 @@
 // The sheet of one store: what is in it, may it be used, where it came from, how it is known.
 import type { WordedFinding } from './finding.ts';
+import type { FamilyNode, GaugingSheet } from './store-story.ts';
 import type { SheetHead, StoreLine } from './today.ts';
+import type { ReadingWorth } from './worth.ts';
 
 export interface StoreEvent {
   /** `corrie 34`: site and number. */
@@ -10,6 +12,9 @@ export interface StoreEvent {
   readonly kind: string;
   /** What the entry says of this store, in words. */
   readonly text: string;
+  /** Undone or corrected by that entry. */
+  readonly undoneBy: string | null;
+  readonly correctedBy: string | null;
 }
 
 export interface StoreSheet {
@@ -20,7 +25,14 @@ export interface StoreSheet {
   readonly facts: readonly { readonly name: string; readonly text: string }[];
   readonly gradeHistory: readonly string[];
   readonly biocides: readonly string[];
+  /** What a reading of it would be worth; null where it cannot be read at any time. */
+  readonly worth: ReadingWorth | null;
+  /** The youngest entries that name the store, and how many older ones there are. */
   readonly history: readonly StoreEvent[];
+  readonly olderEvents: number;
+  /** Where its water came from; nothing when it holds nothing. */
+  readonly family: readonly FamilyNode[];
+  readonly gauging: GaugingSheet;
   readonly findings: readonly WordedFinding[];
 }
 

@@ -2,6 +2,7 @@
 
 import type { Because, SheetFigure } from './figure.ts';
 import type { WordedFinding } from './finding.ts';
+import type { CoverAtRateFigure, ReadingWorth } from './worth.ts';
 
 export interface SheetHead {
   readonly outpost: string;
@@ -37,6 +38,8 @@ export interface CoverFigure {
     readonly q50: number | null;
     readonly q95: number | null;
   } | null;
+  /** Days at the rates of policy; null for another grade than that of the reserve. */
+  readonly atRates: readonly CoverAtRateFigure[] | null;
   readonly because: Because;
 }
 
@@ -56,7 +59,11 @@ export interface StoreLine {
   readonly port: string | null;
   readonly mass: SheetFigure;
   readonly volume: SheetFigure;
+  /** Ends of the band of 95 %, cut off at empty and at full. */
+  readonly band: { readonly low: number; readonly high: number; readonly unit: string };
   readonly howKnown: string;
+  /** checked, only source, deduced or unknown. */
+  readonly standing: string;
   /** Hours since the last direct reading; null when there was none. */
   readonly age: number | null;
 }
@@ -81,6 +88,8 @@ export interface TodaySheet {
   readonly sums: readonly SumLine[];
   readonly total: SheetFigure;
   readonly closureMg: number;
+  /** What a reading of each store would be worth, the best bargain of crew minutes first. */
+  readonly readings: readonly ReadingWorth[];
   /** Open ones, the gravest first. */
   readonly findings: readonly WordedFinding[];
   readonly visits: readonly {

@@ -23,14 +23,21 @@ function enteredOf({ happened, entered }: BookLine): string {
 
 /** The entry in words, its note, who copied it, and what became of it. */
 export function whatOf(line: BookLine): string {
-  const fate = [
-    line.undoneBy === null ? '' : words.bookLabels.undoneBy(line.undoneBy),
-    line.correctedBy === null ? '' : words.bookLabels.correctedBy(line.correctedBy),
-    line.late ? words.bookLabels.late : '',
-  ].filter((part) => part !== '');
   const note = line.note === null ? '' : ` "${line.note}"`;
   const source = line.source === null ? '' : ` (${words.bookLabels.copied(line.source)})`;
-  return `${fate.length === 0 ? '' : `[${fate.join(', ')}] `}${line.text}${note}${source}`;
+  return `${fateOf(line)}${line.text}${note}${source}`;
+}
+
+type Fate = Pick<BookLine, 'undoneBy' | 'correctedBy'> & { readonly late?: boolean };
+
+/** `[undone by corrie 36] `; nothing for an entry that stands as it was made. */
+export function fateOf({ undoneBy, correctedBy, late = false }: Fate): string {
+  const fate = [
+    undoneBy === null ? '' : words.bookLabels.undoneBy(undoneBy),
+    correctedBy === null ? '' : words.bookLabels.correctedBy(correctedBy),
+    late ? words.bookLabels.late : '',
+  ].filter((part) => part !== '');
+  return fate.length === 0 ? '' : `[${fate.join(', ')}] `;
 }
 
 /** The lines alone, for a sheet that shows some of them. */

@@ -3,6 +3,8 @@ import { roundCoverDays } from '../../ground/units/index.ts';
 import type { KeptSheet } from '../sheets/book.ts';
 import * as words from '../words/en/labels.ts';
 import { fieldsOf, said } from './figures.ts';
+import { findingRecords } from './finding-records.ts';
+import { findingLines } from './findings.ts';
 import { proseWidth, type TextOptions } from './options.ts';
 import { page, record } from './page.ts';
 import { signed } from './signs.ts';
@@ -29,10 +31,8 @@ export function keptText(sheet: KeptSheet, options: TextOptions): string {
     ),
     kept ? keptLabels.undo : keptLabels.nothing,
   ];
-  return page(
-    sentences.flatMap((sentence) => wrap(signed(sentence, options.style), proseWidth(options))),
-    options,
-  );
+  const prose = sentences.flatMap((sentence) => wrap(signed(sentence, options.style), proseWidth(options)));
+  return page([...prose, ...findingLines(sheet.findings, options)], options);
 }
 
 type Change = KeptSheet['stores'][number];
@@ -49,8 +49,8 @@ function changeOf({ before, after }: Change, kept: boolean, options: TextOptions
 
 const days = (value: number | null): string | null => (value === null ? null : roundCoverDays(value));
 
-/** kept or would-keep, then ref id kind happened by text · store id L ± before-L ± · cover grade before after. */
-function plainLines({ kept, line, stores, cover }: KeptSheet): string[] {
+/** kept or would-keep, then ref id kind happened by text · store id L ± before-L ± · cover grade before after · a record for each finding. */
+function plainLines({ kept, line, stores, cover, findings }: KeptSheet): string[] {
   const fields = [line.ref, line.id, line.kind, line.happened, line.by, line.text].map((field) =>
     signed(field, 'plain'),
   );
@@ -67,5 +67,6 @@ function plainLines({ kept, line, stores, cover }: KeptSheet): string[] {
     ...cover.map(({ grade, beforeQ05, afterQ05 }) =>
       record(['cover', signed(grade, 'plain'), days(beforeQ05) ?? '', days(afterQ05) ?? '']),
     ),
+    ...findingRecords(findings, 'finding'),
   ];
 }

@@ -19,6 +19,13 @@ const inAscii: ReadonlyMap<string, string> = new Map([
   ['\u00B3', '3'],
   ['\u00B2', '2'],
   ['\u202F', ''],
+  // The signs of a bar: see gauge-bar.ts.
+  ['\u2591', '.'],
+  ['\u2502', '|'],
+  ['\u2500', '-'],
+  ['\u251C', '['],
+  ['\u2524', ']'],
+  ['\u25CF', 'o'],
 ]);
 
 // Control signs, and signs that turn the direction of writing: a note must not be able to rewrite the screen.

@@ -22,6 +22,7 @@ export function listColumns(options: TextOptions): readonly StoreColumn[] {
   return [
     ...stock(options),
     { head: columns.notes, ...MARKS, cell: listNotes },
+    { head: columns.standing, align: 'left', priority: 4, cell: ({ standing }) => standing },
     { head: columns.place, align: 'left', priority: 5, cell: ({ place }) => place },
     { head: columns.name, align: 'left', priority: 6, cell: ({ id, name }) => (name === id ? '' : name) },
   ];

@@ -1,17 +1,23 @@
 // One store as a text: may it be used, what is in it, how it is known, where it came from.
 import type { StoreEvent, StoreSheet } from '../sheets/store.ts';
 import * as words from '../words/en/labels.ts';
+import { moreOf } from '../words/en/store-story.ts';
+import { worthLabels } from '../words/en/worth.ts';
 import { saidKnown } from './age.ts';
+import { fateOf } from './book.ts';
+import { familyLines, familyRecords } from './family.ts';
 import { said, stockOf } from './figures.ts';
 import { findingRecords } from './finding-records.ts';
 import { findingLines } from './findings.ts';
 import { proseWidth, type TextOptions } from './options.ts';
 import { page, record } from './page.ts';
+import { readingLines, readingRecords } from './readings.ts';
 import { signed } from './signs.ts';
 import { type Column, table } from './table.ts';
 import { headLines } from './today-head.ts';
-import { storeFields } from './today-plain.ts';
+import { readingRecord, storeFields } from './today-plain.ts';
 import { widthOf } from './width.ts';
+import { worthText } from './worth.ts';
 import { hanging, wrap } from './wrap.ts';
 
 export function storeText(sheet: StoreSheet, options: TextOptions): string {
@@ -19,9 +25,11 @@ export function storeText(sheet: StoreSheet, options: TextOptions): string {
   const blocks = [
     headLines(sheet.head, options),
     storeLines(sheet, options),
-    factLines(sheet, options),
     findingLines(sheet.findings, options),
-    historyLines(sheet.history, options),
+    familyLines(sheet.family, options),
+    readingLines(sheet, options),
+    factLines(sheet, options),
+    historyLines(sheet, options),
   ].filter((lines) => lines.length > 0);
   return page(
     blocks.flatMap((lines, k) => (k === 0 ? lines : ['', ...lines])),
@@ -42,9 +50,10 @@ function storeLines({ store, answer }: StoreSheet, options: TextOptions): string
 }
 
 function factLines(sheet: StoreSheet, options: TextOptions): string[] {
-  const { facts, gradeHistory, biocides } = sheet;
+  const { facts, gradeHistory, biocides, worth } = sheet;
   const all = [
     ...facts,
+    ...(worth === null ? [] : [{ name: worthLabels.now, text: worthText(worth, options) }]),
     ...(gradeHistory.length === 0
       ? []
       : [{ name: words.storeLabels.heldBefore, text: gradeHistory.join(', ') }]),
@@ -57,18 +66,26 @@ function factLines(sheet: StoreSheet, options: TextOptions): string[] {
 const historyColumns: readonly Column<StoreEvent>[] = [
   { head: words.columns.entry, align: 'left', priority: 1, cell: ({ ref }) => ref },
   { head: words.columns.happened, align: 'left', priority: 2, cell: ({ stamp }) => stamp },
-  { head: words.columns.what, align: 'left', priority: 0, cell: ({ text }) => text, least: 40 },
+  {
+    head: words.columns.what,
+    align: 'left',
+    priority: 0,
+    cell: (event) => `${fateOf(event)}${event.text}`,
+    least: 40,
+  },
 ];
 
-function historyLines(history: readonly StoreEvent[], options: TextOptions): string[] {
+function historyLines({ history, olderEvents, store }: StoreSheet, options: TextOptions): string[] {
   if (history.length === 0) return [];
   const { lines, dropped } = table(historyColumns, history, options);
-  const note =
-    dropped.length === 0 ? [] : wrap(signed(words.dropped(dropped), options.style), proseWidth(options));
-  return [...lines, ...note];
+  const notes = [
+    ...(olderEvents === 0 ? [] : [moreOf(olderEvents, store.id, history.length + olderEvents)]),
+    ...(dropped.length === 0 ? [] : [words.dropped(dropped)]),
+  ];
+  return [...lines, ...notes.flatMap((note) => wrap(signed(note, options.style), proseWidth(options)))];
 }
 
-/** store … · answer … · fact name text · finding … · entry ref id stamp kind text. */
+/** store … · answer … · fact name text · worth as reading in today · finding … · family … · reading … · entry ref id stamp kind text undone-by corrected-by. */
 function plainLines(sheet: StoreSheet, options: TextOptions): string[] {
   const text = (value: string) => signed(value, 'plain');
   return [
@@ -77,9 +94,12 @@ function plainLines(sheet: StoreSheet, options: TextOptions): string[] {
     ...sheet.facts.map((fact) => record(['fact', text(fact.name), text(fact.text)])),
     ...sheet.gradeHistory.map((grade) => record(['held', text(grade)])),
     ...sheet.biocides.map((biocide) => record(['biocide', text(biocide)])),
+    ...(sheet.worth === null ? [] : [readingRecord(sheet.worth, options)]),
     ...findingRecords(sheet.findings, 'finding'),
-    ...sheet.history.map((event) =>
-      record(['entry', ...[event.ref, event.id, event.stamp, event.kind, event.text].map(text)]),
+    ...familyRecords(sheet.family, options),
+    ...readingRecords(sheet.gauging.readings, options),
+    ...sheet.history.map(({ ref, id, stamp, kind, text: what, undoneBy, correctedBy }) =>
+      record(['entry', ...[ref, id, stamp, kind, what, undoneBy ?? '', correctedBy ?? ''].map(text)]),
     ),
   ];
 }

@@ -1,8 +1,10 @@
 // The head of Today: doubt of age, place and time, cover of each grade, the reserve.
 import { convertAtDensity, roundCoverDays } from '../../ground/units/index.ts';
+import type { SheetFigure } from '../sheets/figure.ts';
 import type { CoverFigure, SheetHead, TodaySheet } from '../sheets/today.ts';
 import * as words from '../words/en/labels.ts';
 import { saidValue, saidValueAt } from '../words/en/said.ts';
+import { ratesHead, rateText } from '../words/en/worth.ts';
 import { amountOf, besideOf, densityOf, said, stockOf } from './figures.ts';
 import { proseWidth, type TextOptions } from './options.ts';
 import { signed } from './signs.ts';
@@ -78,7 +80,21 @@ function reserveLines({ reserve, stores, cover }: TodaySheet, options: TextOptio
     ...(toFloor === null
       ? []
       : under([signed(`${words.toFloor} ${quantiles(toFloor)}`, options.style)], options)),
+    ...rateLines(cover, options),
   ];
+}
+
+/** What the water is by the rates of policy, in one thought. */
+function rateLines(cover: TodaySheet['cover'], options: TextOptions): string[] {
+  const rates = Object.values(cover).find((each) => each.atRates !== null)?.atRates ?? [];
+  const [first] = rates;
+  if (first === undefined) return [];
+  const days = (figure: SheetFigure) => said({ ...figure, unit: 'd' }, options);
+  const texts = rates.map((each) =>
+    rateText(each, { free: days(each.free), toFloor: days(each.toFloor), reserve: days(each.reserve) }),
+  );
+  const text = `${ratesHead(first.people)} ${texts.join('; ')}.`;
+  return under([signed(text, options.style)], options);
 }
 
 /** Parts of one thought under its headline, a little in. */

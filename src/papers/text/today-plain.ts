@@ -1,16 +1,19 @@
 // Today for programs: one record a line, its first field says what it is; times in ISO 8601, hours and days as numbers.
 import { roundCoverDays } from '../../ground/units/index.ts';
 import type { CoverFigure, StoreLine, TodaySheet } from '../sheets/today.ts';
+import type { CoverAtRateFigure, ReadingWorth } from '../sheets/worth.ts';
 import { amountOf, besideOf, fieldsOf, stockOf } from './figures.ts';
 import { findingRecords } from './finding-records.ts';
 import type { TextOptions } from './options.ts';
 import { record } from './page.ts';
 import { signed } from './signs.ts';
+import { doubtFields } from './worth.ts';
 
 /**
  * head outpost practice day at view people entries closed-to-day · silence … · cover grade q05 q50 q95 basis free ± unit use ± unit ·
+ * rate grade which L-person-day people, days ± of free water, with the reserve to its floor, of the reserve alone ·
  * reserve amount ± unit floor · finding … · store id grade mark amount ± unit how-known age-hours port place · sum name amount ± unit ·
- * total amount ± unit · visit name berth-day depart-day aboard.
+ * total amount ± unit · worth store way minutes people ± before, ± after, unit, grade reach, days ± before, days ± after · visit name berth-day depart-day aboard.
  */
 export function todayPlain(sheet: TodaySheet, options: TextOptions): string[] {
   const text = (value: string) => signed(value, 'plain');
@@ -31,6 +34,9 @@ export function todayPlain(sheet: TodaySheet, options: TextOptions): string[] {
     ...Object.entries(sheet.cover).map(([grade, cover]) =>
       record(['cover', text(grade), ...coverFields(cover, options)]),
     ),
+    ...Object.entries(sheet.cover).flatMap(([grade, { atRates }]) =>
+      (atRates ?? []).map((each) => rateRecord(grade, each)),
+    ),
     ...(reserve === null
       ? []
       : [
@@ -46,6 +52,7 @@ export function todayPlain(sheet: TodaySheet, options: TextOptions): string[] {
       record(['sum', text(name), ...amountFields(amountOf(volume, options))]),
     ),
     record(['total', ...amountFields(amountOf(total, options))]),
+    ...sheet.readings.map((worth) => readingRecord(worth, options)),
     ...sheet.visits.map((visit) =>
       record([
         'visit',
@@ -56,6 +63,34 @@ export function todayPlain(sheet: TodaySheet, options: TextOptions): string[] {
       ]),
     ),
   ];
+}
+
+function rateRecord(grade: string, at: CoverAtRateFigure): string {
+  const days = [at.free, at.toFloor, at.reserve].flatMap(fieldsOf);
+  return record([
+    'rate',
+    signed(grade, 'plain'),
+    at.rate,
+    `${at.litresPerPersonDay}`,
+    `${at.people}`,
+    ...days,
+  ]);
+}
+
+export function readingRecord(worth: ReadingWorth, options: TextOptions): string {
+  const { store, way, task, content, cover } = worth;
+  const shown = { before: amountOf(content.before, options), after: amountOf(content.after, options) };
+  return record([
+    'worth',
+    signed(store, 'plain'),
+    way,
+    task === null ? '' : `${task.minutes}`,
+    task === null ? '' : `${task.people}`,
+    ...doubtFields(shown),
+    shown.before.unit,
+    ...(cover === null ? ['', ''] : [signed(cover.grade, 'plain'), cover.reach]),
+    ...doubtFields(cover?.days ?? null),
+  ]);
 }
 
 function coverFields(cover: CoverFigure, options: TextOptions): string[] {

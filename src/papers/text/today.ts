@@ -10,6 +10,7 @@ import { needLines } from './today-needs.ts';
 import { todayPlain } from './today-plain.ts';
 import { storeLines } from './today-stores.ts';
 import { sumLines } from './today-sum.ts';
+import { bestReadingLines } from './worth.ts';
 import { hanging, wrap } from './wrap.ts';
 
 /** The order is that of reading: is it old, how long does it last, what needs me, where is it, what comes. */
@@ -20,6 +21,7 @@ export function todayText(sheet: TodaySheet, options: TextOptions): string {
     headLines(sheet.head, options),
     coverLines(sheet, options),
     needsBlock(sheet, options),
+    bestReadingLines(sheet, options),
     whereBlock(sheet, options),
     nextBlock(sheet, options),
   ].filter((lines) => lines.length > 0);

@@ -45,5 +45,13 @@ export type DeskFindingCode =
   | 'many-entries'
   /** The book has entries already, and this needs an empty one. data: entries */
   | 'book-not-empty'
+  /** A stock count without a single reading. */
+  | 'count-empty'
+  /** A stock count that nobody has begun. */
+  | 'count-not-begun'
+  /** A stock count is under way already. data: since */
+  | 'count-under-way'
+  /** A reading that the book would not have expected: asked about first. data: store, counted, book */
+  | 'count-far-off'
   /** An office that the outpost file does not name. data: office, offices */
   | 'office-unknown';

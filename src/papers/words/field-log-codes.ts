@@ -48,6 +48,7 @@ export type FieldLogFindingCode =
   | 'log-day-differs'
   /** data: t, happenedAtMs, asOfMs */
   | 'log-before-opening'
+  | 'log-in-future'
   /** data: received, side, timeMs, happenedAtMs */
   | 'log-time-order'
   /** data: ref, otherLine */

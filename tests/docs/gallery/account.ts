@@ -3,6 +3,7 @@ import type { AccountFindingCode } from '../../../src/account/index.ts';
 import { doubtSamples } from './account-doubts.ts';
 import { nameSamples } from './account-names.ts';
 import { qualitySamples } from './account-quality.ts';
+import { questionSamples } from './account-questions.ts';
 import { stockSamples } from './account-stocks.ts';
 import type { Samples } from './sample.ts';
 
@@ -11,4 +12,5 @@ export const accountSamples: Samples<AccountFindingCode> = {
   ...stockSamples,
   ...doubtSamples,
   ...qualitySamples,
+  ...questionSamples,
 };

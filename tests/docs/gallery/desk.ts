@@ -9,6 +9,7 @@ import { draftOf, emptyBook, holmBook } from '../../journeys/kept.ts';
 import { at, dayLine, holmOpening, litres, readings } from '../../journeys/told.ts';
 import { askedSample, deskOver, failed, NOW } from './asked-desk.ts';
 import { type Samples, sample } from './sample.ts';
+import { typedAfter } from './typed-lines.ts';
 
 const when = (day: number, hour: number, count: number) => ({ atMs: at(day, hour), count });
 const hold = draftOf(
@@ -205,4 +206,19 @@ const imports = {
   }),
 } satisfies Partial<Samples<DeskFindingCode>>;
 
-export const deskSamples: Samples<DeskFindingCode> = { ...rules, ...inputs, ...imports };
+const counts = {
+  'count-not-begun': sample('A stock count is finished that nobody has begun.', () =>
+    typedAfter('count-not-begun', 'count finish'),
+  ),
+  'count-empty': sample('A stock count is finished before anything was read.', () =>
+    typedAfter('count-empty', 'count start --yes', 'count finish'),
+  ),
+  'count-far-off': sample('A reading of a stock count is far from what the book has.', () =>
+    typedAfter('count-far-off', 'count start --yes', 'count add c02 3L'),
+  ),
+  'count-under-way': sample('A stock count is begun while another one is under way.', () =>
+    typedAfter('count-under-way', 'count start --yes', 'count add c02 20.4L', 'count start'),
+  ),
+} satisfies Partial<Samples<DeskFindingCode>>;
+
+export const deskSamples: Samples<DeskFindingCode> = { ...rules, ...inputs, ...imports, ...counts };

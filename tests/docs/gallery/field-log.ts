@@ -109,6 +109,9 @@ const apart = {
       context: { dayOneMs: Date.UTC(2147, 2, 1) - msPerDay },
     }),
   ),
+  'log-in-future': sample('A line tells of what has not happened yet, in a book that has a present.', () =>
+    read('log-in-future', [lineWith('E0001'), lineWith('E0002')], { nowMs: Date.UTC(2147, 2, 1, 12) }),
+  ),
   'log-instrument-missing': sample('A reading for which the outpost file has no instrument.', () => {
     const { outpost } = CORRIE_INDEX;
     const instruments = outpost.instruments.filter(({ logField }) => logField !== 'RH_percent');

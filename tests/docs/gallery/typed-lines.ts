@@ -49,6 +49,14 @@ export async function typedWithoutBook(code: CliFindingCode, line: string): Prom
   }
 }
 
+/** Types lines where the practice book is, one after the other; the last one brings the finding. */
+export async function typedAfter(code: string, ...lines: readonly [string, ...string[]]): Promise<Failure> {
+  const console = await practiceConsole();
+  for (const line of lines.slice(0, -1)) await console.run(line);
+  const { finding } = await typedInto(console, code, lines.at(-1) ?? '');
+  return { given: lines.map((line) => `waterwright ${line}`), finding };
+}
+
 /** Types a line on a machine whose clock has failed. */
 export async function typedWithoutClock(code: CliFindingCode, line: string): Promise<Failure> {
   const console = await practiceConsole();
@@ -67,12 +75,7 @@ export async function typedWithoutClock(code: CliFindingCode, line: string): Pro
   }
 }
 
-async function typedInto(
-  console: Console,
-  code: CliFindingCode,
-  line: string,
-  file?: TypedFile,
-): Promise<Failure> {
+async function typedInto(console: Console, code: string, line: string, file?: TypedFile): Promise<Failure> {
   if (file !== undefined) {
     console.write(file.name, file.content);
     if (file.bytes !== undefined) truncateSync(join(console.folder, file.name), file.bytes);

@@ -31,6 +31,12 @@ const sessions: Readonly<Record<string, readonly string[]>> = {
     'waterwright log drink 8 --dry-run',
     'waterwright log drink 8 --plain',
   ],
+  reports: [
+    'waterwright report list',
+    'waterwright report show quirks',
+    'waterwright report show quirks --plain',
+    'waterwright report show weather',
+  ],
   'log-undo': [
     'waterwright log drink 80',
     'waterwright log undo',
@@ -91,6 +97,17 @@ const sessions: Readonly<Record<string, readonly string[]>> = {
     'waterwright store add C-20 --kind container --capacity 22L --remainder 0.6L',
     'waterwright store show c20',
   ],
+  'store-show': [
+    'waterwright store show c07 --width 100 --history 3',
+    'waterwright store show W-01 --history 1',
+    'waterwright store show PB --units kg --history 1',
+    'waterwright store show R2 --at D13 --history 1',
+    'waterwright store show R2 --plain',
+    'waterwright store show R2 --svg -o .',
+    'waterwright store show R2 --csv -o R2.csv',
+    'waterwright store show R2 --svg --csv',
+    'waterwright store show R2 --history 0',
+  ],
   'book-show': [
     'waterwright book show --most 5',
     'waterwright book show --day D9 --width 100',
@@ -144,7 +161,7 @@ test.each(Object.entries(sessions))('%s', async (name, lines) => {
 test('every command stands in a record', async () => {
   const { COMMANDS } = await import('../../../src/doors/cli/index.ts');
   const typed = Object.values(sessions).flat().join('\n');
-  const elsewhere = ['start', 'init', 'log'];
+  const elsewhere = ['start', 'init', 'log', 'count start', 'count add', 'count show', 'count finish'];
   const missing = COMMANDS.map(({ path }) => path.join(' ')).filter(
     (path) => !elsewhere.includes(path) && !typed.includes(`waterwright ${path}`),
   );

@@ -53,6 +53,7 @@ export class Console {
         HOME: join(this.folder, 'home'),
         XDG_DATA_HOME: join(this.folder, 'data'),
         XDG_CACHE_HOME: join(this.folder, 'cache'),
+        XDG_STATE_HOME: join(this.folder, 'state'),
         ...options.env,
       },
       cwd: this.folder,

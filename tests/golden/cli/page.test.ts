@@ -105,6 +105,11 @@ const needs: Readonly<
   },
   'waterwright log undo': { before: ['log drink 8'] },
   'waterwright import export.jsonl --book copy.book': { before: ['book export -o export.jsonl'] },
+  'waterwright count add c07 20.3L+-0.4 c08 -': {
+    before: ['log move 20L --from outside --to c07 --happened test'],
+  },
+  'waterwright count finish --dry-run': { before: ['count add c02 0.6L'] },
+  'waterwright count finish --second chief': { before: ['count add c02 0.6L'] },
   'waterwright log correct 250 --value 6 --reason miscounted': { before: ['log drink 8'] },
 };
 

@@ -1,6 +1,13 @@
 // `store list` and `store show`: what is in the stores, and whether it may be used.
 import { storeList, storeShow } from '../../../desk/index.ts';
-import { storesText, storeText } from '../../../papers/index.ts';
+import {
+  gaugingPlot,
+  gaugingTable,
+  plotFileName,
+  type StoreSheet,
+  storesText,
+  storeText,
+} from '../../../papers/index.ts';
 import type { Call } from '../call.ts';
 import { withBook } from '../open-book.ts';
 import type { Outcome } from '../outcome.ts';
@@ -8,13 +15,18 @@ import { orStop } from '../problem.ts';
 import { sightOf } from '../sight.ts';
 
 export function run(call: Call): Promise<Outcome> {
+  holdForms(call);
   return withBook(call, { write: false }, async ({ desk, moment }) => {
     const sight = await sightOf(call, desk, moment);
     if (call.command.path[1] === 'list') {
       const sheet = orStop(await storeList(desk, sight, moment));
       return { schema: 'stores', data: sheet, text: (options) => storesText(sheet, options) };
     }
-    const sheet = orStop(await storeShow(desk, call.arg(0), sight, moment));
+    const history = call.wholeNumber('history', { least: 1, most: 100_000 });
+    const query = { store: call.arg(0), ...(history !== undefined && { history }) };
+    const sheet = orStop(await storeShow(desk, query, sight, moment));
+    if (call.has('svg')) return drawn(sheet, 'svg', gaugingPlot(sheet));
+    if (call.has('csv')) return drawn(sheet, 'csv', gaugingTable(sheet));
     return {
       schema: 'store',
       data: sheet,
@@ -22,4 +34,17 @@ export function run(call: Call): Promise<Outcome> {
       findings: sheet.findings,
     };
   });
+}
+
+/** One form at a time. */
+function holdForms(call: Call): void {
+  const forms = ['svg', 'csv', 'json', 'plain'] as const;
+  forms.forEach((first, k) => {
+    for (const second of forms.slice(k + 1))
+      if (second !== 'plain' || first !== 'json') call.holdApart(first, second);
+  });
+}
+
+function drawn(sheet: StoreSheet, ending: 'svg' | 'csv', text: string): Outcome {
+  return { raw: [text], fileName: plotFileName(`store ${sheet.store.id}`, sheet.head, ending) };
 }

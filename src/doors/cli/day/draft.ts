@@ -1,15 +1,17 @@
 // A day line that is not finished: what was typed so far, in a small file beside the book and never in it.
-import { readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { forgetTyped, keepTyped, readTyped } from '../typed-file.ts';
 
-export interface Draft {
+interface Head {
   readonly day: number;
   readonly by: string;
+}
+
+export interface Draft extends Head {
   /** Texts as typed, by instrument. */
   readonly typed: ReadonlyMap<string, string>;
 }
 
 const FORMAT = 'waterwright day line';
-const VERSION = 1;
 
 function draftPath(bookPath: string): string {
   return `${bookPath}.day-line`;
@@ -22,39 +24,20 @@ export interface FoundDraft {
 }
 
 export function readDraft(bookPath: string, day: number): FoundDraft | null {
-  try {
-    const value = JSON.parse(readFileSync(draftPath(bookPath), 'utf8')) as Record<string, unknown>;
-    const { format, version, by, typed } = value;
-    if (format !== FORMAT || version !== VERSION || typeof by !== 'string' || !isTexts(typed)) return null;
-    const draft = { day: value['day'] as number, by, typed: new Map(Object.entries(typed)) };
-    return { draft, stale: draft.day !== day };
-  } catch {
-    // No draft, or one that cannot be read: the meters are asked from the first one on.
-    return null;
-  }
+  const read = readTyped(draftPath(bookPath), FORMAT, isHead);
+  if (read === null) return null;
+  const { head, typed } = read;
+  return { draft: { day: head.day, by: head.by, typed }, stale: head.day !== day };
 }
 
-function isTexts(value: unknown): value is Record<string, string> {
-  return (
-    typeof value === 'object' &&
-    value !== null &&
-    Object.values(value).every((text) => typeof text === 'string')
-  );
+function isHead(value: Readonly<Record<string, unknown>>): value is Readonly<Record<string, unknown>> & Head {
+  return typeof value['day'] === 'number' && typeof value['by'] === 'string';
 }
 
 export function keepDraft(bookPath: string, { day, by, typed }: Draft): void {
-  const text = JSON.stringify({
-    format: FORMAT,
-    version: VERSION,
-    day,
-    by,
-    typed: Object.fromEntries(typed),
-  });
-  const fresh = `${draftPath(bookPath)}.new`;
-  writeFileSync(fresh, `${text}\n`);
-  renameSync(fresh, draftPath(bookPath));
+  keepTyped(draftPath(bookPath), FORMAT, { head: { day, by }, typed });
 }
 
 export function forgetDraft(bookPath: string): void {
-  rmSync(draftPath(bookPath), { force: true });
+  forgetTyped(draftPath(bookPath));
 }

@@ -29,11 +29,16 @@ export const EVERYDAY_COMMANDS: readonly Command[] = [
     path: ['today'],
     does: 'how much water there is, where, fit for what, until when, and what needs you',
     args: [],
-    flags: [],
+    flags: [
+      { name: 'since', value: 'ME|TIME', what: 'what is new since you last looked, or since TIME' },
+      'say',
+    ],
     examples: [
       ['waterwright today', ''],
       ['waterwright today --at D13', 'as it was known at the end of the line of Day 13'],
       ['waterwright today --as-of D13', 'as it was then, by all that is known now'],
+      ['waterwright today --since me', 'what came in and what is believed otherwise'],
+      ['waterwright today --say', 'to be read aloud, 400 characters at the most'],
       ['waterwright today --json', 'every figure with its ± and what it rests on'],
     ],
   },
@@ -48,8 +53,16 @@ export const EVERYDAY_COMMANDS: readonly Command[] = [
     path: ['store', 'show'],
     does: 'one store, and the answer to: may I use this water?',
     args: [{ name: 'STORE', what: 'its name; c07 is C-07' }],
-    flags: [],
-    examples: [['waterwright store show c07', '']],
+    flags: ['history', 'svg', 'csv'],
+    examples: [
+      ['waterwright store show c07', ''],
+      ['waterwright store show R2 --history 40', 'more of the entries that name it'],
+      ['waterwright store show R2 --svg -o R2.svg', 'its gauging plot: estimate and readings over the days'],
+      ['waterwright store show R2 --csv -o R2.csv', 'the figures of that plot'],
+    ],
+    more: [
+      'Where -o names a folder, a plot or its figures go there under a name with the store, the day and the time.',
+    ],
   },
   {
     path: ['store', 'add'],

@@ -1,5 +1,6 @@
 // Every finding of the account and every refusal of the desk has four whole sentences, for the data that comes with it.
 import { describe, expect, test } from 'vitest';
+import { questionData } from '../../../../tests/papers/question-data.ts';
 import type { AccountFindingCode } from '../../../account/index.ts';
 import type { FindingData, Where } from '../../../ground/units/index.ts';
 import type { DeskFindingCode } from '../desk-codes.ts';
@@ -18,6 +19,7 @@ const of = { ref: 'E0034', entryNo: 'skerry:35', kind: 'movement', mgPerL: 997_8
 const litres = (volume: number): number => Math.round(volume * 997_800);
 
 const account: Readonly<Record<AccountFindingCode, readonly FindingData[]>> = {
+  ...questionData,
   'store-unknown': [
     { ...of, name: 'C-99', nearest: [] },
     { ...of, name: 'C 07', nearest: ['C-07', 'C-08'] },
@@ -250,6 +252,10 @@ const desk: Readonly<Record<DeskFindingCode, readonly FindingData[]>> = {
   'second-is-first': [{ office: 'keeper' }],
   'before-book': [{ happenedAtMs: at(1, 7), openingMs: at(1, 8) }],
   'in-the-future': [{ happenedAtMs: at(3, 7), nowMs: at(2, 8) }],
+  'count-empty': [{}],
+  'count-not-begun': [{}],
+  'count-under-way': [{ since: 'Day 30 09:10 UTC', read: '12' }],
+  'count-far-off': [{ store: 'C-07', counted: '3.0 ± 0.4 L', book: '19.3 ± 0.5 L' }],
   'day-closed': [{ day: 13 }],
   'nothing-to-undo': [{ by: 'keeper', withinMin: 15 }],
   'already-undone': [{ ref: 'skerry 34', by: 'skerry 40' }],

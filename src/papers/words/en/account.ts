@@ -2,7 +2,9 @@
 import type { AccountFindingCode } from '../../../account/index.ts';
 import type { Words } from '../shape.ts';
 import { doubtWords } from './account/doubts.ts';
+import { figureQuestionWords } from './account/figure-questions.ts';
 import { nameWords } from './account/names.ts';
+import { orderQuestionWords } from './account/order-questions.ts';
 import { qualityWords } from './account/quality.ts';
 import { stockWords } from './account/stocks.ts';
 
@@ -11,4 +13,6 @@ export const accountWords: Words<AccountFindingCode> = {
   ...stockWords,
   ...doubtWords,
   ...qualityWords,
+  ...figureQuestionWords,
+  ...orderQuestionWords,
 };

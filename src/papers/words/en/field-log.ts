@@ -304,6 +304,13 @@ const timesOfLine = {
       textOf(data, 't'),
       'Check the date; what happened before is inside the opening stocks.',
     ),
+  'log-in-future': (data, where) =>
+    say(
+      `${at(where)}this lies in the future: it is ${formatIsoUtc(numberOf(data, 'nowMs'))} now.`,
+      `${formatIsoUtc(numberOf(data, 'nowMs'))} or earlier`,
+      textOf(data, 't'),
+      'Check day, hour and clock of the line: another day, the other half of the day, or the ground\u2019s clock.',
+    ),
   'log-time-order': (data, where) =>
     say(
       `${at(where)}${quoted(data)} lies on the wrong side of the line's own time.`,

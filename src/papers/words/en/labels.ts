@@ -25,6 +25,11 @@ export const todayLabels = {
   noStoresTry: 'To try it first: waterwright init --practice.',
 } as const;
 
+/** Papers that a book can give. */
+export const reportNames = {
+  quirks: 'what readings have taught of instruments, norms and openings, with the entries that taught it',
+} as const;
+
 export const columns = {
   store: 'STORE',
   name: 'NAME',
@@ -34,6 +39,7 @@ export const columns = {
   mark: 'MARK',
   notes: 'NOTES',
   howKnown: 'HOW KNOWN',
+  standing: 'CHECK',
   age: 'AGE',
   entry: 'ENTRY',
   happened: 'HAPPENED',
