@@ -1,4 +1,4 @@
-// Sets up a clone: installs the packages and makes the program, each only where it is not done yet; runs on Node 20.
+// Sets up a clone: installs the packages and makes the page and the program, each only where it is not done yet; runs on Node 20.
 import { accessSync, constants } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -6,6 +6,7 @@ import { bundleIsCurrent, makeBundle } from './setup/bundle.mjs';
 import { withLock } from './setup/lock.mjs';
 import { chooseNode26, chosenNode26, OLDEST_MAJOR } from './setup/node26.mjs';
 import { installPackages, packagesAreCurrent } from './setup/packages.mjs';
+import { makePage, pageIsCurrent } from './setup/page.mjs';
 import { SetupError, say } from './setup/say.mjs';
 
 export const ROOT = dirname(dirname(fileURLToPath(import.meta.url)));
@@ -25,7 +26,7 @@ export async function setUp(root) {
  * @returns {boolean}
  */
 function isDone(root) {
-  return packagesAreCurrent(root) && bundleIsCurrent(root);
+  return packagesAreCurrent(root) && pageIsCurrent(root) && bundleIsCurrent(root);
 }
 
 /**
@@ -42,6 +43,7 @@ function doWhatIsMissing(root) {
     if (!packagesAreCurrent(root)) await installPackages(root);
     const node = chosenNode26(root) ?? chooseNode26(root);
     if (node === undefined) throw new SetupError(noNode());
+    if (!pageIsCurrent(root)) await makePage(root, node);
     if (!bundleIsCurrent(root)) await makeBundle(root);
     return node;
   });

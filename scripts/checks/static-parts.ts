@@ -30,7 +30,11 @@ export async function staticParts(): Promise<readonly Part[]> {
       () => toolPart('form and lint', 'biome', ['ci', '--colors=off', '--error-on-warnings', '.']),
       () => toolPart('unused code', 'knip', ['--no-progress']),
     ]),
-    inTurn([() => toolPart('types of the rest', 'tsc', types('doors'))]),
+    inTurn([
+      () => toolPart('types of the rest', 'tsc', types('doors')),
+      () => toolPart('types of the page', 'tsc', types('web')),
+      () => toolPart('types of what drives the page', 'tsc', types('page')),
+    ]),
   ]);
   return [...ofCore, ...others, ...(await ownParts())];
 }

@@ -28,6 +28,12 @@ const durability: readonly PromiseRow[] = [
         records: ['kills', 'kills-control'],
       },
       { file: 'tests/faults/lying-disk.test.ts', holds: 'kills inside one call of the disk after another' },
+      {
+        file: 'tests/server/kill.test.ts',
+        holds:
+          'a server killed 50 ms after it acknowledged an entry, and while another is under way; one that acknowledges too early is found out',
+        records: ['server-kills', 'server-kills-control'],
+      },
     ],
   },
   {
@@ -289,7 +295,35 @@ const exchangeAndAbuse: readonly PromiseRow[] = [
   },
   { id: 'P19', promise: 'A pack is taken whole or not at all; a foreign or changed one never.', tests: [] },
   { id: 'P20', promise: 'A month fits into one pack of a size that a link can carry.', tests: [] },
-  { id: 'P21', promise: 'No page of another origin, and nobody without a name, reads or writes.', tests: [] },
+  {
+    id: 'P21',
+    promise: 'No page of another origin, and nobody without a name, reads or writes.',
+    tests: [
+      {
+        file: 'tests/server/guards.test.ts',
+        holds: 'attacks on each guard are refused and change nothing; each succeeds with that guard off',
+        records: ['server-guards'],
+      },
+      {
+        file: 'tests/server/browser.test.ts',
+        holds:
+          'a rebound name and cross-site writes from a real browser; with the guards off they reach the book',
+        records: ['server-browser'],
+      },
+      {
+        file: 'tests/server/wire.test.ts',
+        holds:
+          'requests that can be read in two ways, slow senders, too much of everything; the loopback address alone',
+      },
+      {
+        file: 'tests/server/answers.test.ts',
+        holds:
+          'header lines of every answer; hostile texts stay text; who drank stands in no answer that a page can get',
+        records: ['server-hostile-texts'],
+      },
+    ],
+    open: 'Several persons, each with a name, come with accounts; until then the server knows one user of one machine.',
+  },
   {
     id: 'P22',
     promise:
@@ -299,6 +333,16 @@ const exchangeAndAbuse: readonly PromiseRow[] = [
         file: 'src/outpost/hostile.test.ts',
         holds: 'outpost files made to break a reader',
         records: ['hostile-outpost-files'],
+      },
+      {
+        file: 'tests/tables/hostile.test.ts',
+        holds:
+          'tables made to break a reader, with the reader that has no caps and the one that has no thread as controls',
+        records: ['hostile-tables'],
+      },
+      {
+        file: 'tests/tables/tidy.test.ts',
+        holds: 'tidy tables in every form, and single spoiled cells',
       },
       {
         file: 'src/outpost/mutations.test.ts',
@@ -343,6 +387,10 @@ const exchangeAndAbuse: readonly PromiseRow[] = [
         holds: 'a reader that goes away ends it quietly; exit codes reach the system',
       },
       { file: 'tests/faults/kill.test.ts', holds: 'the book after a kill' },
+      {
+        file: 'tests/server/serve-command.test.ts',
+        holds: 'a server that is asked to end answers what is in hand; one that does not answer is told',
+      },
     ],
     open: 'A lack of memory, a closed terminal and signals other than a kill are not injected yet.',
   },

@@ -70,7 +70,7 @@ function destination(
   if (each.from === '') return [];
   const path = target(file.path, each.from);
   if (path === undefined) return [outsider(file.path, each.from)];
-  if (!/\.(ts|mjs|json)$/.test(path)) return [`imports ${each.from}; write the file with its ending`];
+  if (!/\.(tsx?|css|mjs|json)$/.test(path)) return [`imports ${each.from}; write the file with its ending`];
   if (!paths.has(path)) return [`imports ${each.from}, which is not there`];
   return [path.startsWith('src/') ? acrossRooms(file.path, each, path) : outOfSrc(file.path, path)];
 }

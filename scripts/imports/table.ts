@@ -61,10 +61,42 @@ export const ROOMS: readonly Room[] = [
     node: true,
   },
   {
-    room: 'doors/cli',
+    room: 'doors/workers',
     written: OF_A_DOOR,
-    rooms: ['ground/units', 'papers', 'desk', 'doors/disk'],
+    rooms: ['ground/units', 'desk'],
+    types: ['papers'],
+    packages: ['csv-parse'],
+    node: true,
+  },
+  // It serves a book that the disk keeps, and hands the book's port on to the command line.
+  {
+    room: 'doors/server',
+    written: OF_A_DOOR,
+    rooms: ['ground/units', 'book', 'papers', 'desk', 'doors/disk', 'doors/workers'],
     packages: 'any',
     node: true,
+  },
+  {
+    room: 'doors/cli',
+    written: OF_A_DOOR,
+    rooms: ['ground/units', 'book', 'papers', 'desk', 'doors/disk', 'doors/workers', 'doors/server'],
+    packages: 'any',
+    node: true,
+  },
+  // What runs in the browser: the figures come rounded by the same routine that the papers use, the words from one table.
+  {
+    room: 'doors/web',
+    written: "types of desk and papers, papers' words, ground/units",
+    rooms: ['ground/units', 'papers'],
+    types: ['desk'],
+    packages: [
+      'react',
+      'react-dom',
+      'react-aria-components',
+      'd3-array',
+      'd3-scale',
+      'd3-shape',
+      '@fontsource-variable/noto-sans',
+    ],
   },
 ];

@@ -16,6 +16,8 @@ import { dirname, join, relative, sep } from 'node:path';
 import { SetupError, say } from './say.mjs';
 
 const ENTRY = 'src/doors/cli/main.ts';
+/** Runs as a thread of its own, so it is a file of its own. */
+const WORKER = 'src/doors/workers/table-worker.ts';
 const PROGRAM = 'waterwright.js';
 const STAMP = 'dist/.stamp';
 /** Chunks of earlier bundles stay this long: a program that is running may still load one of them. */
@@ -75,7 +77,7 @@ async function bundle(root, digest) {
   try {
     const result = await build({
       absWorkingDir: root,
-      entryPoints: { waterwright: ENTRY },
+      entryPoints: { waterwright: ENTRY, 'table-worker': WORKER },
       outdir: 'dist',
       bundle: true,
       splitting: true,

@@ -27,6 +27,7 @@ beforeEach(() => {
   symlinkSync(join(ROOT, 'node_modules'), join(clone, 'node_modules'));
   write(`import { word } from './word.ts'; console.log(word, process.argv.slice(2).join('|'));`);
   write(`export const word = 'first';`, 'src/doors/cli/word.ts');
+  write('// A thread.', 'src/doors/workers/table-worker.ts');
 });
 afterEach(() => rmSync(clone, { recursive: true, force: true }));
 

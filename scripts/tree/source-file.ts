@@ -18,7 +18,8 @@ export interface SourceFile {
 
 export function sourceFile(path: string, text: string): SourceFile {
   let parsed: ts.SourceFile | undefined;
-  const parse = () => ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true, ts.ScriptKind.TS);
+  const kind = path.endsWith('.tsx') ? ts.ScriptKind.TSX : ts.ScriptKind.TS;
+  const parse = () => ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true, kind);
   return {
     path,
     text,
@@ -46,7 +47,7 @@ export function nodesOf(top: ts.Node): readonly ts.Node[] {
 }
 
 export function isTypeScript(path: string): boolean {
-  return path.endsWith('.ts');
+  return /\.tsx?$/.test(path);
 }
 
 export function isTest(path: string): boolean {

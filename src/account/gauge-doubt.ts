@@ -45,10 +45,10 @@ export function gaugeDoubt(
   return { uMg, shared };
 }
 
-/** The instrument that the outpost file names for a store's content. */
+/** The instrument that the outpost file names for a store's content; a meter of what flows through it says nothing of that. */
 export function gaugeOfStore(fold: Fold, store: string): Instrument | undefined {
-  const gauge = fold.index.stores.get(store)?.gauge;
-  return gauge === undefined ? undefined : fold.index.instruments.get(gauge);
+  const gauge = fold.index.instruments.get(fold.index.stores.get(store)?.gauge ?? '');
+  return gauge?.measures === 'content' ? gauge : undefined;
 }
 
 /** Doubt of one reading of a content by the store's own gauge, all parts together, one standard deviation in milligrams. */

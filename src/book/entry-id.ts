@@ -36,8 +36,13 @@ export function entryIdTimeMs(id: string): number {
   return utcMs;
 }
 
+const PAIRS: readonly string[] = Array.from({ length: 256 }, (_, byte) => byte.toString(16).padStart(2, '0'));
+
 function spell(bytes: Uint8Array): string {
-  let hex = '';
-  for (const byte of bytes) hex += byte.toString(16).padStart(2, '0');
-  return `${hex.slice(0, 8)}-${hex.slice(8, 12)}-${hex.slice(12, 16)}-${hex.slice(16, 20)}-${hex.slice(20)}`;
+  let id = '';
+  for (let k = 0; k < 16; k++) {
+    if (k === 4 || k === 6 || k === 8 || k === 10) id += '-';
+    id += PAIRS[bytes[k] ?? 0];
+  }
+  return id;
 }

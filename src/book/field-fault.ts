@@ -45,6 +45,10 @@ export function wantedBy(issue: z.core.$ZodIssue): FindingData {
       return { wanted: 'one-of', values: issue.values.map(String).slice(0, 60) };
     case 'invalid_format':
       return { wanted: 'form' };
+    case 'invalid_union':
+      return 'options' in issue && Array.isArray(issue.options)
+        ? { wanted: 'one-of', values: issue.options.map(String).slice(0, 60) }
+        : { wanted: 'other' };
     default:
       return { wanted: 'other' };
   }

@@ -26,7 +26,7 @@ export {
   readHeader,
   type Since,
 } from './exchange.ts';
-export type { Wanted } from './field-fault.ts';
+export { receivedAt, type Wanted, wantedBy } from './field-fault.ts';
 export type { BookFindingCode } from './finding-codes.ts';
 export { contentOf, type KeepOutcome, type KeepResult, keepDrafts, rowOf } from './keep.ts';
 export { type Amount, type CounterReading, LARGEST_AMOUNT_MG, type RawReading } from './kinds/amount.ts';

@@ -33,6 +33,9 @@ export interface DeskTools {
   readonly snapshots?: SnapshotPlace;
 }
 
+/** Views of the past that a desk keeps at once. */
+const MOST_VIEWS = 4;
+
 export class Desk {
   readonly port: BookPort;
   readonly info: BookInfo;
@@ -40,6 +43,8 @@ export class Desk {
   readonly #chance: () => Uint8Array;
   readonly #opening: Pick<DeskTools, 'readOutpost' | 'snapshots'>;
   #account: Account | null = null;
+  /** Accounts of the past that were asked for last, by their view: a page asks for one of them several times. */
+  readonly #views = new Map<string, Account>();
 
   private constructor(port: BookPort, info: BookInfo, tools: DeskTools) {
     this.port = port;
@@ -59,11 +64,20 @@ export class Desk {
   /** The account of a view; that of the whole book is kept and goes on with every entry. */
   async account(view: View = {}): Promise<Answer<Account>> {
     const whole = view.knownAtMs === undefined && view.asOfMs === undefined;
-    if (whole && this.#account !== null) return yes(this.#account);
+    const name = `${view.knownAtMs ?? ''} ${view.asOfMs ?? ''}`;
+    const known = whole ? this.#account : this.#views.get(name);
+    if (known != null) return yes(known);
     const opened = await Account.open(this.port, { view, ...this.#opening });
     if (!opened.ok) return notBegun(opened.findings);
     if (whole) this.#account = opened.account;
+    else this.#remember(name, opened.account);
     return yes(opened.account);
+  }
+
+  #remember(name: string, account: Account): void {
+    const [oldest] = this.#views.keys();
+    if (oldest !== undefined && this.#views.size >= MOST_VIEWS) this.#views.delete(oldest);
+    this.#views.set(name, account);
   }
 
   /** The past of one store in a view: a pass over the whole book. */
@@ -79,15 +93,21 @@ export class Desk {
   ): Promise<Answer<{ kept: readonly AnyEntry[]; alreadyKept: readonly string[] }>> {
     const outcome = await keepDrafts(this.port, drafts, { hash: this.hash, keptAtMs: moment.nowUtcMs });
     if (!outcome.ok) return no('bad input', ...outcome.findings);
-    // Another outpost file is another fold: it is made anew when next asked for.
-    if (outcome.kept.some((entry) => entry.kind === 'outpost')) this.#account = null;
-    await this.#account?.take(outcome.kept);
+    await this.took(outcome.kept);
     return yes({ kept: outcome.kept, alreadyKept: outcome.alreadyKept });
+  }
+
+  /** Takes in entries that were kept through the same port and not through this desk. */
+  async took(entries: readonly AnyEntry[]): Promise<void> {
+    this.#views.clear();
+    // Another outpost file is another fold: it is made anew when next asked for.
+    if ((await this.#account?.take(entries)) === false) this.#account = null;
   }
 
   /** Forgets what was reckoned: after lines came in that were not kept through this desk. */
   forget(): void {
     this.#account = null;
+    this.#views.clear();
   }
 
   newId(utcMs: number): string {

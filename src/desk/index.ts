@@ -3,7 +3,9 @@
 export type { OutpostReader } from '../account/index.ts';
 export { readOutpost, USES } from '../outpost/index.ts';
 export type { Answer, Problem } from './answer.ts';
-export { countOne, countSheet, finishCount } from './count.ts';
+export { countInBook, finishCount } from './count-finish.ts';
+export { type CountReading, readCounted } from './count-reading.ts';
+export { beginCount, type CountUnderWay, countSheet } from './count-sheet.ts';
 export { allFindings, type BookQuery, closeDay, showBook } from './daybook.ts';
 export { Desk, type DeskTools, dayRuleOf, type Moment, positionAt, type Sight } from './desk.ts';
 export {
@@ -17,12 +19,21 @@ export {
   MANY_ENTRIES,
 } from './exchange.ts';
 export { readFieldLog } from './field-log/index.ts';
+export { isTable } from './inbox/file-kind.ts';
+export { importTable, type TableImport } from './inbox/import-table.ts';
+export { inboxDrop, inboxList, inboxShow } from './inbox/inbox.ts';
+export { readZone } from './inbox/meaning.ts';
+export type { TableOptions } from './inbox/options.ts';
+export type { Table, TableRow } from './inbox/table.ts';
+export { inboxTake, type TakeFields } from './inbox/take-line.ts';
 export { type DayForm, type DayFormItem, dayForm } from './log/day-form.ts';
-export { COMMAND_OF_KIND, formKinds, formOf, type KindField } from './log/kind-form.ts';
+export { COMMAND_OF_KIND, findForm, formKinds, formOf, type KindField } from './log/kind-form.ts';
 export { log } from './log/log.ts';
 export type { LogRequest, RequestWith } from './log/request.ts';
+export { type BookNames, bookNames } from './names.ts';
 export { quirks } from './quirks.ts';
-export { since } from './since.ts';
+export { readPastTime, readSight, type TypedTime } from './sight.ts';
+export { type Look, lastEnteredMs, lookNow, since } from './since.ts';
 export { outpostText, putOutpostFile, readOutpostFile, startBook, startPractice } from './start.ts';
 export { type StoreQuery, storeList, storeShow } from './stores.ts';
 export { openFindings, today, todaySheet } from './today.ts';

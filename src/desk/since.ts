@@ -1,33 +1,62 @@
 // Since I last looked: entries, corrections, holds, late entries, and what is believed otherwise of a moment that is past.
-import type { Position } from '../account/index.ts';
+import { Account, type Position, positionOf } from '../account/index.ts';
 import { type AnyEntry, amendmentsOf, entryOf, isAmendmentKind } from '../book/index.ts';
 import { formatShortStamp } from '../ground/units/index.ts';
 import type { SinceSheet } from '../papers/index.ts';
-import { type Answer, yes } from './answer.ts';
-import { bookLine } from './book-line.ts';
+import { type Answer, no, yes } from './answer.ts';
+import { bookLine, refsIn } from './book-line.ts';
+import { type BookHeads, bookUpTo } from './book-up-to.ts';
 import { type Desk, type Moment, positionAt } from './desk.ts';
+import { deskFinding } from './desk-finding.ts';
 import { volumeFigure } from './figures.ts';
+import { knownOffice } from './log/log.ts';
 import { headOf, openFindings, wordOf } from './today.ts';
 
 /** Lines that are shown; the counts speak of all. */
 const MOST_LINES = 12;
 
-export async function since(desk: Desk, sinceMs: number, moment: Moment): Promise<Answer<SinceSheet>> {
+/** A look at a book: when it was, and, where somebody kept it, how far the book went then. */
+export interface Look {
+  readonly atMs: number;
+  /** Without them what was entered by that instant counts as seen. */
+  readonly heads?: BookHeads;
+}
+
+/** The look that happens now, of an office that the outpost has. */
+export async function lookNow(desk: Desk, moment: Moment): Promise<Answer<Required<Look>>> {
+  const opened = await desk.account();
+  if (!opened.ok) return opened;
+  const stranger = knownOffice(opened.value.fold, moment);
+  if (stranger !== null) return stranger;
+  const heads = await desk.port.heads();
+  return yes({
+    atMs: desk.presentMs(opened.value.fold, moment),
+    heads: heads.map(({ site, number }) => ({ site, number })),
+  });
+}
+
+export async function since(desk: Desk, look: Look, moment: Moment): Promise<Answer<SinceSheet>> {
+  const sinceMs = look.atMs;
   const now = await positionAt(desk, { kind: 'now' }, moment);
   if (!now.ok) return now;
-  const then = await positionAt(desk, { kind: 'as known at', ms: sinceMs }, moment);
+  if (sinceMs > now.value.atMs) {
+    const data = { happenedAtMs: sinceMs, nowMs: now.value.atMs };
+    return no('bad input', deskFinding('in-the-future', data, { where: { field: 'since' } }));
+  }
+  const then = await positionThen(desk, look, moment);
   if (!then.ok) return then;
   // The same moment, by what is known now: what differs there was told anew, not moved since.
   const thenByNow = await positionAt(desk, { kind: 'as of', ms: sinceMs }, moment);
   if (!thenByNow.ok) return thenByNow;
   const position = now.value;
-  const entries = await enteredSince(desk, sinceMs);
+  const entries = await enteredSince(desk, look);
   const amendments = await amendmentsOf(desk.port, {});
   const context = {
     dayRule: position.dayRule,
     mgPerL: position.mgPerL,
     instruments: position.index.instruments,
     amendments,
+    refOf: await refsIn(desk.port, entries.slice(-MOST_LINES)),
   };
   const known = new Set(openFindings(then.value).map(keyOf));
   return yes({
@@ -35,7 +64,7 @@ export async function since(desk: Desk, sinceMs: number, moment: Moment): Promis
     since: formatShortStamp(sinceMs, position.dayRule),
     entries: entries.length,
     corrections: entries.filter((entry) => isAmendmentKind(entry.kind)).length,
-    late: entries.filter((entry) => entry.happenedAtMs <= sinceMs && entry.kind !== 'outpost').length,
+    late: entries.filter((entry) => entry.happenedAtMs < sinceMs).length,
     heldSince: heldIn(position).filter((store) => !heldIn(then.value).includes(store)),
     freedSince: heldIn(then.value).filter((store) => !heldIn(position).includes(store)),
     moved: toldAnew(then.value, thenByNow.value),
@@ -46,11 +75,41 @@ export async function since(desk: Desk, sinceMs: number, moment: Moment): Promis
   });
 }
 
-async function enteredSince(desk: Desk, sinceMs: number): Promise<AnyEntry[]> {
+/** When an office entered something last: where its reader left off. Without an entry of it, the beginning of the book. */
+export async function lastEnteredMs(desk: Desk, office: string): Promise<Answer<number>> {
+  const opened = await desk.account();
+  if (!opened.ok) return opened;
+  const { fold } = opened.value;
+  let last = fold.openingMs ?? 0;
+  for (const { site, number: youngest } of await desk.port.heads()) {
+    for (let number = youngest; number > 0; number--) {
+      const row = await desk.port.findNumber(site, number);
+      if (row === null || entryOf(row).by !== office || row.kind === 'outpost') continue;
+      last = Math.max(last, row.enteredAtMs);
+      break;
+    }
+  }
+  return yes(last);
+}
+
+/** What was believed at that look. */
+async function positionThen(desk: Desk, { atMs, heads }: Look, moment: Moment): Promise<Answer<Position>> {
+  if (heads === undefined) return positionAt(desk, { kind: 'as known at', ms: atMs }, moment);
+  const opened = await Account.open(bookUpTo(desk.port, heads), { view: { asOfMs: atMs } });
+  if (!opened.ok) return positionAt(desk, { kind: 'as known at', ms: atMs }, moment);
+  const { fold } = opened.account;
+  return yes(positionOf(fold, Math.max(atMs, fold.lastEntryMs ?? atMs)));
+}
+
+async function enteredSince(desk: Desk, { atMs, heads }: Look): Promise<AnyEntry[]> {
   const entries: AnyEntry[] = [];
+  const seen = heads === undefined ? null : new Map(heads.map(({ site, number }) => [site, number]));
   for await (const rows of desk.port.scan({ order: 'total' })) {
-    for (const row of rows)
-      if (row.enteredAtMs > sinceMs && row.kind !== 'outpost') entries.push(entryOf(row));
+    for (const row of rows) {
+      // Lines of another site may come in long after they were entered there: only the number tells that they are new.
+      const isNew = seen === null ? row.enteredAtMs > atMs : row.number > (seen.get(row.site) ?? 0);
+      if (isNew && row.kind !== 'outpost') entries.push(entryOf(row));
+    }
   }
   return entries;
 }

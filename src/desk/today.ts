@@ -24,6 +24,7 @@ import { atRatesFigures } from './at-rates.ts';
 import { coveredGrades } from './covered-grades.ts';
 import { type Desk, type Moment, positionAt, type Sight } from './desk.ts';
 import { massFigure, volumeFigure } from './figures.ts';
+import { withInbox } from './inbox/waiting-now.ts';
 import { bestReadings } from './worth.ts';
 
 /** A finding about an entry is shown for this long; one about a state as long as the state lasts. */
@@ -33,7 +34,11 @@ const WAITING: ReadonlySet<string> = new Set(['duplicate-proposed', 'copy-propos
 
 export async function today(desk: Desk, sight: Sight, moment: Moment): Promise<Answer<TodaySheet>> {
   const seen = await positionAt(desk, sight, moment);
-  return seen.ok ? yes(todaySheet(desk, sight, seen.value)) : seen;
+  if (!seen.ok) return seen;
+  const sheet = todaySheet(desk, sight, seen.value);
+  const { shown, waiting } = await withInbox(desk, { sight, position: seen.value, shown: sheet.findings });
+  const all = waiting === null ? shown : [...shown, wordFinding(waiting, { dayRule: seen.value.dayRule })];
+  return yes({ ...sheet, findings: [...all].sort((a, b) => gravity[a.severity] - gravity[b.severity]) });
 }
 
 export function todaySheet(desk: Desk, sight: Sight, position: Position): TodaySheet {
@@ -163,8 +168,14 @@ function reserveLine(position: Position): TodaySheet['reserve'] {
   return {
     volume: volumeFigure(position, reserve, because),
     floorL: reserve.floorMg / position.mgPerL,
+    capacityL: capacityOf(position, reserve.stores) / position.mgPerL,
     conditionalL: reserve.conditionalMg / position.mgPerL,
   };
+}
+
+function capacityOf({ stores }: Position, ids: readonly string[]): number {
+  const members = stores.filter(({ facts }) => ids.includes(facts.id));
+  return members.reduce((sum, { facts }) => sum + facts.capacityMg, 0);
 }
 
 export function storeLine(position: Position, store: StorePosition): StoreLine {
@@ -189,6 +200,7 @@ export function storeLine(position: Position, store: StorePosition): StoreLine {
     mass: massFigure(store, because),
     volume: volumeFigure(position, store, because),
     band: { low: store.lowMg / position.mgPerL, high: store.highMg / position.mgPerL, unit: 'L' },
+    capacityL: facts.capacityMg / position.mgPerL,
     howKnown: store.howKnown,
     standing: store.standing,
     age: store.ageMs === null ? null : store.ageMs / 3_600_000,

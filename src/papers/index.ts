@@ -2,9 +2,27 @@
 export { gaugingTable } from './csv/gauging-table.ts';
 export type { BegunSheet, CheckedSheet, CopiedSheet, ImportedSheet } from './sheets/acts.ts';
 export type { BookLine, BookSheet, KeptSheet } from './sheets/book.ts';
-export type { CountedStore, CountItem, CountResult, CountSheet, CountVerdict } from './sheets/count.ts';
+export type {
+  CountedPart,
+  CountedStore,
+  CountItem,
+  CountResult,
+  CountSheet,
+  CountTakenSheet,
+  TakenReading,
+} from './sheets/count.ts';
 export type { Because, SheetFigure } from './sheets/figure.ts';
 export type { WordedFinding } from './sheets/finding.ts';
+export type {
+  DroppedSheet,
+  InboxLine,
+  InboxSheet,
+  PossibleReading,
+  TableColumn,
+  TableLine,
+  TableSheet,
+  TakenSheet,
+} from './sheets/inbox.ts';
 export type { Quirk, QuirkFacts, QuirkKind, QuirksSheet } from './sheets/quirks.ts';
 export type { SinceSheet } from './sheets/since.ts';
 export type { StoreEvent, StoreSheet, StoresSheet } from './sheets/store.ts';
@@ -29,29 +47,53 @@ export {
   outpostPutText,
   startText,
 } from './text/acts.ts';
+export { saidAge, saidKnown } from './text/age.ts';
 export { bookText } from './text/book.ts';
-export { countResultText, countSheetText } from './text/count.ts';
+export { commandsIn, firstThought } from './text/commands.ts';
+export { countResultText, countSheetText, countTakenText } from './text/count.ts';
 export { findingsText } from './text/findings.ts';
+export { seriesOf } from './text/ids.ts';
+export { droppedText, inboxLineText, inboxText, tableText, takenText } from './text/inbox.ts';
 export { keptText } from './text/kept.ts';
 export type { TextOptions, TextStyle } from './text/options.ts';
 export { painted } from './text/paint.ts';
 export { quirksText } from './text/quirks.ts';
 export { reportsText } from './text/reports.ts';
+export { servedText, servingText, stoppedText } from './text/serving.ts';
 export { signed } from './text/signs.ts';
 export { sinceText } from './text/since.ts';
 export { storeText } from './text/store.ts';
 export { storesText } from './text/stores.ts';
 export { type Column, type Table, table } from './text/table.ts';
 export { todayText } from './text/today.ts';
+export { type Need, needsOf } from './text/today-needs.ts';
+export { todayShortText } from './text/today-short.ts';
+export { sortStores } from './text/today-stores.ts';
+export { sumFigures } from './text/today-sum.ts';
+export { worthDoing, worthText } from './text/worth.ts';
 export { wrap } from './text/wrap.ts';
 export type { CliFindingCode } from './words/cli-codes.ts';
 export type { DeskFindingCode } from './words/desk-codes.ts';
 export { aloud, LONGEST_ALOUD } from './words/en/aloud.ts';
-export { countedInWords } from './words/en/count.ts';
+export {
+  countedInWords,
+  countLabels,
+  inBookAlready,
+  keptForLater,
+  promptInWords,
+} from './words/en/count.ts';
 export type { EntryContext } from './words/en/entries/context.ts';
 export { entryInWords } from './words/en/entries.ts';
+export { levels } from './words/en/labels.ts';
+export { type PageWords, pageWords } from './words/en/page.ts';
 export { quirkInWords } from './words/en/quirks.ts';
+export { saidValue } from './words/en/said.ts';
 export { type StoreUse, storeAnswer } from './words/en/store-answer.ts';
+export { saidDayRange, saidPart, saidRefs, storyLabels } from './words/en/store-story.ts';
+export { waitTalk } from './words/en/tables.ts';
 export type { FieldLogFindingCode } from './words/field-log-codes.ts';
+export type { InboxFindingCode } from './words/inbox-codes.ts';
+export type { ServerFindingCode } from './words/server-codes.ts';
 export type { Sentences, Words, WordsContext } from './words/shape.ts';
+export type { TableFindingCode } from './words/table-codes.ts';
 export { wordFinding } from './words/word-finding.ts';

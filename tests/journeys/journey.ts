@@ -1,11 +1,11 @@
 // Journeys: a list of small acts becomes the entries of a story, with late ones, copies, undo and corrections.
 import { type AnyEntry, type Body, type Kind, kindVersion } from '../../src/book/index.ts';
-import type { Act } from './act.ts';
+import type { Act } from './acts.ts';
 import { Meters } from './meters.ts';
 import { at, idOf } from './told.ts';
 import type { World } from './world.ts';
 
-export { type Act, anyJourney } from './act.ts';
+export { type Act, anyJourney } from './acts.ts';
 
 const MINUTE_MS = 60_000;
 

@@ -327,6 +327,39 @@ export const bodies: Readonly<Record<Kind, readonly unknown[]>> = {
     { day: 31, what: 'month', figures: [{ name: 'reserve', massMg: 350_000_000, uMg: 6_000_000 }] },
     { day: 13, what: 'day', figures: [] },
   ],
+  'waiting-line': [
+    {
+      key: 'ab'.repeat(32),
+      file: 'april.csv',
+      line: 9,
+      shape: 'acts',
+      headings: ['When', 'What', 'Store', 'Amount'],
+      cells: ['2147-04-08 09:00', 'weighed', 'C-07', '20.8'],
+      columns: ['time', 'act', 'store', 'amount'],
+      decimals: ['open', 'open', 'open', 'point'],
+      zoneMin: 0,
+      reasons: [
+        { code: 'cell-unit-missing', column: 4, data: { received: '20.8', store: 'C-07', 'as L': 20.8 } },
+      ],
+      readings: [{ received: '20.8', unit: 'L', massMg: 20_754_240, store: 'C-07', capacityMg: 21_951_600 }],
+    },
+  ],
+  'waiting-line-settled': [
+    { line: targets[0], how: 'taken', entries: [targets[1]] },
+    { line: targets[0], how: 'dropped', entries: [], reason: 'a sum' },
+  ],
+  'column-matching': [
+    {
+      signature: 'cd'.repeat(32),
+      shape: 'days',
+      columns: [
+        { heading: 'Date', means: 'date' },
+        { heading: 'Product (L)', means: 'product [L]' },
+        { heading: 'initials', means: '' },
+      ],
+      zoneMin: 330,
+    },
+  ],
 };
 
 /** Drafts of every kind, as they would be typed; the book still has to read them. */

@@ -41,6 +41,7 @@ export function store({ id, litres, ...told }: Told): StoreLine {
     id,
     name: `portable container ${id}`,
     kind: 'container',
+    capacityL: 22,
     place: 'rack',
     grade: 'drinking',
     emptied: false,
@@ -269,7 +270,7 @@ export const normal: TodaySheet = {
   head,
   silence: null,
   cover: { drinking, technical },
-  reserve: { volume: volume(345.64, 6.9), floorL: 300, conditionalL: 0 },
+  reserve: { volume: volume(345.64, 6.9), floorL: 300, capacityL: 366, conditionalL: 0 },
   stores,
   sums,
   total: volume(652.41, 8.4),
@@ -309,7 +310,7 @@ export const held: TodaySheet = {
       outDayQ05: null,
     },
   },
-  reserve: { volume: volume(345.64, 6.9), floorL: 300, conditionalL: 173.6 },
+  reserve: { volume: volume(345.64, 6.9), floorL: 300, capacityL: 366, conditionalL: 173.6 },
   stores: heldStores,
   findings: [
     finding('hold-open', 'act-now', {

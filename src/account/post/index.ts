@@ -98,6 +98,10 @@ const postings: { readonly [K in Kind]: Posting<K> } = {
   correction: onlyKept,
   'duplicate-decision': onlyKept,
   'day-close': postDayClose,
+  // What waits in the inbox is no amount, and how headings are read is no reading.
+  'waiting-line': onlyKept,
+  'waiting-line-settled': onlyKept,
+  'column-matching': onlyKept,
 };
 
 export function post<K extends Kind>(fold: Fold, entry: Entry<K>): void {

@@ -1,6 +1,7 @@
 // The table of entry kinds: name, version of its shape, schema. A new kind is one line here, a schema, and a posting in the account.
 import type * as z from 'zod';
 import * as flow from './flow.ts';
+import * as inbox from './inbox.ts';
 import * as instrument from './instrument.ts';
 import * as life from './life.ts';
 import * as quality from './quality.ts';
@@ -57,6 +58,9 @@ export const kinds = {
   correction: record.correction,
   'duplicate-decision': record.duplicateDecision,
   'day-close': record.dayClose,
+  'waiting-line': inbox.waitingLine,
+  'waiting-line-settled': inbox.waitingLineSettled,
+  'column-matching': inbox.columnMatching,
 } as const;
 
 export type Kind = keyof typeof kinds;

@@ -55,13 +55,14 @@ const MOST_NEAR = 3;
 const FEW_NAMES = 4;
 
 export function findStore({ fold }: Context, typed: string): Answer<string> {
+  if (fold.stores.get(typed)?.aboard === true) return yes(typed);
   const aboard = [...fold.stores.values()].filter((store) => store.aboard).map((store) => store.facts.id);
   return findName('store', typed, aboard);
 }
 
 /** An end of a movement: a store, a port, a unit, or a pool. */
 export function findEnd({ fold }: Context, typed: string): Answer<string> {
-  if (isPool(typed)) return yes(typed);
+  if (isPool(typed) || fold.stores.get(typed)?.aboard === true) return yes(typed);
   const stores = [...fold.stores.values()].filter((store) => store.aboard).map((store) => store.facts.id);
   return findName('store', typed, [...stores, ...fold.ports.keys(), ...fold.index.units.keys()]);
 }
@@ -99,6 +100,8 @@ function mgPerUnit({ fold }: Context, unit: string, counter: Instrument | undefi
   return (counter?.litresPerCount ?? 0) * fold.mgPerL;
 }
 
+const WATER_UNITS: readonly string[] = [...unitNamesOf('volume'), ...unitNamesOf('mass')];
+
 /** Reads an amount of water. A bare number is taken only where a counter gives it a unit. */
 export function readAmount(
   context: Context,
@@ -107,7 +110,7 @@ export function readAmount(
 ): Answer<Amount> {
   const { counter, field } = how;
   const countUnit = counter?.litresPerCount === undefined ? [] : [counter.unit];
-  const units = [...unitNamesOf('volume'), ...unitNamesOf('mass'), ...countUnit];
+  const units = countUnit.length === 0 ? WATER_UNITS : [...WATER_UNITS, ...countUnit];
   const [defaultUnit] = countUnit;
   const read = parseQuantity(text, {
     units,

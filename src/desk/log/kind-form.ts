@@ -1,6 +1,8 @@
 // The form of an entry kind: its fields, what each of them takes, and which are needed; read off the kind's own shape.
 import * as z from 'zod';
 import { isKind, type Kind, kindNames, kinds } from '../../book/index.ts';
+import { type Answer, yes } from '../answer.ts';
+import { findName } from './context.ts';
 
 export interface KindField {
   /** As a person names it: `until`, `capacity`, `tank-volume`. */
@@ -35,6 +37,9 @@ export const COMMAND_OF_KIND: Partial<Record<Kind, string>> = {
   correction: 'log correct',
   'duplicate-decision': 'log decide',
   'day-close': 'book close',
+  'waiting-line': 'import',
+  'waiting-line-settled': 'inbox take',
+  'column-matching': 'import',
 };
 
 export const formKinds: readonly Kind[] = kindNames.filter((kind) => COMMAND_OF_KIND[kind] === undefined);
@@ -225,4 +230,14 @@ export function pairOf(
   if (name === undefined || value === undefined) return null;
   if (keys.length === 3 && unit === 'unit' && value === 'value') return { name, value, unit: true };
   return keys.length === 2 ? { name, value, unit: false } : null;
+}
+
+/** Form of a kind by a typed name, or the nearest names. */
+export function findForm(
+  name: string,
+): Answer<{ readonly kind: Kind; readonly fields: readonly KindField[] }> {
+  const found = findName('kind', name, kindNames);
+  if (!found.ok) return found;
+  const kind = found.value as Kind;
+  return yes({ kind, fields: kindForm(kind) });
 }

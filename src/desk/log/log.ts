@@ -61,7 +61,8 @@ function problemOf(findings: readonly { readonly code: string }[]): Problem {
   return findings.some((finding) => refusals.has(finding.code)) ? 'refused' : 'bad input';
 }
 
-function knownOffice(fold: Fold, moment: Moment): Answer<never> | null {
+/** Null where the offices are those of the outpost file; else what is wrong with them. */
+export function knownOffice(fold: Fold, moment: Moment): Answer<never> | null {
   const offices = [...fold.index.offices.keys()];
   const unknown = [moment.by, ...(moment.second === undefined ? [] : [moment.second.office])].find(
     (office) => !offices.includes(office),

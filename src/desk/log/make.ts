@@ -77,11 +77,27 @@ function withoutBody(finding: Finding): Finding {
   };
 }
 
+/** Requests that need no other entry to be looked up. */
+export type PlainRequest = Exclude<LogRequest, { readonly what: 'undo' | 'correct' | 'decide' }>;
+
 function bodyOf(
   context: Context,
   request: LogRequest,
   happenedAtMs: number,
 ): Answer<Made> | Promise<Answer<Made>> {
+  switch (request.what) {
+    case 'undo':
+      return undoBody(context, request);
+    case 'correct':
+      return correctBody(context, request);
+    case 'decide':
+      return decideBody(context, request);
+    default:
+      return plainBody(context, request, happenedAtMs);
+  }
+}
+
+export function plainBody(context: Context, request: PlainRequest, happenedAtMs: number): Answer<Made> {
   switch (request.what) {
     case 'drink':
       return drinkBody(context, request);
@@ -106,12 +122,6 @@ function bodyOf(
       return relabelBody(context, request);
     case 'day':
       return dayBody(context, request, happenedAtMs);
-    case 'undo':
-      return undoBody(context, request);
-    case 'correct':
-      return correctBody(context, request);
-    case 'decide':
-      return decideBody(context, request);
     case 'told':
       return toldBody(context, request.kind, request.fields);
     case 'kind':

@@ -3,6 +3,7 @@ import type { Command } from './command.ts';
 import { BOOK_COMMANDS } from './tables/book.ts';
 import { COUNT_COMMANDS } from './tables/count.ts';
 import { EVERYDAY_COMMANDS } from './tables/everyday.ts';
+import { INBOX_COMMANDS } from './tables/inbox.ts';
 import { LOG_COMMANDS } from './tables/log.ts';
 import { REPORT_COMMANDS } from './tables/report.ts';
 
@@ -11,5 +12,6 @@ export const COMMANDS: readonly Command[] = [
   ...LOG_COMMANDS,
   ...COUNT_COMMANDS,
   ...BOOK_COMMANDS,
+  ...INBOX_COMMANDS,
   ...REPORT_COMMANDS,
 ];

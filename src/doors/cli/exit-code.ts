@@ -32,6 +32,9 @@ export function exitOfProblem(problem: Problem): ExitCode {
 /** By the code of a finding of the disk; what is not named is a failure of the machine under the book. */
 const ofDisk: ReadonlyMap<string, ExitCode> = new Map<string, ExitCode>([
   ['book-busy', EXIT.bookBusy],
+  ['server-silent', EXIT.bookBusy],
+  ['server-refused', EXIT.bookBusy],
+  ['server-of-other-build', EXIT.bookBusy],
   ['book-missing', EXIT.wrongUse],
   ['folder-missing', EXIT.wrongUse],
   ['not-a-file', EXIT.wrongUse],

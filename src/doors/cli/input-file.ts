@@ -16,12 +16,26 @@ export interface InputFile {
   readonly text: string;
 }
 
+/** A file as its bytes, for what is no UTF-8. */
+export interface InputBytes {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+  /** The text, if it is one. */
+  readonly text: () => string;
+}
+
 /** Reads a whole file; nothing is kept of one that is too large, or whose line is too long. */
 export async function readInput(call: Call, typed: string): Promise<InputFile> {
+  const { name, text } = await readBytes(call, typed);
+  return { name, text: text() };
+}
+
+export async function readBytes(call: Call, typed: string): Promise<InputBytes> {
   const pieces = new Pieces(typed === '-' ? 'standard input' : typed);
   if (typed === '-') for await (const piece of call.terminal.readStdin()) pieces.take(piece);
   else readFile(resolve(call.terminal.cwd, typed), pieces);
-  return { name: pieces.name, text: pieces.text() };
+  const bytes = pieces.bytes();
+  return { name: pieces.name, bytes, text: () => textOf(pieces.name, bytes) };
 }
 
 /** Lines without their ends; the empty one behind the last end is none. */
@@ -105,13 +119,16 @@ class Pieces {
     }
   }
 
-  text(): string {
-    const bytes = Buffer.concat(this.#pieces);
-    try {
-      return new TextDecoder('utf-8', { fatal: true, ignoreBOM: false }).decode(bytes);
-    } catch {
-      throw badInput('file-not-text', {}, { file: this.name, line: firstBadLine(bytes) });
-    }
+  bytes(): Uint8Array {
+    return new Uint8Array(Buffer.concat(this.#pieces));
+  }
+}
+
+function textOf(name: string, bytes: Uint8Array): string {
+  try {
+    return new TextDecoder('utf-8', { fatal: true, ignoreBOM: false }).decode(bytes);
+  } catch {
+    throw badInput('file-not-text', {}, { file: name, line: firstBadLine(bytes) });
   }
 }
 

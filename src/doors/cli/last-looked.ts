@@ -1,7 +1,8 @@
-// When each office last looked at a book: kept for the person in front of it, outside the book.
+// When each office last looked at a book, and how far the book went then: kept for the person in front of it, outside the book.
 import { hash } from 'node:crypto';
 import { homedir } from 'node:os';
 import { isAbsolute, join } from 'node:path';
+import type { Look } from '../../desk/index.ts';
 import { readCached, writeCached } from './cache-folder.ts';
 import type { Terminal } from './terminal.ts';
 
@@ -18,15 +19,23 @@ interface Looker {
 }
 
 function lookedPath(terminal: Terminal, { bookId, office }: Looker): string {
-  return statePath(terminal, `looked-${hash('sha256', `${bookId}\n${office}`).slice(0, 32)}`);
+  return statePath(terminal, `looked-${hash('sha256', `${bookId}\n${office}`).slice(0, 32)}.json`);
 }
 
-/** UTC milliseconds of the book's own time; null where this office never looked, or nothing readable tells. */
-export function lastLooked(terminal: Terminal, looker: Looker): number | null {
-  const text = readCached(lookedPath(terminal, looker));
-  return text !== null && /^-?\d{1,16}\n?$/.test(text) ? (JSON.parse(text) as number) : null;
+/** Null where this office never looked, or nothing readable tells. */
+export function lastLooked(terminal: Terminal, looker: Looker): Required<Look> | null {
+  try {
+    const { atMs, heads } = JSON.parse(readCached(lookedPath(terminal, looker)) ?? 'null') as Required<Look>;
+    return Number.isSafeInteger(atMs) && heads.every(isHead) ? { atMs, heads } : null;
+  } catch {
+    return null;
+  }
 }
 
-export function rememberLook(terminal: Terminal, looker: Looker, utcMs: number): void {
-  writeCached(lookedPath(terminal, looker), `${utcMs}\n`);
+function isHead({ site, number }: Required<Look>['heads'][number]): boolean {
+  return typeof site === 'string' && Number.isSafeInteger(number);
+}
+
+export function rememberLook(terminal: Terminal, looker: Looker, look: Required<Look>): void {
+  writeCached(lookedPath(terminal, looker), `${JSON.stringify(look)}\n`);
 }

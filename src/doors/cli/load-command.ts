@@ -10,6 +10,7 @@ interface Loaded {
 const ofWord: Readonly<Record<string, () => Promise<Loaded>>> = {
   start: () => import('./commands/start.ts'),
   init: () => import('./commands/init.ts'),
+  serve: () => import('./commands/serve.ts'),
   today: () => import('./commands/today.ts'),
   'store list': () => import('./commands/store.ts'),
   'store show': () => import('./commands/store.ts'),
@@ -19,6 +20,10 @@ const ofWord: Readonly<Record<string, () => Promise<Loaded>>> = {
   log: () => import('./commands/log-kind.ts'),
   'log day': () => import('./commands/log-day.ts'),
   import: () => import('./commands/import.ts'),
+  'inbox list': () => import('./commands/inbox.ts'),
+  'inbox show': () => import('./commands/inbox.ts'),
+  'inbox take': () => import('./commands/inbox.ts'),
+  'inbox drop': () => import('./commands/inbox.ts'),
   'book show': () => import('./commands/book-show.ts'),
   'book check': () => import('./commands/book-check.ts'),
   'book close': () => import('./commands/book-close.ts'),

@@ -17,6 +17,7 @@ export function nodeTerminal(): Terminal {
     stderr: outStream(process.stderr),
     readStdin: () => process.stdin as AsyncIterable<Uint8Array>,
     ask,
+    stopped,
     now: () => Date.now(),
     offsetMin: () => -new Date().getTimezoneOffset(),
     chance: (bytes) => randomBytes(bytes),
@@ -37,6 +38,19 @@ function outStream(stream: NodeJS.WriteStream): OutStream {
       if (isOpen) stream.write(text);
     },
   };
+}
+
+const STOPPING = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
+
+/** From the first call on these signals end nothing by themselves; a second one of them ends the program at once. */
+function stopped(): Promise<void> {
+  return new Promise((done) => {
+    const stop = (): void => {
+      for (const signal of STOPPING) process.removeListener(signal, stop);
+      done();
+    };
+    for (const signal of STOPPING) process.on(signal, stop);
+  });
 }
 
 /** One question at a time: between two questions the terminal belongs to the system again, and Ctrl-C ends the program. */

@@ -1,8 +1,10 @@
 // A book opened for one command: the desk over it, who asks and when, and the words that findings need.
+import type { BookPort } from '../../book/index.ts';
 import { Desk, type DeskTools, type Moment } from '../../desk/index.ts';
 
 import type { WordsContext } from '../../papers/index.ts';
-import { type DiskBook, nodeHash, openBook } from '../disk/index.ts';
+import { BookBusy, type DiskBook, findServer, nodeHash, openBook } from '../disk/index.ts';
+import type { RemoteBook } from '../server/index.ts';
 import { type BookPlace, needBook } from './book-path.ts';
 import type { Call } from './call.ts';
 import { keepNames } from './complete/names.ts';
@@ -14,7 +16,7 @@ import { shownPath } from './shown-path.ts';
 
 export interface OpenBook {
   readonly place: BookPlace;
-  readonly book: DiskBook;
+  readonly book: DiskBook | RemoteBook;
   readonly desk: Desk;
   readonly moment: Moment;
   readonly call: Call;
@@ -25,10 +27,50 @@ export async function openForCall(
   place: BookPlace,
   how: { readonly write: boolean },
 ): Promise<OpenBook> {
-  const book = await openBook(place.path, { owner: lineOf(call.command), readOnly: !how.write });
-  const snapshots = rememberedAccount(call.terminal, (await book.info()).bookId);
-  const desk = await Desk.open(book, { ...deskTools(call), ...(snapshots !== undefined && { snapshots }) });
+  const book = await openAnyhow(call, place.path, how);
+  const desk = await Desk.open(book, await toolsFor(call, book));
   return { place, book, desk, moment: momentOf(call), call };
+}
+
+/** The file itself, or through the server that holds it: what is asked and answered is the same. */
+async function openAnyhow(
+  call: Call,
+  path: string,
+  { write }: { readonly write: boolean },
+): Promise<DiskBook | RemoteBook> {
+  const served = await openServed(call, path, { write });
+  if (served !== null) return served;
+  try {
+    return await openBook(path, { owner: lineOf(call.command), readOnly: !write });
+  } catch (error) {
+    // A server may have taken the book in this very moment.
+    const late = error instanceof BookBusy ? await openServed(call, path, { write }) : null;
+    if (late === null) throw error;
+    return late;
+  }
+}
+
+/** Null where no server holds the book. */
+export async function openServed(
+  { terminal }: Call,
+  path: string,
+  { write }: { readonly write: boolean },
+): Promise<RemoteBook | null> {
+  const note = findServer(path);
+  if (note === null) return null;
+  const { RemoteBook: Remote } = await import('../server/index.ts');
+  return Remote.open(path, note, { readOnly: !write, build: buildOf(terminal) });
+}
+
+/** A program that runs from its sources has no digest of them. */
+export function buildOf({ build }: Call['terminal']): string {
+  return build ?? 'from sources';
+}
+
+/** With what is remembered of this book between two commands. */
+export async function toolsFor(call: Call, book: BookPort): Promise<DeskTools> {
+  const snapshots = rememberedAccount(call.terminal, (await book.info()).bookId);
+  return { ...deskTools(call), ...(snapshots !== undefined && { snapshots }) };
 }
 
 export function deskTools({ terminal }: Call): DeskTools {

@@ -1,7 +1,7 @@
 // Puts what stopped a command into words on standard error, and gives its exit code.
 import type { Finding } from '../../ground/units/index.ts';
 import { findingsText, type TextOptions, type WordsContext, wordFinding } from '../../papers/index.ts';
-import { DiskProblem } from '../disk/index.ts';
+import { StoreProblem } from '../disk/index.ts';
 import { Call } from './call.ts';
 import { EXIT, type ExitCode, exitOfDisk } from './exit-code.ts';
 import { CliProblem, cliFinding, Stopped } from './problem.ts';
@@ -48,8 +48,8 @@ interface Problem {
 function problemOf(error: unknown): Problem {
   if (error instanceof CliProblem) return error;
   const nothing = { after: [], context: {} };
-  if (error instanceof DiskProblem) {
-    return { exitCode: exitOfDisk(error.code), findings: [error.finding], ...nothing };
+  if (error instanceof StoreProblem) {
+    return { exitCode: exitOfDisk(error.finding.code), findings: [error.finding], ...nothing };
   }
   const says = error instanceof Error ? `${error.name}: ${error.message}` : String(error);
   const findings = [cliFinding('program-failed', { says: says.slice(0, 500) })];

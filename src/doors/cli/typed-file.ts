@@ -18,13 +18,26 @@ export function readTyped<Head>(
   isHead: (value: Readonly<Record<string, unknown>>) => value is Readonly<Record<string, unknown>> & Head,
 ): TypedFile<Head> | null {
   try {
-    const value = JSON.parse(readFileSync(path, 'utf8')) as Record<string, unknown>;
+    return typedOfText(readFileSync(path, 'utf8'), format, isHead);
+  } catch {
+    // Nothing was typed, or the file cannot be read: then everything is asked anew.
+    return null;
+  }
+}
+
+/** Null where the text is none of ours, or not whole. */
+export function typedOfText<Head>(
+  text: string,
+  format: string,
+  isHead: (value: Readonly<Record<string, unknown>>) => value is Readonly<Record<string, unknown>> & Head,
+): TypedFile<Head> | null {
+  try {
+    const value = JSON.parse(text) as Record<string, unknown>;
     const { typed } = value;
     if (value['format'] !== format || value['version'] !== VERSION || !isTexts(typed) || !isHead(value))
       return null;
     return { head: value, typed: new Map(Object.entries(typed)) };
   } catch {
-    // Nothing was typed, or the file cannot be read: then everything is asked anew.
     return null;
   }
 }
@@ -43,8 +56,11 @@ export function keepTyped<Head extends object>(
   format: string,
   { head, typed }: TypedFile<Head>,
 ): void {
-  const text = JSON.stringify({ format, version: VERSION, ...head, typed: Object.fromEntries(typed) });
-  writeDurably(path, `${text}\n`);
+  writeDurably(path, textOfTyped(format, { head, typed }));
+}
+
+export function textOfTyped<Head extends object>(format: string, { head, typed }: TypedFile<Head>): string {
+  return `${JSON.stringify({ format, version: VERSION, ...head, typed: Object.fromEntries(typed) })}\n`;
 }
 
 export function forgetTyped(path: string): void {

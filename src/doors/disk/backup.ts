@@ -23,13 +23,22 @@ export interface Backup {
  * @throws DiskProblem `backup-exists` when there is a file, `backup-not-equal` when the copy is not whole or not the same
  */
 export async function backupBook(path: string, target: string): Promise<Backup> {
+  const book = await openBook(path, { owner: 'book backup', readOnly: true });
+  try {
+    return await copyBook(book, target);
+  } finally {
+    book.close();
+  }
+}
+
+/** The same of a book that is open, as one that is served is. */
+export async function copyBook(book: DiskBook, target: string): Promise<Backup> {
   for (const taken of [target, receiptPath(target)])
     if (statSync(taken, { throwIfNoEntry: false }) !== undefined)
       throw new DiskProblem('backup-exists', taken);
   const code = systemCode(() => accessSync(dirname(target), constants.W_OK));
   if (code !== null) throw systemProblem(code, target);
   const fresh = `${target}.${process.pid}.new`;
-  const book = await openBook(path, { owner: 'book backup', readOnly: true });
   try {
     rmSync(fresh, { force: true });
     book.withDatabase((db) => db.prepare(COPY_INTO).run(fresh));
@@ -41,8 +50,6 @@ export async function backupBook(path: string, target: string): Promise<Backup> 
   } catch (error) {
     rmSync(fresh, { force: true });
     throw told(error, target);
-  } finally {
-    book.close();
   }
 }
 

@@ -8,12 +8,15 @@ import { READ_SCHEMA_VERSION } from './schema.ts';
 import { applySettings } from './settings.ts';
 import { asProblem } from './sqlite-error.ts';
 import {
+  BEGIN_ALONE,
+  COMMIT,
   COUNT,
   DATA_VERSION,
   FIND,
   FIND_NUMBER,
   HEAD_OF_SITE,
   INSERT,
+  LOCK_ALONE,
   NEXT_SITE,
   PAGE_BY_KIND,
   PAGE_BY_SITE,
@@ -30,6 +33,8 @@ export interface Connection {
 
 export interface ConnectOptions {
   readonly readOnly: boolean;
+  /** Holds the lock of the file from now on, so that no other process reads or writes it. */
+  readonly alone?: boolean;
   readonly waitMs: number;
 }
 
@@ -39,6 +44,7 @@ export function connect(path: string, options: ConnectOptions): Connection {
   try {
     const info = identify(db, path);
     applySettings(db, path, options);
+    if (options.alone === true) holdAlone(db, path);
     return { db, info, statements: prepareAll(db) };
   } catch (error) {
     db.close();
@@ -52,6 +58,20 @@ export function openDatabase(path: string, options: ConnectOptions): DatabaseSyn
   } catch (error) {
     throw asProblem(error, path);
   }
+}
+
+/** In this mode the lock that a transaction took is kept when it ends. */
+function holdAlone(db: DatabaseSync, path: string): void {
+  const mode = oneValue(db.prepare(LOCK_ALONE));
+  if (mode !== 'exclusive') {
+    throw new DiskProblem('settings-refused', path, {
+      setting: 'locking_mode',
+      wanted: 'exclusive',
+      received: String(mode),
+    });
+  }
+  db.exec(BEGIN_ALONE);
+  db.exec(COMMIT);
 }
 
 /** Takes back what an interrupted write left, which needs a connection that may write. */

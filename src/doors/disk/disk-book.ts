@@ -165,6 +165,11 @@ export class DiskBook implements BookPort {
     }
   }
 
+  /** Says at once who holds the book, where it is held before anything is written. */
+  noteOwner(): void {
+    this.#noteOwner(this.#connected());
+  }
+
   #noteOwner({ statements }: Connection): void {
     const version = oneValue(statements.dataVersion) as number;
     if (this.#isOwnerNoted && version === this.#dataVersion) return;

@@ -1,5 +1,15 @@
 // Small files beside the book, written so that a power cut leaves the old one or the new one, never a half.
-import { closeSync, fsyncSync, linkSync, openSync, renameSync, rmSync, statSync, writeSync } from 'node:fs';
+import {
+  closeSync,
+  fsyncSync,
+  linkSync,
+  openSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeSync,
+} from 'node:fs';
 import { dirname } from 'node:path';
 import { systemCode } from './sqlite-error.ts';
 
@@ -32,11 +42,23 @@ export function syncFile(path: string): void {
  * @returns false when another process is writing the same file at this moment
  */
 export function writeDurably(path: string, text: string): boolean {
+  return changeDurably(path, () => text);
+}
+
+/**
+ * Makes a new text of the old one in the same way: whoever has the new file open has the change to itself, so that of
+ * two processes neither writes over what the other one has just written.
+ * @param change the new text by the old one, which is null where there is none; null as its answer takes the file away
+ * @returns false when another process is changing the same file at this moment
+ */
+export function changeDurably(path: string, change: (old: () => string | null) => string | null): boolean {
   const fresh = `${path}.new`;
   const fd = openFresh(fresh);
   if (fd === null) return false;
+  let text: string | null;
   try {
-    writeSync(fd, text);
+    text = change(() => textOf(path));
+    if (text !== null) writeSync(fd, text);
     fsyncSync(fd);
   } catch (error) {
     closeSync(fd);
@@ -44,9 +66,17 @@ export function writeDurably(path: string, text: string): boolean {
     throw error;
   }
   closeSync(fd);
-  renameSync(fresh, path);
+  if (text !== null) renameSync(fresh, path);
+  else {
+    rmSync(path, { force: true });
+    rmSync(fresh);
+  }
   syncFolder(dirname(path));
   return true;
+}
+
+function textOf(path: string): string | null {
+  return statSync(path, { throwIfNoEntry: false }) === undefined ? null : readFileSync(path, 'utf8');
 }
 
 function openFresh(fresh: string): number | null {

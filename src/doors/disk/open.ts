@@ -17,6 +17,8 @@ export interface OpenOptions {
   readonly owner: string;
   readonly readOnly?: boolean;
   readonly waitMs?: number;
+  /** Holds the book for this process alone, as a server does. */
+  readonly alone?: boolean;
 }
 
 /**
@@ -29,15 +31,18 @@ export async function openBook(path: string, options: OpenOptions): Promise<Disk
   const waitMs = options.waitMs ?? DEFAULT_WAIT_MS;
   const file = findFile(path);
   const refusal = options.readOnly === true ? askedToRead(file) : whyNotWritable(file);
-  const connection = connectOrRecover(file, { readOnly: refusal !== null, waitMs });
+  const alone = options.alone === true && refusal === null;
+  const connection = connectOrRecover(file, { readOnly: refusal !== null, waitMs, alone });
   const parts = { connection, refusal, findings: [], waitMs, command: options.owner };
   const findings = await holdAgainstReceipt(new DiskBook(file, parts), file);
   const doubt = findings.find(({ code }) => code !== 'receipt-unreadable');
-  return new DiskBook(file, {
+  const book = new DiskBook(file, {
     ...parts,
     findings,
     refusal: refusal ?? (doubt === undefined ? null : doubted(file, doubt)),
   });
+  if (alone) book.noteOwner();
+  return book;
 }
 
 /** The file itself, behind any link: what stands beside it stands beside that. */
@@ -60,6 +65,7 @@ function askedToRead(file: string): DiskProblem {
 
 interface ConnectWish {
   readonly readOnly: boolean;
+  readonly alone: boolean;
   readonly waitMs: number;
 }
 

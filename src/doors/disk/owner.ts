@@ -47,7 +47,7 @@ function readNote(bookPath: string): Owner | null {
   }
 }
 
-function isAlive(pid: number | null): boolean {
+export function isAlive(pid: number | null): boolean {
   if (pid === null) return false;
   try {
     process.kill(pid, 0);
@@ -57,8 +57,24 @@ function isAlive(pid: number | null): boolean {
   }
 }
 
-/** Linux lists the locks of all processes: `1: POSIX ADVISORY WRITE 15546 fe:00:2146456 1073741825 1073741825`. */
+/** Another process that holds a lock of the book; null where there is none, or where the system lists no locks. */
 function holderOfLock(bookPath: string): number | null {
+  const locks = (locksOf(bookPath) ?? []).filter(({ pid }) => pid !== process.pid);
+  return (locks.find(({ mode }) => mode === 'WRITE') ?? locks[0])?.pid ?? null;
+}
+
+/** Every process that holds a lock of the book; null where the system lists no locks. */
+export function lockHolders(bookPath: string): readonly number[] | null {
+  return locksOf(bookPath)?.map(({ pid }) => pid) ?? null;
+}
+
+interface Lock {
+  readonly mode: string;
+  readonly pid: number;
+}
+
+/** Linux lists the locks of all processes: `1: POSIX ADVISORY WRITE 15546 fe:00:2146456 1073741825 1073741825`. */
+function locksOf(bookPath: string): readonly Lock[] | null {
   try {
     const { ino, dev } = statSync(bookPath, { bigint: true });
     const major = ((dev >> 8n) & 0xfffn) | ((dev >> 32n) & ~0xfffn);
@@ -67,9 +83,8 @@ function holderOfLock(bookPath: string): number | null {
     const locks = readFileSync('/proc/locks', 'utf8')
       .split('\n')
       .map((line) => /(READ|WRITE)\s+(\d+)\s+(\S+)/.exec(line))
-      .filter((lock) => lock?.[3] === place && lock[2] !== String(process.pid));
-    const lock = locks.find((each) => each?.[1] === 'WRITE') ?? locks[0];
-    return lock?.[2] === undefined ? null : JSON.parse(lock[2]);
+      .filter((lock) => lock?.[3] === place);
+    return locks.map((lock) => ({ mode: lock?.[1] ?? '', pid: JSON.parse(lock?.[2] ?? '0') as number }));
   } catch {
     return null;
   }

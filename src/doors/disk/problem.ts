@@ -4,16 +4,26 @@ import type { Finding, FindingData } from '../../ground/units/index.ts';
 
 export type DiskFinding = Finding<DiskFindingCode>;
 
+/** Whatever keeps a book from being read or written: its finding is told to the person as it is. */
+export class StoreProblem extends Error {
+  override readonly name: string = 'StoreProblem';
+  readonly finding: Finding;
+
+  constructor(finding: Finding) {
+    super(`${finding.code} ${finding.where.file ?? ''} ${JSON.stringify(finding.data)}`);
+    this.finding = finding;
+  }
+}
+
 /** A fault of the file, of the disk under it, or of what may be done with it. Never a fault of an entry. */
-export class DiskProblem extends Error {
+export class DiskProblem extends StoreProblem {
   override readonly name: string = 'DiskProblem';
   readonly code: DiskFindingCode;
-  readonly finding: DiskFinding;
+  declare readonly finding: DiskFinding;
 
   constructor(code: DiskFindingCode, path: string, data: FindingData = {}) {
-    super(`${code} ${path} ${JSON.stringify(data)}`);
+    super(diskFinding(code, path, data));
     this.code = code;
-    this.finding = diskFinding(code, path, data);
   }
 }
 

@@ -3,6 +3,9 @@
 const COLUMNS = 'id, kind, site, number, happened_ms, entered_ms, kept_ms, text, seal';
 
 export const BEGIN = 'BEGIN IMMEDIATE';
+/** For a server: the lock is taken at once, and kept. */
+export const LOCK_ALONE = 'PRAGMA main.locking_mode = EXCLUSIVE';
+export const BEGIN_ALONE = 'BEGIN EXCLUSIVE';
 export const COMMIT = 'COMMIT';
 export const ROLLBACK = 'ROLLBACK';
 

@@ -137,8 +137,15 @@ export function unitNamed(name: string): Unit {
 
 /** The names of a kind's units, in the order of the table. */
 export function unitNamesOf(dimension: Dimension): readonly string[] {
-  return UNITS.filter((each) => each.dimension === dimension).map((each) => each.name);
+  return namesByDimension.get(dimension) ?? [];
 }
+
+const namesByDimension: ReadonlyMap<Dimension, readonly string[]> = new Map(
+  UNITS.map(({ dimension }) => [
+    dimension,
+    Object.freeze(UNITS.filter((each) => each.dimension === dimension).map((each) => each.name)),
+  ]),
+);
 
 /** The sign for the screen (`µS/cm`); a word that is no unit of the table, such as `days`, is its own sign. */
 export function unitSign(name: string): string {

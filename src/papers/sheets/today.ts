@@ -61,6 +61,8 @@ export interface StoreLine {
   readonly volume: SheetFigure;
   /** Ends of the band of 95 %, cut off at empty and at full. */
   readonly band: { readonly low: number; readonly high: number; readonly unit: string };
+  /** What it holds when full. */
+  readonly capacityL: number;
   readonly howKnown: string;
   /** checked, only source, deduced or unknown. */
   readonly standing: string;
@@ -82,6 +84,8 @@ export interface TodaySheet {
   readonly reserve: {
     readonly volume: SheetFigure;
     readonly floorL: number;
+    /** What its stores hold when full. */
+    readonly capacityL: number;
     readonly conditionalL: number;
   } | null;
   readonly stores: readonly StoreLine[];

@@ -17,8 +17,7 @@ import { hanging } from './wrap.ts';
 export function sumLines(sheet: TodaySheet, options: TextOptions): string[] {
   const { inAll } = words.todayLabels;
   const total = amountOf(sheet.total, options);
-  const parts = sheet.sums.map(({ volume }) => amountOf(volume, options));
-  const { figures, note } = addingUp(parts, total, options) ?? bySelf(parts, options);
+  const { figures, note } = sumFigures(sheet, options);
   const named = sheet.sums.map(
     ({ name }, k) => `${signed(name, options.style).replaceAll(' ', '\u00A0')}\u00A0${figures[k] ?? ''}`,
   );
@@ -26,6 +25,12 @@ export function sumLines(sheet: TodaySheet, options: TextOptions): string[] {
     .filter((part) => part !== '')
     .join(' ');
   return hanging(inAll, text, { width: proseWidth(options), indent: inAll.length + 2 });
+}
+
+/** The figures of the parts as they are printed, and what a reader has to know of them. */
+export function sumFigures(sheet: Pick<TodaySheet, 'sums' | 'total'>, options: TextOptions): Shown {
+  const parts = sheet.sums.map(({ volume }) => amountOf(volume, options));
+  return addingUp(parts, amountOf(sheet.total, options), options) ?? bySelf(parts, options);
 }
 
 interface Shown {

@@ -13,7 +13,7 @@ const MOST = 2;
 
 /** The best readings that would change the ± of a cover as it is printed; none where there is no such reading. */
 export function bestReadingLines({ readings }: Pick<TodaySheet, 'readings'>, options: TextOptions): string[] {
-  const best = readings.filter((each) => isSeen(each.cover?.days ?? null)).slice(0, MOST);
+  const best = worthDoing(readings);
   const { best: head } = words.worthLabels;
   return best.flatMap((worth, k) =>
     hanging(k === 0 ? head : '', worthText(worth, options), {
@@ -21,6 +21,11 @@ export function bestReadingLines({ readings }: Pick<TodaySheet, 'readings'>, opt
       indent: head.length + 2,
     }),
   );
+}
+
+/** The best bargains among the readings that would change what is printed of a cover. */
+export function worthDoing(readings: readonly ReadingWorth[]): readonly ReadingWorth[] {
+  return readings.filter((each) => isSeen(each.cover?.days ?? null)).slice(0, MOST);
 }
 
 /** `weigh C-07, 14 min: ± 2.4 → ± 0.3 L, cover of drinking water ± 1.1 → ± 0.7 days` */

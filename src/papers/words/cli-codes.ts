@@ -49,5 +49,7 @@ export type CliFindingCode =
   | 'day-sheet-count'
   /** data: kind, command */
   | 'kind-has-command'
+  /** What was typed of a stock count, beside the book, is none. */
+  | 'count-file-unreadable'
   /** data: received */
   | 'json-unreadable';

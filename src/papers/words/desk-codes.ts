@@ -49,9 +49,15 @@ export type DeskFindingCode =
   | 'count-empty'
   /** A stock count that nobody has begun. */
   | 'count-not-begun'
-  /** A stock count is under way already. data: since */
+  /** A stock count is under way already. data: begunMs, typed */
   | 'count-under-way'
-  /** A reading that the book would not have expected: asked about first. data: store, counted, book */
+  /** A reading that the book would not have expected: asked about first. data: store, readMg, readU95Mg, bookMg, bookU95Mg, mgPerL */
   | 'count-far-off'
+  /** A reading of more than the store can hold: asked about first. data: store, massMg, capacityMg, mgPerL */
+  | 'count-over-capacity'
+  /** A reading without its ± of a store that has no gauge. data: store, received */
+  | 'count-needs-doubt'
+  /** The count was begun on another day: asked about first. data: day, begunMs, nowMs, isClosed */
+  | 'count-of-another-day'
   /** An office that the outpost file does not name. data: office, offices */
   | 'office-unknown';

@@ -1,7 +1,13 @@
 // Table of command lines that cannot be carried out as they were typed.
 import type { CliFindingCode } from '../../../src/papers/index.ts';
 import { failure, type Sample, type Samples, sample, writtenOut } from './sample.ts';
-import { type TypedFile, typedFailure, typedWithoutBook, typedWithoutClock } from './typed-lines.ts';
+import {
+  type TypedFile,
+  typedAfter,
+  typedFailure,
+  typedWithoutBook,
+  typedWithoutClock,
+} from './typed-lines.ts';
 
 type Line = readonly [line: string, file?: TypedFile];
 
@@ -95,6 +101,16 @@ const files = {
     'log day --from evening.txt',
     sheet('455\n6.9\n'),
   ]),
+  'count-file-unreadable': sample(
+    'What was typed of a stock count, in the small file beside the book, cannot be read.',
+    () =>
+      typedAfter(
+        'count-file-unreadable',
+        'book backup counted.book',
+        'today -o counted.book.stock-count',
+        'count show --book counted.book',
+      ),
+  ),
   'program-not-whole': writtenOut(
     'A part of the program is not there.',
     'the clone that runs the tests is whole.',

@@ -1,7 +1,7 @@
 // Table of requests that the desk says no to.
 
 import { exportLines } from '../../../src/book/index.ts';
-import { importLines, log, startBook } from '../../../src/desk/index.ts';
+import { finishCount, importLines, log, startBook } from '../../../src/desk/index.ts';
 import type { DeskFindingCode } from '../../../src/papers/index.ts';
 import { LOG_LINES, OUTPOST_TEXT } from '../../field-log/corrie-log.ts';
 import { HOLM } from '../../journeys/holm.ts';
@@ -206,6 +206,17 @@ const imports = {
   }),
 } satisfies Partial<Samples<DeskFindingCode>>;
 
+/** Holm counts on its second day what was begun on its first. */
+async function finishLate() {
+  const desk = await deskOver(await holmBook());
+  const count = { id: desk.newId(at(1, 9)), begunMs: at(1, 9), by: 'keeper', places: null };
+  const typed = new Map([['C-04', '19 L']]);
+  const given = ['counted on Day 1 from 09:00: C-04 19 L', 'finished on Day 2 at 12:00'];
+  const opened = await desk.account();
+  const answer = await finishCount(desk, NOW, { ...count, typed });
+  return failed('count-of-another-day', given, answer, opened.ok ? opened.value : undefined);
+}
+
 const counts = {
   'count-not-begun': sample('A stock count is finished that nobody has begun.', () =>
     typedAfter('count-not-begun', 'count finish'),
@@ -216,6 +227,13 @@ const counts = {
   'count-far-off': sample('A reading of a stock count is far from what the book has.', () =>
     typedAfter('count-far-off', 'count start --yes', 'count add c02 3L'),
   ),
+  'count-over-capacity': sample('A reading of a stock count is more than the store can hold.', () =>
+    typedAfter('count-over-capacity', 'count start --yes', 'count add c02 30L'),
+  ),
+  'count-needs-doubt': sample('A reading without its ± of a store that nothing gauges.', () =>
+    typedAfter('count-needs-doubt', 'count start --yes', 'count add K-2 3L'),
+  ),
+  'count-of-another-day': sample('A stock count is finished days after it was begun.', finishLate),
   'count-under-way': sample('A stock count is begun while another one is under way.', () =>
     typedAfter('count-under-way', 'count start --yes', 'count add c02 20.4L', 'count start'),
   ),

@@ -6,8 +6,11 @@ import { cliSamples } from './cli.ts';
 import { deskSamples } from './desk.ts';
 import { diskSamples } from './disk.ts';
 import { fieldLogSamples } from './field-log.ts';
+import { inboxSamples } from './inbox.ts';
 import { outpostSamples } from './outpost.ts';
 import type { Failure, Sample, Samples } from './sample.ts';
+import { serverSamples } from './server.ts';
+import { tableSamples } from './table.ts';
 import { forgetPractice } from './typed-lines.ts';
 import { unitsSamples } from './units.ts';
 
@@ -60,10 +63,27 @@ export const ROOMS: readonly Room[] = [
     samples: fieldLogSamples,
   },
   {
+    name: 'table',
+    about: 'Files that no table can be made of. The first block is the file, or what was done to it.',
+    samples: tableSamples,
+  },
+  {
+    name: 'inbox',
+    about:
+      'Tables, their lines and their cells. The first block is the table, brought to a book of Corrie that begins with Day 31.',
+    samples: inboxSamples,
+  },
+  {
     name: 'command line',
     about:
       'How a command was typed, and the files that it names. The first block is the line, typed into the program where the practice book is; a file that it names stands below it.',
     samples: cliSamples,
+  },
+  {
+    name: 'server',
+    about:
+      'What is asked of the server over HTTP, or of a book that a server holds. The first block is the request, or the command.',
+    samples: serverSamples,
   },
 ];
 

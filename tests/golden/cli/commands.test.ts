@@ -135,6 +135,22 @@ const sessions: Readonly<Record<string, readonly string[]>> = {
     'waterwright book outpost -o outpost.yaml',
     'waterwright book outpost outpost.yaml --reason "a second look"',
   ],
+  inbox: [
+    'waterwright inbox list',
+    'waterwright inbox show 192',
+    'waterwright inbox show 191',
+    'waterwright inbox take 192',
+    'waterwright inbox take 192 --unit cups',
+    'waterwright inbox take 192 --unit kg --dry-run',
+    'waterwright inbox take 192 --unit kg',
+    'waterwright inbox list --all',
+    'waterwright inbox drop 192 --reason "asked: a request"',
+    'waterwright log undo corrie:205',
+    'waterwright inbox drop 192',
+    'waterwright inbox drop 192 --reason "asked: a request" --plain',
+    'waterwright inbox list',
+    'waterwright inbox list --all --json',
+  ],
   completion: [
     'waterwright completion bash',
     'waterwright completion zsh',
@@ -161,7 +177,16 @@ test.each(Object.entries(sessions))('%s', async (name, lines) => {
 test('every command stands in a record', async () => {
   const { COMMANDS } = await import('../../../src/doors/cli/index.ts');
   const typed = Object.values(sessions).flat().join('\n');
-  const elsewhere = ['start', 'init', 'log', 'count start', 'count add', 'count show', 'count finish'];
+  const elsewhere = [
+    'start',
+    'serve',
+    'init',
+    'log',
+    'count start',
+    'count add',
+    'count show',
+    'count finish',
+  ];
   const missing = COMMANDS.map(({ path }) => path.join(' ')).filter(
     (path) => !elsewhere.includes(path) && !typed.includes(`waterwright ${path}`),
   );

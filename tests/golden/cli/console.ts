@@ -1,9 +1,11 @@
 // A console for tests: runs command lines inside this process, in a folder of its own, with a clock and chance that repeat.
+import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type ExitCode, type Reply, runCommandLine, type Terminal } from '../../../src/doors/cli/index.ts';
+import { isThroughServer, Servers } from './servers.ts';
 
 /** Real books live by this clock; practice books have their own time. */
 const NOW_MS = Date.UTC(2147, 4, 1, 8, 0);
@@ -28,6 +30,7 @@ export class Console {
   nowMs = NOW_MS;
   build: string | null = null;
   readonly #seed: string;
+  readonly #servers = new Servers();
   #chance = 0;
 
   constructor(seed = 'console') {
@@ -43,6 +46,7 @@ export class Console {
 
   async run(line: string | readonly string[], options: RunOptions = {}): Promise<Ran> {
     const words = typeof line === 'string' ? wordsOf(line) : line;
+    if (isThroughServer()) await this.#servers.holdBookOf(words, { ...this, env: options.env ?? {} });
     let [out, err] = ['', ''];
     const replies = [...(options.replies ?? [])];
     const isTty = options.isTty ?? options.replies !== undefined;
@@ -77,6 +81,7 @@ export class Console {
         err += `[${typeof reply === 'string' ? reply : reply.said}]\n`;
         return Promise.resolve(reply);
       },
+      stopped: () => Promise.resolve(),
       now: () => this.nowMs,
       offsetMin: () => 0,
       chance: (bytes) => this.#bytes(bytes),
@@ -107,20 +112,37 @@ export class Console {
 
   /** Digests of every file of the folder, so that a test can say that nothing changed. */
   digests(): Readonly<Record<string, string>> {
-    const files = readdirSync(this.folder, { withFileTypes: true }).filter((entry) => entry.isFile());
+    // Who serves a book is noted beside it, and says nothing of the book.
+    const files = readdirSync(this.folder, { withFileTypes: true }).filter(
+      (entry) => entry.isFile() && !/\.(owner|server)$/.test(entry.name),
+    );
     return Object.fromEntries(
       files.map(({ name }) => [
         name,
         createHash('sha256')
-          .update(readFileSync(join(this.folder, name)))
+          .update(bytesOf(join(this.folder, name)))
           .digest('hex'),
       ]),
     );
   }
 
-  end(): void {
+  /** How many books were served for these commands. */
+  get served(): number {
+    return this.#servers.count;
+  }
+
+  async end(): Promise<void> {
+    await this.#servers.close();
     rmSync(this.folder, { recursive: true, force: true });
   }
+}
+
+/**
+ * A process that closes a file lets go of all locks that it holds on it: of a book that is served here, another one reads the bytes.
+ * @source fcntl(2), advisory record locking
+ */
+function bytesOf(path: string): Uint8Array {
+  return isThroughServer() ? spawnSync('cat', [path], { maxBuffer: 50_000_000 }).stdout : readFileSync(path);
 }
 
 /** What was typed, what came on both streams, and the exit code where it is not 0. */
@@ -150,7 +172,7 @@ function practiceBook(until: 'D46' | 'whole'): Promise<string> {
 
 async function makePractice(until: 'D46' | 'whole'): Promise<string> {
   const console = new Console('practice');
-  process.once('exit', () => console.end());
+  process.once('exit', () => rmSync(console.folder, { recursive: true, force: true }));
   const words = ['init', '--practice', '--book', 'p.book', ...(until === 'whole' ? [] : ['--until', until])];
   const ran = await console.run(words);
   const path = join(console.folder, 'p.book');

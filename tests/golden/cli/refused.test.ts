@@ -111,7 +111,7 @@ const groups: Readonly<Record<string, readonly Refusal[]>> = {
     'waterwright log drnk 8',
     'waterwright book',
     'waterwright book burn',
-    'waterwright serve',
+    'waterwright servr',
     'waterwright today --frm c02',
     'waterwright today extra',
     'waterwright log drink',

@@ -214,6 +214,9 @@ test('completion knows stores, ports, offices, commands and flags', async () => 
   );
   expect(await complete('log', 'use', '1L', '--for', 'hy')).toEqual(['hygiene']);
   expect(await complete('log', 'sam')).toEqual(['sample']);
+  expect(await complete('count', 'add', 'c02', '20L', 'purif')).toEqual(['purifier bed']);
+  expect(await complete('count', 'start', '--places', 'we')).toEqual(['Weir']);
+  expect(await complete('today', '--since', '')).toEqual(['me']);
   expect(await complete('today', '--u')).toEqual(['--units']);
   expect(await complete('log', 'relabel', 'c02', 'te')).toEqual(['technical']);
   await console.run('store add C-20 --kind container --capacity 22L');

@@ -2,7 +2,7 @@
 import { positionAt } from '../../../desk/index.ts';
 import type { Finding } from '../../../ground/units/index.ts';
 import { type CheckedSheet, checkedText, wordFinding } from '../../../papers/index.ts';
-import { checkBookFile } from '../../disk/index.ts';
+import { checkBookFile, DiskBook, type FileCheck } from '../../disk/index.ts';
 import type { Call } from '../call.ts';
 import { type OpenBook, withBook, wordsContext } from '../open-book.ts';
 import type { Outcome } from '../outcome.ts';
@@ -10,7 +10,7 @@ import { shownPath, withShownPaths } from '../shown-path.ts';
 
 export function run(call: Call): Promise<Outcome> {
   return withBook(call, { write: false }, async (open) => {
-    const check = await checkBookFile(open.book);
+    const check = await checkOf(open.book);
     const isWhole = check.findings.length === 0 && check.isReadToEnd;
     // Over a broken chain an account would say nothing that anybody may rely on.
     const closureMg = isWhole ? await rebuild(open) : null;
@@ -34,6 +34,10 @@ export function run(call: Call): Promise<Outcome> {
       ...(isWhole && (closureMg ?? 0) === 0 ? {} : { failed: true as const }),
     };
   });
+}
+
+function checkOf(book: OpenBook['book']): Promise<FileCheck> {
+  return book instanceof DiskBook ? checkBookFile(book) : book.check();
 }
 
 async function rebuild({ desk, moment }: OpenBook): Promise<number | null> {

@@ -1,19 +1,30 @@
 // `count start`, `add`, `show` and `finish`: the stock count, whose readings wait beside the book until it is finished.
-import { countOne, countSheet, finishCount } from '../../../desk/index.ts';
-import { formatIsoUtc, formatShortStamp } from '../../../ground/units/index.ts';
 import {
-  type CountedStore,
+  beginCount,
+  type CountReading,
+  type CountUnderWay,
+  countInBook,
+  countSheet,
+  finishCount,
+  readCounted,
+} from '../../../desk/index.ts';
+import { formatShortStamp } from '../../../ground/units/index.ts';
+import {
   countedInWords,
+  countLabels,
   countResultText,
   countSheetText,
+  countTakenText,
+  inBookAlready,
+  keptForLater,
   signed,
   wordFinding,
 } from '../../../papers/index.ts';
 import type { Call } from '../call.ts';
-import { askCount } from '../count/ask-count.ts';
-import { type CountDraft, forgetCountDraft, keepCountDraft, readCountDraft } from '../count/draft.ts';
+import { askCount, type Taken } from '../count/ask-count.ts';
+import { addToCountDraft, beginCountDraft, readCountDraft, settleCountDraft } from '../count/draft.ts';
 import { circumstancesOf } from '../keep.ts';
-import { type OpenBook, withBook } from '../open-book.ts';
+import { type OpenBook, withBook, wordsContext } from '../open-book.ts';
 import type { Sheet } from '../outcome.ts';
 import { orStop, Stopped, stopWith, wrongUse } from '../problem.ts';
 import { textOptions } from '../text-options.ts';
@@ -26,132 +37,122 @@ export function run(call: Call): Promise<Sheet> {
 
 const acts: Readonly<Record<string, (call: Call) => Promise<Sheet>>> = {
   start: (call) => withBook(call, { write: false }, start),
-  show: (call) => withBook(call, { write: false }, (open) => sheetOf(open, draftOf(open))),
+  show: (call) => withBook(call, { write: false }, async (open) => sheetOf(open, await underWay(open))),
   add: (call) => withBook(call, { write: false }, add),
   finish: (call) => withBook(call, { write: !call.has('dry-run') }, finish),
 };
 
-function draftOf({ place }: OpenBook): CountDraft | null {
+/** The count that is under way. One that a crash left behind after it had come into the book is none. */
+async function underWay({ call, desk, place }: OpenBook): Promise<CountUnderWay | null> {
+  const count = readCountDraft(place.path);
+  const ref = count === null ? null : await countInBook(desk, count);
+  if (count === null || ref === null) return count;
+  const { fold } = orStop(await desk.account());
+  call.notes.push(inBookAlready(formatShortStamp(count.begunMs, fold.dayRule), ref));
+  settleCountDraft(place.path, count, desk.newId(count.begunMs));
   return readCountDraft(place.path);
 }
 
-function needDraft(open: OpenBook): CountDraft {
-  const draft = draftOf(open);
-  if (draft === null) throw stopWith('wrong use', 'count-not-begun', {});
-  return draft;
-}
-
 async function start(open: OpenBook): Promise<Sheet> {
-  const { call, desk, place } = open;
-  const known = draftOf(open);
-  if (known !== null && known.typed.size > 0 && !call.has('yes')) {
-    const account = orStop(await desk.account());
-    const since = formatShortStamp(known.begunMs, account.fold.dayRule);
-    const data = { since, read: `${known.typed.size}` };
-    throw stopWith('ask first', 'count-under-way', data);
+  const { call, desk, moment, place } = open;
+  const known = call.has('yes') ? null : await underWay(open);
+  if (known !== null && known.typed.size > 0) {
+    throw stopWith('ask first', 'count-under-way', { begunMs: known.begunMs, typed: known.typed.size });
   }
-  const draft = await begin(open);
-  if (!call.has('dry-run')) keepCountDraft(place.path, draft);
-  return sheetOf(open, draft);
+  const places = (call.text('places') ?? '').split(',').map((name) => name.trim());
+  const begun = await beginCount(
+    desk,
+    moment,
+    places.filter((name) => name !== ''),
+  );
+  const count = orStop(begun);
+  if (!call.has('dry-run')) beginCountDraft(place.path, count);
+  return sheetOf(open, count);
 }
 
-/** A count that is begun now, with nothing typed. */
-async function begin({ desk, moment }: OpenBook): Promise<CountDraft> {
-  const account = orStop(await desk.account());
-  return { begunMs: desk.presentMs(account.fold, moment), by: moment.by, typed: new Map() };
-}
-
-async function sheetOf({ desk, moment }: OpenBook, draft: CountDraft | null): Promise<Sheet> {
-  const count = { begunMs: draft?.begunMs ?? null, typed: draft?.typed ?? new Map<string, string>() };
+async function sheetOf({ desk, moment }: OpenBook, count: CountUnderWay | null): Promise<Sheet> {
   const sheet = orStop(await countSheet(desk, moment, count));
   return { schema: 'count-sheet', data: sheet, text: (options) => countSheetText(sheet, options) };
 }
 
-/** Pairs of name and reading; without any, a person is asked one by one. */
+/** Pairs of name and reading, all or none; without any, a person is asked one by one. */
 async function add(open: OpenBook): Promise<Sheet> {
-  const { call } = open;
-  let draft = draftOf(open) ?? (await begin(open));
-  if (call.args.length === 0) return walk(open, draft);
-  if (call.args.length % 2 !== 0)
-    throw wrongUse('flag-needed', {
-      flag: 'READING',
-      command: 'count add',
-      because: 'Each name wants a reading behind it, or - for not read.',
-    });
-  const read: { id: string; text: string; store: CountedStore | null; before: string | null }[] = [];
-  for (let at = 0; at < call.args.length; at += 2) {
-    const said = { name: call.arg(at), text: call.arg(at + 1) };
-    const one = orStop(await countOne(open.desk, open.moment, said));
-    if (one.store?.verdict === 'far off' && !call.has('yes')) throw farOff(open, one.store);
-    read.push({ ...one, before: draft.typed.get(one.id) ?? null });
-    draft = { ...draft, typed: new Map([...draft.typed, [one.id, one.text]]) };
-  }
-  if (!call.has('dry-run')) keepCountDraft(open.place.path, draft);
-  const lines = read.map(
-    ({ id, text, store, before }) =>
-      `${store === null ? `${id} ${text === '-' ? 'not read' : text}.` : countedInWords(store)}${before === null ? '' : ` It was typed as ${before} before.`}`,
-  );
+  const { call, desk, moment, place } = open;
+  // A count that nobody has begun begins with its first reading.
+  const fresh = orStop(await beginCount(desk, moment, []));
+  const begun = (await underWay(open)) ?? fresh;
+  if (call.args.length === 0) return walk(open, begun, fresh);
+  const readings = orStop(await readCounted(desk, moment, pairsOf(call), { keep: call.has('yes') }));
+  const before = new Map(begun.typed);
+  const taken = readings.map((reading) => {
+    const told = { ...reading, before: before.get(reading.id) ?? null };
+    before.set(reading.id, reading.text);
+    return told;
+  });
+  const now = call.has('dry-run')
+    ? { typed: before }
+    : addToCountDraft(place.path, withReadings(readings, fresh));
+  const sheet = { readings: taken, read: now.typed.size };
   return {
     schema: 'counted',
-    data: { readings: read, read: draft.typed.size },
-    text: ({ style }) => lines.map((line) => `${signed(line, style)}\n`).join(''),
+    data: sheet,
+    text: (options) => countTakenText(sheet, options),
+    ...(call.has('dry-run') && { talk: [countLabels.wouldBe] }),
   };
 }
 
-function farOff({ call }: OpenBook, store: CountedStore) {
-  const { style } = textOptions(call, 'stderr');
-  const said = ({ value, u95 }: { value: number; u95: number }) =>
-    signed(`${value.toFixed(1)} ± ${u95.toFixed(1)} L`, style);
-  const data = {
-    store: store.id,
-    counted: store.counted === null ? '' : said(store.counted),
-    book: said(store.book),
-  };
-  return stopWith('ask first', 'count-far-off', data, { store: store.id });
+function pairsOf({ args, command }: Call): readonly { readonly name: string; readonly text: string }[] {
+  const names = args.filter((_, k) => k % 2 === 0);
+  if (args.length % 2 === 0) return names.map((name, k) => ({ name, text: args[2 * k + 1] ?? '' }));
+  const [example] = command.examples[0] ?? [''];
+  throw wrongUse('argument-missing', { argument: 'READING', command: command.path.join(' '), example });
 }
 
-async function walk(open: OpenBook, begun: CountDraft): Promise<Sheet> {
+/** On top of what stands there at this moment: somebody else may have typed, or finished, meanwhile. */
+function withReadings(readings: readonly CountReading[], fresh: CountUnderWay) {
+  return (now: CountUnderWay | null): CountUnderWay => {
+    const count = now ?? fresh;
+    return {
+      ...count,
+      typed: new Map([...count.typed, ...readings.map(({ id, text }) => [id, text] as const)]),
+    };
+  };
+}
+
+async function walk(open: OpenBook, begun: CountUnderWay, fresh: CountUnderWay): Promise<Sheet> {
   const { call, desk, moment, place } = open;
+  const [example] = call.command.examples[0] ?? [''];
   if (!call.mayAsk())
-    throw wrongUse('flag-needed', {
-      flag: 'STORE READING',
-      command: 'count add',
-      because: 'Nobody can be asked here.',
-    });
-  let draft = begun;
-  const { style } = textOptions(call, 'stderr');
-  const sheet = orStop(await countSheet(desk, moment, { begunMs: draft.begunMs, typed: draft.typed }));
-  let doubted: string | null = null;
-  const isWhole = await askCount({
-    terminal: call.terminal,
-    sheet,
-    take: async (item, text) => {
-      const one = await countOne(desk, moment, { name: item.id, text });
-      if (!one.ok) {
-        const worded = one.findings.map((finding) => wordFinding(finding));
-        return { taken: false, says: worded.map((each) => `  ${each.text} ${each.remedy}`).join('\n') };
-      }
-      const { store } = one.value;
-      const says = store === null ? '' : `  ${signed(countedInWords(store), style)}`;
-      if (store?.verdict === 'far off' && doubted !== text) {
-        doubted = text;
-        return { taken: false, says: `${says} Type it again to keep it.` };
-      }
-      draft = { ...draft, typed: new Map([...draft.typed, [one.value.id, one.value.text]]) };
-      keepCountDraft(place.path, draft);
-      return { taken: true, says };
-    },
-  });
-  if (!isWhole)
-    throw new Stopped(['', `Kept: ${draft.typed.size} readings. Go on with: waterwright count add`]);
-  return sheetOf(open, draft);
+    throw wrongUse('argument-missing', { argument: 'ITEM READING', command: 'count add', example });
+  const sheet = orStop(await countSheet(desk, moment, begun));
+  const context = await wordsContext(desk);
+  const take = async (item: { readonly id: string }, text: string, again: boolean): Promise<Taken> => {
+    const read = await readCounted(desk, moment, [{ name: item.id, text }], { keep: again });
+    if (!read.ok) {
+      const says = read.findings.map((each) => wordFinding(each, context));
+      if (read.problem !== 'ask first')
+        return { outcome: 'wrong', says: says.map((each) => `${each.text} ${each.remedy}`) };
+      return { outcome: 'ask', says: says.map((each) => `${each.text} ${countLabels.again}`) };
+    }
+    addToCountDraft(place.path, withReadings(read.value, fresh));
+    return {
+      outcome: 'taken',
+      says: read.value.flatMap(({ store }) => (store === null ? [] : [countedInWords(store)])),
+    };
+  };
+  const options = textOptions(call, 'stderr');
+  const isWhole = await askCount({ terminal: call.terminal, sheet, options, take });
+  const now = readCountDraft(place.path);
+  if (!isWhole) throw new Stopped(['', signed(keptForLater(now?.typed.size ?? 0), options.style)]);
+  return sheetOf(open, now);
 }
 
 async function finish(open: OpenBook): Promise<Sheet> {
   const { call, desk, moment, place } = open;
-  const draft = needDraft(open);
-  const count = { name: formatIsoUtc(draft.begunMs), typed: draft.typed };
-  const result = orStop(await finishCount(desk, moment, count, circumstancesOf(call, undefined)));
-  if (result.kept) forgetCountDraft(place.path);
+  const count = await underWay(open);
+  if (count === null) throw stopWith('wrong use', 'count-not-begun', {});
+  const more = { ...circumstancesOf(call, undefined), yes: call.has('yes') };
+  const result = orStop(await finishCount(desk, moment, count, more));
+  if (result.kept) settleCountDraft(place.path, count, desk.newId(count.begunMs));
   return { schema: 'count', data: result, text: (options) => countResultText(result, options) };
 }

@@ -1,17 +1,19 @@
-// `import`: a field log or an export of a book; an export makes a book where none is.
+// `import`: a table, a field log or an export of a book; an export makes a book where none is.
 import { existsSync, rmSync } from 'node:fs';
-import { exportHeader, type ImportResult, importLines } from '../../../desk/index.ts';
+import { exportHeader, type ImportResult, importLines, isTable } from '../../../desk/index.ts';
 import { type ImportedSheet, importedText, leftOutText, wordFinding } from '../../../papers/index.ts';
 import { namedPath } from '../book-path.ts';
 import type { Call } from '../call.ts';
 import { EXIT } from '../exit-code.ts';
-import { linesOf, readInput } from '../input-file.ts';
+import { importSheet } from '../import-sheet.ts';
+import { linesOf, readBytes } from '../input-file.ts';
 import { createFor } from '../new-book.ts';
 import { type OpenBook, withBook, wordsContext } from '../open-book.ts';
 import type { Sheet } from '../outcome.ts';
 import { CliProblem, orStop, wrongUse } from '../problem.ts';
 import { saysYes } from '../says-yes.ts';
 import { shownPath } from '../shown-path.ts';
+import { TABLE_FLAGS } from '../table-options.ts';
 import { textOptions } from '../text-options.ts';
 import { readDay } from '../whole-number.ts';
 
@@ -25,11 +27,26 @@ interface NewBook {
 export async function run(call: Call): Promise<Sheet> {
   const until = call.text('until');
   const untilDay = until === undefined ? {} : { untilDay: readDay(until, '--until') };
-  const file = await readInput(call, call.arg(0));
+  const input = await readBytes(call, call.arg(0));
+  if (isTable(beginningOf(input.bytes))) return importSheet(call, input);
+  holdTableFlags(call);
+  const file = { name: input.name, text: input.text() };
   const lines = linesOf(file.text);
   const made = newBookFor(call, lines);
   const request = { file: file.name, lines, dryRun: call.has('dry-run'), sure: call.has('yes'), ...untilDay };
   return made === null ? intoBook(call, request) : asNewBook(call, request, made);
+}
+
+/** Text enough to tell a table from a log; bytes that are no text are no log. */
+function beginningOf(bytes: Uint8Array): string {
+  return new TextDecoder('utf-8').decode(bytes);
+}
+
+/** What only a table has is not silently passed over with a log. */
+function holdTableFlags(call: Call): void {
+  const flag = TABLE_FLAGS.find((name) => call.has(name));
+  if (flag === undefined) return;
+  throw wrongUse('flags-clash', { first: `--${flag}`, second: 'a field log or an export' });
 }
 
 function intoBook(call: Call, request: Request): Promise<Sheet> {

@@ -13,7 +13,8 @@ export async function candidates(
   const last = words.at(-1) ?? '';
   const before = words.slice(0, -1);
   const flag = flagBefore(before);
-  const found = flag !== undefined ? await valuesOf(flag, names) : await wordsAt(before, last, names);
+  const found =
+    flag !== undefined ? await valuesOf(asTold(flag, before), names) : await wordsAt(before, last, names);
   return found.filter((word) => begins(word, last));
 }
 
@@ -32,6 +33,12 @@ function flagBefore(before: readonly string[]): Flag | undefined {
   const last = before.at(-1) ?? '';
   const flag = last.startsWith('--') ? flagNamed(last.slice(2)) : undefined;
   return flag?.value === undefined ? undefined : flag;
+}
+
+/** A command may give a flag a meaning of its own: the values are those of that meaning. */
+function asTold(flag: Flag, before: readonly string[]): Flag {
+  const command = longest(plainWords(before));
+  return command === undefined ? flag : (flagsOf(command).find(({ name }) => name === flag.name) ?? flag);
 }
 
 async function valuesOf(
@@ -64,8 +71,13 @@ async function wordsAt(
   if (command === undefined) return group;
   const kinds =
     command.open === true && plain.length === 1 ? (await import('../../../desk/index.ts')).formKinds : [];
-  const argument = command.args[plain.length - command.path.length];
+  const argument = argumentAt(command, plain.length - command.path.length);
   return [...group, ...kinds, ...(argument === undefined ? [] : await ofName(argument.name, names))];
+}
+
+/** Where arguments may go on without an end, they come in the same order again. */
+function argumentAt({ args }: Command, at: number): Command['args'][number] | undefined {
+  return args.at(-1)?.many === true ? args[at % args.length] : args[at];
 }
 
 /** Words that are neither flags nor values of flags. */
@@ -96,10 +108,14 @@ async function ofName(name: string, names: () => Promise<BookNames | null>): Pro
 const ofArgument: Readonly<Record<string, readonly string[]>> = {
   SHELL: ['bash', 'zsh', 'fish'],
   DECISION: ['merge', 'both'],
+  'ME|TIME': ['me'],
+  READING: ['not-read'],
 };
 
 const ofBook: Readonly<Record<string, (names: BookNames) => readonly string[]>> = {
   STORE: ({ stores }) => stores,
+  ITEM: ({ stores, parts }) => [...stores, ...parts],
+  PLACES: ({ places }) => places,
   PORT: ({ ports }) => ports,
   GRADE: ({ grades }) => grades,
   HOSE: ({ hoses }) => hoses,

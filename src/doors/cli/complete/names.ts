@@ -12,6 +12,8 @@ export interface BookNames {
   readonly hoses: readonly string[];
   readonly instruments: readonly string[];
   readonly offices: readonly string[];
+  readonly parts: readonly string[];
+  readonly places: readonly string[];
 }
 
 /** Under a name made of the path of the book. */
@@ -21,7 +23,11 @@ function namesPath(terminal: Terminal, bookPath: string): string {
 
 export function readNames(terminal: Terminal, bookPath: string): BookNames | null {
   try {
-    return JSON.parse(readCached(namesPath(terminal, bookPath)) ?? 'null') as BookNames | null;
+    const names = JSON.parse(
+      readCached(namesPath(terminal, bookPath)) ?? 'null',
+    ) as Partial<BookNames> | null;
+    // An older program kept fewer names: then they are read anew.
+    return names?.parts === undefined ? null : (names as BookNames);
   } catch {
     return null;
   }
@@ -51,5 +57,7 @@ async function namesOf(desk: Desk): Promise<BookNames | null> {
     hoses: [...index.hoses.keys()],
     instruments: [...index.instruments.keys()],
     offices: [...index.offices.keys()],
+    parts: index.outpost.parts.map(({ id }) => id),
+    places: [...index.outpost.places.map(({ id }) => id), 'parts'],
   };
 }

@@ -4,13 +4,35 @@ import type { Command } from '../command.ts';
 export const BOOK_COMMANDS: readonly Command[] = [
   {
     path: ['import'],
-    does: 'a field log, or the export of a book; what is in the book already is not added twice',
-    args: [{ name: 'FILE', what: 'the file; - is standard input' }],
-    flags: ['until', 'site'],
+    does: 'a table, a field log, or the export of a book; what is in the book already is not added twice',
+    args: [
+      {
+        name: 'FILE',
+        what: 'CSV, TSV, a pasted table, JSON Lines, a field log, an export; - is standard input',
+      },
+    ],
+    flags: [
+      { name: 'kind', value: 'SHAPE', what: 'lines of a table: days (one day each) or acts (one act each)' },
+      'decimal',
+      'dates',
+      'zone',
+      'columns',
+      'sheet-day-one',
+      'until',
+      'site',
+    ],
     examples: [
-      ['waterwright import field-log.jsonl --dry-run', 'look first'],
+      ['waterwright import april.csv --dry-run', 'what each line would become, and why some would wait'],
+      ['waterwright import april.csv --zone +05:30', 'good lines are taken, doubtful ones wait in the inbox'],
+      [
+        'waterwright import april.csv --zone +05:30 --columns "Remarks=note" --columns "Initials="',
+        'a column by its meaning, and one left out',
+      ],
       ['waterwright import field-log.jsonl --yes', 'more than 100 entries want a yes'],
       ['waterwright import export.jsonl --book copy.book', 'an export makes a book where none is'],
+    ],
+    more: [
+      'MEANING is time, date, clock, day, act, store, from, to, port, amount, doubt, unit, use, grade, people, person, note, by, or the name of a meter or a store; a unit may stand behind it, as in "amount [L]". What was matched is kept for the next table with these headings.',
     ],
   },
   {

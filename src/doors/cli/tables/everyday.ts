@@ -5,10 +5,27 @@ import { CIRCUMSTANCE_FLAGS } from '../flags.ts';
 export const EVERYDAY_COMMANDS: readonly Command[] = [
   {
     path: ['start'],
-    does: 'show Today; where there is no book, make the practice book first',
+    does: 'show Today in short and serve the page; where there is no book, make the practice book first',
     args: [],
-    flags: ['no-serve'],
-    examples: [['waterwright start --no-serve', 'what npm start runs']],
+    flags: ['no-serve', 'port', 'no-open'],
+    examples: [
+      ['waterwright start', 'what npm start runs; Ctrl-C ends it'],
+      ['waterwright start --no-serve', 'Today, three things to try, and the end'],
+    ],
+  },
+  {
+    path: ['serve'],
+    does: 'the page in a browser, and the interface for programs; on this machine only, until Ctrl-C',
+    args: [],
+    flags: ['port', 'no-open'],
+    examples: [
+      ['waterwright serve', 'prints the address; it lets one page in'],
+      ['waterwright serve --port 7500', 'this port, or the next that is free'],
+    ],
+    more: [
+      'While it serves, other commands on the same book go through it. Run again, it prints a fresh address.',
+      'No browser is opened: open the address, or run it once more for another page.',
+    ],
   },
   {
     path: ['init'],

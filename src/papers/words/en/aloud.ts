@@ -1,6 +1,12 @@
 // English for Today read aloud: the page in at most 400 signs, in words that survive a voice loop.
-import { formatFigure, roundCoverDays } from '../../../ground/units/index.ts';
+import {
+  formatClockUtc,
+  formatFigure,
+  parseInstantIso,
+  roundCoverDays,
+} from '../../../ground/units/index.ts';
 import type { CoverFigure, TodaySheet } from '../../sheets/today.ts';
+import { firstThought } from '../../text/commands.ts';
 import { counted } from './said.ts';
 
 /** Longer than this nobody repeats back without an error. */
@@ -9,12 +15,13 @@ export const LONGEST_ALOUD = 400;
 /** What must be said comes first; what does not fit any more is left out whole, never cut. */
 export function aloud(sheet: TodaySheet): string {
   const sentences = [
-    `Day ${sheet.head.day}, ${sheet.head.stamp.slice(-9)}.`,
+    headAloud(sheet),
     ...(sheet.silence === null ? [] : [sheet.silence.text]),
-    ...Object.entries(sheet.cover).map(([grade, cover]) => coverAloud(grade, cover)),
+    ...coversAloud(sheet),
     ...reserveAloud(sheet),
     heldAloud(sheet),
     needsAloud(sheet),
+    ...gravestAloud(sheet),
   ].map(spoken);
   let text = '';
   for (const sentence of sentences) {
@@ -27,24 +34,47 @@ export function aloud(sheet: TodaySheet): string {
 /** Signs as they are said. */
 function spoken(sentence: string): string {
   return sentence
-    .replaceAll('\u00A0', ' ')
+    .replace(/[\u00A0\u202F]/g, (sign) => (sign === '\u00A0' ? ' ' : ''))
+    .replace(/(?<=\d) L\b/g, ' litres')
+    .replace(/(?<=\d) mL\b/g, ' millilitres')
     .replaceAll('±', 'plus minus')
-    .replaceAll(' L', ' litres')
-    .replaceAll('\u2212', 'minus ');
+    .replaceAll('\u2212', 'minus ')
+    .replace(/\b(?:HOLD|CONDITIONAL)\b/g, (word) => word.toLowerCase());
 }
 
-function coverAloud(grade: string, cover: CoverFigure): string {
-  const free = formatFigure(cover.free, { style: 'screen' });
-  const name = `${grade.charAt(0).toUpperCase()}${grade.slice(1)}`;
-  if (cover.basis === 'not enough data') return `${name} ${free} free, no cover yet.`;
-  return `${name} ${free} free, ${cover.q05 === null ? 'does not run out' : `${roundCoverDays(cover.q05)} days in 19 of 20`}.`;
+function headAloud({ head }: TodaySheet): string {
+  const at = parseInstantIso(head.at);
+  return at.ok ? `Day ${head.day}, ${formatClockUtc(at.instant.utcMs)} UTC.` : `Day ${head.day}.`;
+}
+
+/** How sure the days are is said once, with the first that there are. */
+function coversAloud({ cover }: TodaySheet): string[] {
+  const covers = Object.entries(cover);
+  const first = covers.findIndex(([, each]) => hasDays(each));
+  return covers.map(([grade, each], k) => coverAloud(grade, each, k === first));
+}
+
+const saidDays = (days: number): string => roundCoverDays(days).replace(/\.0$/, '');
+
+function hasDays({ basis, q05 }: CoverFigure): boolean {
+  return basis !== 'not enough data' && q05 !== null && saidDays(q05) !== '0';
+}
+
+function coverAloud(grade: string, cover: CoverFigure, isFirst: boolean): string {
+  const free = `${grade.charAt(0).toUpperCase()}${grade.slice(1)} water: ${formatFigure(cover.free, { style: 'screen' })} free`;
+  if (cover.basis === 'not enough data') return `${free}, cover not known yet.`;
+  if (cover.q05 === null) return `${free}, it does not run out.`;
+  if (!hasDays(cover)) return `${free}, no day to count on.`;
+  const days = saidDays(cover.q05);
+  return `${free}, ${days === '1' ? '1 day' : `${days} days`}${isFirst ? ' in 19 of 20 outcomes' : ''}.`;
 }
 
 function reserveAloud({ reserve }: TodaySheet): string[] {
   if (reserve === null) return [];
-  const conditional = reserve.conditionalL > 0 ? ', part of it conditional' : '';
+  const conditional = Math.round(reserve.conditionalL);
+  const part = conditional > 0 ? `, ${conditional} of it conditional` : '';
   return [
-    `Reserve ${formatFigure(reserve.volume, { style: 'screen' })}, floor ${Math.round(reserve.floorL)} L${conditional}.`,
+    `Reserve: ${formatFigure(reserve.volume, { style: 'screen' })}${part}, floor ${Math.round(reserve.floorL)}.`,
   ];
 }
 
@@ -57,5 +87,12 @@ function needsAloud({ findings }: TodaySheet): string {
   const now = findings.filter((finding) => finding.severity === 'act-now').length;
   const day = findings.filter((finding) => finding.severity === 'act-today').length;
   if (now + day === 0) return 'Nothing needs you.';
-  return `Act now: ${now}. Act today: ${day}.`;
+  if (now === 0) return `${counted(day, 'thing')} to act on today.`;
+  return `${counted(now, 'thing')} to act on now${day === 0 ? '' : `, ${day} today`}.`;
+}
+
+/** What needs somebody first, where there is room for it. */
+function gravestAloud({ findings }: TodaySheet): string[] {
+  const first = findings.find(({ severity }) => severity === 'act-now' || severity === 'act-today');
+  return first === undefined ? [] : [`First: ${firstThought(first.text)}`];
 }

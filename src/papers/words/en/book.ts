@@ -1,9 +1,10 @@
 // English for what can be wrong with entries, with their chain, and with lines that bring them.
-import type { BookFindingCode, Wanted } from '../../../book/index.ts';
+import type { BookFindingCode } from '../../../book/index.ts';
 import type { FindingData, Where } from '../../../ground/units/index.ts';
 import type { Sentences, Words } from '../shape.ts';
 import { listOf, maybeNumber, maybeText, numberOf, textOf } from './data.ts';
 import { counted, listed } from './said.ts';
+import { saidWanted } from './wanted.ts';
 
 function say(text: string, expected: string, received: string, remedy: string): Sentences {
   return { text, expected, received, remedy };
@@ -14,25 +15,6 @@ const atLine = (where: Where): string => (where.line === undefined ? '' : `Line 
 
 /** `entry 41 of corrie`. */
 const place = (data: FindingData): string => `entry ${numberOf(data, 'number')} of ${textOf(data, 'site')}`;
-
-const WANTED: Readonly<Record<Wanted, (data: FindingData) => string>> = {
-  text: () => 'a text',
-  number: () => 'a number',
-  'whole-number': () => 'a whole number',
-  'yes-no': () => 'true or false',
-  list: () => 'a list',
-  section: () => 'a section of fields',
-  'at-least': (data) => `at least ${textOf(data, 'limit')}`,
-  'at-most': (data) => `at most ${textOf(data, 'limit')}`,
-  'more-than': (data) => `more than ${textOf(data, 'limit')}`,
-  longer: (data) => `a length of at least ${textOf(data, 'limit')}`,
-  shorter: (data) => `a length of at most ${textOf(data, 'limit')}`,
-  'one-of': (data) => listed(listOf(data, 'values'), 'or'),
-  form: () => 'the form that this field has in the description of the entry',
-  'whole-characters': () => 'a text of whole characters (no half of a surrogate pair)',
-  'less-nesting': () => 'sections nested at most 32 deep',
-  other: () => 'what the description of the entry says',
-};
 
 const restore =
   'Keep this file as it is, and go back to the newest copy of the book that passes `book check`.';
@@ -64,7 +46,7 @@ export const bookWords: Words<BookFindingCode> = {
       'Take the field out, or correct its name.',
     ),
   'field-wrong': (data, where) => {
-    const wanted = WANTED[textOf(data, 'wanted') as Wanted](data);
+    const wanted = saidWanted(data, 'the entry');
     const received = maybeText(data, 'received');
     const field = where.field === '' ? 'The entry' : `The field "${where.field}" of ${textOf(data, 'kind')}`;
     return say(

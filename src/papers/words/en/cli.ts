@@ -220,6 +220,13 @@ export const cliWords: Words<CliFindingCode> = {
       `log ${textOf(data, 'kind')}`,
       `See: ${help(textOf(data, 'command'))}.`,
     ),
+  'count-file-unreadable': (_, where) =>
+    say(
+      `${file(where)} is no stock count that can be read. ${nothing}`,
+      'what was typed of a stock count, as this program keeps it',
+      'something else',
+      'Move the file away and keep it, or begin anew without it: waterwright count start --yes.',
+    ),
   'json-unreadable': (data, where) =>
     say(
       `${file(where)} is no JSON object. ${nothing}`,

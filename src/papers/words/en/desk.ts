@@ -2,6 +2,7 @@
 import type { FindingData } from '../../../ground/units/index.ts';
 import type { DeskFindingCode } from '../desk-codes.ts';
 import type { Sentences, Words, WordsContext } from '../shape.ts';
+import { countFindingWords } from './count-findings.ts';
 import { listOf, maybeNumber, maybeText, numberOf, textOf } from './data.ts';
 import { counted, listed, saidValue } from './said.ts';
 import { bareMassOf, say, timeOf, word } from './say.ts';
@@ -120,6 +121,7 @@ function refusal(data: FindingData, context?: WordsContext): Sentences {
 
 const whereToLook: ReadonlyMap<string, string> = new Map([
   ['store', 'See what there is: waterwright store list.'],
+  ['store or part', 'See the sheet: waterwright count show.'],
   ['entry', 'See the entries with their numbers: waterwright book show.'],
 ]);
 
@@ -181,34 +183,7 @@ export const deskWords: Words<DeskFindingCode> = {
       timeOf(data, 'happenedAtMs', context),
       'Check day, time and offset; a time with Z is UTC.',
     ),
-  'count-empty': () =>
-    say(
-      `Nothing was counted yet. ${nothing}`,
-      'one reading at the least',
-      'none',
-      'Add readings first: waterwright count add C-01 20.3L.',
-    ),
-  'count-not-begun': () =>
-    say(
-      `No stock count is under way. ${nothing}`,
-      'a count that was begun',
-      'none',
-      'Begin one: waterwright count start.',
-    ),
-  'count-under-way': (data) =>
-    say(
-      `A stock count is under way since ${textOf(data, 'since')}, with ${textOf(data, 'read')} readings. ${nothing}`,
-      'no count under way',
-      'one that was not finished',
-      'Go on with it: waterwright count add. Or finish it: waterwright count finish. To begin anew and forget what was typed: waterwright count start --yes.',
-    ),
-  'count-far-off': (data) =>
-    say(
-      `${textOf(data, 'store')} was typed as ${textOf(data, 'counted')}; the book has ${textOf(data, 'book')}, and the two should be nearer. It was not taken.`,
-      textOf(data, 'book'),
-      textOf(data, 'counted'),
-      'Read it once more, and look at its label. To keep it as it is, type it again with --yes.',
-    ),
+  ...countFindingWords,
   'day-closed': (data) =>
     say(
       `Refused: Day ${numberOf(data, 'day')} is closed. ${nothing}`,

@@ -2,6 +2,7 @@
 import type { AnyDraft, Body, Draft, Kind, SecondPerson } from '../../../book/index.ts';
 import type { EntryContext } from './entries/context.ts';
 import * as flow from './entries/flow.ts';
+import * as inbox from './entries/inbox.ts';
 import * as instrument from './entries/instrument.ts';
 import * as life from './entries/life.ts';
 import * as quality from './entries/quality.ts';
@@ -59,6 +60,9 @@ const kindWords: { readonly [K in Kind]: (body: Body<K>, context: EntryContext) 
   correction: record.correction,
   'duplicate-decision': record.duplicateDecision,
   'day-close': record.dayClose,
+  'waiting-line': inbox.waitingLine,
+  'waiting-line-settled': inbox.waitingLineSettled,
+  'column-matching': inbox.columnMatching,
 };
 
 /**

@@ -6,7 +6,10 @@ import { cliWords } from './cli.ts';
 import { deskWords } from './desk.ts';
 import { diskWords } from './disk.ts';
 import { fieldLogWords } from './field-log.ts';
+import { inboxWords } from './inbox.ts';
 import { outpostWords } from './outpost.ts';
+import { serverWords } from './server.ts';
+import { tableWords } from './table.ts';
 import { unitsWords } from './units.ts';
 
 /** The tables by room; no two of them share a code. */
@@ -18,7 +21,10 @@ export const englishTables: Readonly<Record<string, Words<string>>> = {
   account: accountWords,
   desk: deskWords,
   'field log': fieldLogWords,
+  inbox: inboxWords,
+  table: tableWords,
   'command line': cliWords,
+  server: serverWords,
 };
 
 /** Words by code. A Map, so that no code can be mistaken for a member that every object has. */

@@ -152,3 +152,8 @@ export const keptLabels = {
 } as const;
 
 const coverDays = (days: string | null): string => (days === null ? 'no end' : `${days}\u00A0days`);
+
+/** `ACT NOW 1` */
+export function needsCounted(level: keyof typeof levels, count: number): string {
+  return `${levels[level]}\u00A0${count}`;
+}

@@ -10,14 +10,14 @@ export const sinceLabels = {
 } as const;
 
 export function sinceHead(sheet: SinceSheet): string {
-  const parts = [
-    counted(sheet.entries, 'entry', 'entries'),
+  const among = [
     ...(sheet.corrections === 0
       ? []
       : [counted(sheet.corrections, 'undo or correction', 'undos and corrections')]),
     ...(sheet.late === 0 ? [] : [counted(sheet.late, 'late entry', 'late entries')]),
   ];
-  return `Since ${sheet.since}: ${listed(parts)}.`;
+  const entries = counted(sheet.entries, 'entry', 'entries');
+  return `Since ${sheet.since}: ${entries}${among.length === 0 ? '' : `, among them ${listed(among)}`}.`;
 }
 
 export const heldSince = (stores: readonly string[]): string => `On HOLD since then: ${listed(stores)}.`;

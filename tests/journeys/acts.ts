@@ -1,4 +1,4 @@
-// The small acts that stories are made of, and any list of them.
+// What may happen in a story, in small numbers that shrink well.
 import fc from 'fast-check';
 
 /** What may happen. Words that stand twice come up twice as often. */

@@ -1,0 +1,37 @@
+// Table of words that stand over columns, and what they mean; the match is by whole headings, bare.
+import type { Role } from './meaning.ts';
+
+export const HEADING_WORDS: Readonly<Record<Role, readonly string[]>> = {
+  time: ['time', 'when', 'date and time', 'date time', 'timestamp', 'happened', 'happened at', 'at'],
+  date: ['date', 'on'],
+  clock: ['clock', 'time of day', 'hour', 'hh:mm'],
+  day: ['day', 'outpost day', 'day number', 'day no'],
+  act: ['act', 'action', 'what', 'what happened', 'kind', 'event', 'activity', 'what was done', 'done'],
+  store: ['store', 'container', 'tank', 'vessel', 'bag', 'bottle', 'which', 'where'],
+  from: ['from', 'source', 'out of', 'taken from'],
+  to: ['to', 'into', 'target', 'destination'],
+  port: ['port', 'on port', 'hooked to'],
+  amount: [
+    'amount',
+    'quantity',
+    'volume',
+    'litres',
+    'liters',
+    'kilograms',
+    'mass',
+    'weight',
+    'water',
+    'how much',
+    'qty',
+    'reading',
+    'content',
+  ],
+  doubt: ['\u00b1', '+-', '+/-', 'uncertainty', 'doubt', 'error', 'plus minus', 'give or take'],
+  unit: ['unit', 'units', 'in'],
+  use: ['for', 'use', 'used for', 'purpose'],
+  grade: ['grade', 'quality', 'kind of water'],
+  people: ['people', 'crew', 'persons', 'heads', 'people aboard', 'aboard', 'crew aboard', 'no of people'],
+  person: ['person', 'who drank', 'drunk by'],
+  note: ['note', 'notes', 'remark', 'remarks', 'comment', 'comments', 'text'],
+  by: ['by', 'who', 'office', 'entered by', 'logged by', 'written by', 'keeper'],
+};

@@ -1,0 +1,32 @@
+// Which dialog is open, and what it is about.
+import type { BookLine, KeptSheet, SheetFigure } from '../../papers/index.ts';
+import { store } from './store.ts';
+
+export type OpenSheet =
+  | { readonly kind: 'reckoned'; readonly figure: SheetFigure; readonly of: string; readonly text: string }
+  | { readonly kind: 'drink' | 'day' | 'say' | 'time' | 'who' | 'keys' | 'device' | 'find' | 'close-day' }
+  | { readonly kind: 'fill' | 'weigh' | 'gauge'; readonly store?: string }
+  | { readonly kind: 'correct' | 'undo-line'; readonly line: BookLine }
+  | { readonly kind: 'label'; readonly store: string };
+
+export const opened = store<OpenSheet | null>(null);
+
+export function openSheet(sheet: OpenSheet): void {
+  opened.set(sheet);
+}
+
+export function closeSheet(): void {
+  opened.set(null);
+}
+
+/** What was entered here last: the strip with Undo, and the key u for ten minutes. */
+export interface Entered {
+  readonly sheet: KeptSheet;
+  readonly atMs: number;
+}
+
+export const entered = store<Entered | null>(null);
+/** A short word for everybody: undone, closed, nothing to undo. */
+export const told = store<string | null>(null);
+/** When something was saved here last, on the clock of this device. */
+export const savedAt = store<string | null>(null);

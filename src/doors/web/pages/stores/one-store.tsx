@@ -1,0 +1,268 @@
+// One store: the answer to "may I use this water?" in words, what is in it, what it is, and its life in the book.
+import { type ReactNode, useEffect } from 'react';
+import type { StoreSheet, StoresSheet } from '../../../../papers/index.ts';
+import { saidKnown, saidValue, worthText } from '../../../../papers/index.ts';
+import { useSheet } from '../../api/cache.ts';
+import { words } from '../../language.ts';
+import { openSheet } from '../../open.ts';
+import { FamilyTable, FamilyTree } from '../../parts/family-tree.tsx';
+import { Quantity } from '../../parts/figure.tsx';
+import { FindingLine, Phrased } from '../../parts/finding-line.tsx';
+import { GaugingPlot, GaugingTable } from '../../parts/gauging-plot.tsx';
+import { GradeBadge } from '../../parts/grade.tsx';
+import { Silhouette } from '../../parts/silhouette.tsx';
+import { FailedView, Working } from '../../parts/states.tsx';
+import { Stave } from '../../parts/stave.tsx';
+import { Mark, staveLabel, staveOf } from '../../parts/store-glyph.tsx';
+import { Table, Twin } from '../../parts/table.tsx';
+import { hrefOf, isPast, type Place, sheetPath } from '../../place.ts';
+import { dayInSight } from '../day-steps.ts';
+
+export function OneStore({ place, id }: { readonly place: Place; readonly id: string }) {
+  const sheet = useSheet<StoreSheet>(sheetPath(`stores/${encodeURIComponent(id)}`, place));
+  const { data } = sheet;
+  useEffect(() => {
+    if (data === undefined) return;
+    document.title = words().frame.title(data.store.id, data.head.outpost);
+    dayInSight.set(data.head.day);
+  }, [data]);
+  if (data === undefined) {
+    if (sheet.failed === null) return <Working />;
+    return (
+      <>
+        <FailedView name={id} sheet={sheet} />
+        <a className="b" href={hrefOf({ ...place, item: null })}>
+          {words().stores.list}
+        </a>
+      </>
+    );
+  }
+  return (
+    <div data-ready="store">
+      <Title sheet={data} place={place} />
+      <Answer sheet={data} place={place} />
+      {data.findings.length > 0 && (
+        <Row head={words().stores.needs}>
+          <ul>
+            {data.findings.map((finding) => (
+              <FindingLine key={`${finding.code} ${finding.text}`} need={{ finding, alike: 1 }} />
+            ))}
+          </ul>
+        </Row>
+      )}
+      <Row head={words().stores.family}>
+        <Family sheet={data} />
+      </Row>
+      <Row head={words().stores.plot}>
+        {data.gauging.estimates.length === 0 ? (
+          <p>{words().stores.noReadings}</p>
+        ) : (
+          <Twin picture={<GaugingPlot sheet={data} />} table={<GaugingTable sheet={data} />} />
+        )}
+      </Row>
+      <Row head={words().stores.facts}>
+        <Facts sheet={data} />
+      </Row>
+      <Row head={words().stores.history}>
+        <History sheet={data} />
+      </Row>
+    </div>
+  );
+}
+
+function Row({ head, children }: { readonly head: string; readonly children: ReactNode }) {
+  return (
+    <section className="row">
+      <h2>{head}</h2>
+      <div>{children}</div>
+    </section>
+  );
+}
+
+function Title({ sheet, place }: { readonly sheet: StoreSheet; readonly place: Place }) {
+  const { store } = sheet;
+  const { stores } = words();
+  const all = useSheet<StoresSheet>(sheetPath('stores', place));
+  const ids = all.data?.stores.map((each) => each.id) ?? [];
+  const at = ids.indexOf(store.id);
+  const [before, after] = [ids[at - 1], ids[at + 1]];
+  const link = (id: string | undefined, name: string) =>
+    id === undefined ? null : (
+      <a className="b small" href={hrefOf({ ...place, item: id })} aria-label={`${name}: ${id}`}>
+        {id}
+      </a>
+    );
+  return (
+    <div className="title">
+      <h1>
+        <GradeBadge grade={store.grade} /> {store.id}
+      </h1>
+      <p className="soft">
+        {stores.kinds[store.kind] ?? store.kind} {stores.of(saidValue(store.capacityL, 'L'))}, {store.place}
+        {store.port !== null && `, ${stores.port(store.port)}`}
+      </p>
+      <div className="flow end no-print">
+        {link(before, stores.previous)}
+        <a className="b small" href={hrefOf({ ...place, item: null })}>
+          {stores.all(ids.length)}
+        </a>
+        {link(after, stores.following)}
+      </div>
+    </div>
+  );
+}
+
+function Answer({ sheet, place }: { readonly sheet: StoreSheet; readonly place: Place }) {
+  const { store, answer } = sheet;
+  const { stores, glyph } = words();
+  // A tank stands where it is: it is gauged, not weighed.
+  const reading = store.kind === 'tank' || store.kind === 'vehicleTank' ? 'gauge' : 'weigh';
+  const [first = '', ...rest] = answer.split(/(?<=\.) /);
+  return (
+    <section className="row answer">
+      <h2>{stores.answer}</h2>
+      <div className="lead">
+        <div className="stack">
+          <p className="md">
+            <Phrased text={first} strong />
+          </p>
+          {rest.length > 0 && (
+            <p>
+              <Phrased text={rest.join(' ')} />
+            </p>
+          )}
+          <Mark store={store} />
+          {!isPast(place) && (
+            <div className="flow no-print">
+              <button
+                type="button"
+                className="b"
+                onClick={() => openSheet({ kind: reading, store: store.id })}
+              >
+                {stores[reading]}
+              </button>
+              <button
+                type="button"
+                className="b"
+                onClick={() => openSheet({ kind: 'fill', store: store.id })}
+              >
+                {stores.fill}
+              </button>
+              <button
+                type="button"
+                className="b small"
+                onClick={() => openSheet({ kind: 'label', store: store.id })}
+              >
+                {stores.label}
+              </button>
+            </div>
+          )}
+        </div>
+        <div className="store large">
+          <Silhouette kind={store.kind} grade={store.grade} hold={store.held} />
+          <div>
+            <Quantity figure={store.volume} of={store.id} className="big" />
+            <Stave facts={staveOf(store)} label={staveLabel(store)} />
+            <p className="xs soft ends">
+              <span>0</span>
+              <span>{saidValue(store.capacityL, 'L')}</span>
+            </p>
+            <p className="soft">{glyph.ago(saidKnown(store))}</p>
+          </div>
+        </div>
+      </div>
+    </section>
+  );
+}
+
+function Facts({ sheet }: { readonly sheet: StoreSheet }) {
+  const { stores } = words();
+  return (
+    <dl className="facts">
+      {sheet.facts.map(({ name, text }) => (
+        <div key={name}>
+          <dt>{name}</dt>
+          <dd>
+            <Phrased text={text} />
+          </dd>
+        </div>
+      ))}
+      {sheet.worth !== null && (
+        <div>
+          <dt>{stores.worth}</dt>
+          <dd>
+            <Phrased
+              text={worthText(sheet.worth, { style: 'screen', units: 'L', width: 80, colour: false })}
+            />
+          </dd>
+        </div>
+      )}
+      {sheet.gradeHistory.length > 0 && (
+        <div>
+          <dt>{stores.grades}</dt>
+          <dd>{sheet.gradeHistory.join(', ')}</dd>
+        </div>
+      )}
+      {sheet.biocides.length > 0 && (
+        <div>
+          <dt>{stores.biocides}</dt>
+          <dd>{sheet.biocides.join(', ')}</dd>
+        </div>
+      )}
+    </dl>
+  );
+}
+
+function Family({ sheet }: { readonly sheet: StoreSheet }) {
+  const { stores } = words();
+  if (sheet.family.length === 0) return <p>{stores.noFamily}</p>;
+  return (
+    <>
+      <Twin picture={<FamilyTree parts={sheet.family} />} table={<FamilyTable parts={sheet.family} />} />
+      <p className="xs soft">{stores.familyNote}</p>
+    </>
+  );
+}
+
+function History({ sheet }: { readonly sheet: StoreSheet }) {
+  const { stores } = words();
+  if (sheet.history.length === 0) return <p>{stores.noHistory}</p>;
+  return (
+    <>
+      <Table
+        caption={stores.history}
+        className="history-table"
+        rows={[...sheet.history].reverse()}
+        keyOf={({ id }) => id}
+        columns={[
+          {
+            head: stores.when,
+            text: ({ stamp }) => stamp,
+            show: ({ stamp }) => <span className="nowrap">{stamp}</span>,
+          },
+          { head: stores.what, text: ({ text }) => text, show: (event) => <Event event={event} /> },
+          {
+            head: stores.entry,
+            text: ({ ref }) => ref,
+            show: ({ ref }) => <span className="nowrap">{ref}</span>,
+          },
+        ]}
+      />
+      {sheet.olderEvents > 0 && <p className="xs soft">{stores.older(sheet.olderEvents)}</p>}
+    </>
+  );
+}
+
+function Event({ event }: { readonly event: StoreSheet['history'][number] }) {
+  const { daybook } = words();
+  const text = <Phrased text={event.text} />;
+  return (
+    <>
+      {event.undoneBy === null ? text : <s>{text}</s>}
+      {event.undoneBy !== null && <span className="xs mark-word">{daybook.undoneBy(event.undoneBy)}</span>}
+      {event.correctedBy !== null && (
+        <span className="xs mark-word">{daybook.correctedBy(event.correctedBy)}</span>
+      )}
+    </>
+  );
+}

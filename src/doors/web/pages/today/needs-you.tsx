@@ -1,0 +1,92 @@
+// What needs somebody: the gravest first, those alike together; a button that leads to the store or does the first act.
+import { useState } from 'react';
+import { needsOf, type WordedFinding } from '../../../../papers/index.ts';
+import { enter } from '../../entering.ts';
+import { words } from '../../language.ts';
+import { FindingLine } from '../../parts/finding-line.tsx';
+import { hrefOf, isPast, type Place } from '../../place.ts';
+
+/** More than these are not read on a first view; they open on request. */
+const MOST = 5;
+
+export function NeedsYou({
+  findings,
+  place,
+}: {
+  readonly findings: readonly WordedFinding[];
+  readonly place: Place;
+}) {
+  const { today } = words();
+  const [all, setAll] = useState(false);
+  const needs = needsOf(findings);
+  const shown = all ? needs : needs.slice(0, MOST);
+  return (
+    <section className="row">
+      <div className="margin">
+        <h2>{today.needs}</h2>
+        {needs.length > 0 && <p className="xs">{today.needsCount(needs.length)}</p>}
+      </div>
+      <div>
+        {needs.length === 0 && <p>{today.nothing}</p>}
+        <ul>
+          {shown.map((need) => (
+            <FindingLine
+              key={`${need.finding.code} ${need.finding.text}`}
+              need={need}
+              act={<FirstAct finding={need.finding} place={place} />}
+            />
+          ))}
+        </ul>
+        {needs.length > MOST && (
+          <button type="button" className="b small no-print" aria-expanded={all} onClick={() => setAll(!all)}>
+            {all ? today.fewer : today.more(needs.length - MOST)}
+          </button>
+        )}
+      </div>
+    </section>
+  );
+}
+
+/** What the page can do of the first act; the rest stands in the remedy. */
+function FirstAct({ finding, place }: { readonly finding: WordedFinding; readonly place: Place }) {
+  const pair = pairIn(finding);
+  const { at, asOf } = place;
+  if (pair !== null && !isPast(place)) return <Decide pair={pair} />;
+  if (finding.code === 'unit-doubt' || finding.code === 'lines-waiting') {
+    return (
+      <a className="b small" href={hrefOf({ page: 'inbox' })}>
+        {words().finding.inbox}
+      </a>
+    );
+  }
+  const store = finding.where.store;
+  if (store === undefined) return null;
+  return (
+    <a className="b small" href={hrefOf({ page: 'stores', item: store, at, asOf })}>
+      {words().finding.open(store)}
+    </a>
+  );
+}
+
+function Decide({ pair }: { readonly pair: readonly [string, string] }) {
+  const { finding } = words();
+  const decide = (decision: 'merge' | 'both are true') =>
+    void enter({ what: 'decide', first: pair[0], second: pair[1], decision });
+  return (
+    <>
+      <button type="button" className="b small" onClick={() => decide('merge')}>
+        {finding.decideMerge}
+      </button>
+      <button type="button" className="b small" onClick={() => decide('both are true')}>
+        {finding.decideBoth}
+      </button>
+    </>
+  );
+}
+
+/** The two entries of a proposed pair, as its remedy names them. */
+function pairIn({ code, remedy }: WordedFinding): readonly [string, string] | null {
+  if (code !== 'duplicate-proposed') return null;
+  const [, first, second] = /log decide (\S+) (\S+)/.exec(remedy) ?? [];
+  return first === undefined || second === undefined ? null : [first, second];
+}

@@ -1,0 +1,135 @@
+// A line that needs somebody: the level as sign and word, the cause, what follows, and the first act.
+import { type ReactNode, useId, useState } from 'react';
+import { commandsIn, firstThought, levels, type WordedFinding } from '../../../papers/index.ts';
+import { words } from '../language.ts';
+
+export function LevelSign({ severity }: { readonly severity: WordedFinding['severity'] }) {
+  const word = levels[severity] || words().finding.error;
+  return (
+    <span className="level">
+      <svg className="ic" viewBox="0 0 24 24" aria-hidden="true">
+        {sign(severity)}
+      </svg>
+      <b>{word}</b>
+    </span>
+  );
+}
+
+function sign(severity: WordedFinding['severity']): ReactNode {
+  if (severity === 'act-today') {
+    return (
+      <>
+        <path d="M12 1L23 12L12 23L1 12Z" className="day" />
+        <path d="M12 6v7M12 16v2.5" className="sign-dark" />
+      </>
+    );
+  }
+  if (severity === 'know') {
+    return (
+      <>
+        <circle cx="12" cy="12" r="9.5" className="know" />
+        <path d="M12 11v6M12 6.5v2.5" className="sign-ink" />
+      </>
+    );
+  }
+  return (
+    <>
+      <rect x="2" y="2" width="20" height="20" className="now" />
+      <path d="M12 6v7M12 16v2.5" className="sign-light" />
+    </>
+  );
+}
+
+export interface NeedLine {
+  readonly finding: WordedFinding;
+  readonly alike: number;
+}
+
+/** The first thought stands; the rest and the remedy open below it. */
+export function FindingLine({ need, act }: { readonly need: NeedLine; readonly act?: ReactNode }) {
+  const { finding, alike } = need;
+  const [open, setOpen] = useState(false);
+  const id = useId();
+  const cause = firstThought(finding.text);
+  const rest = finding.text.slice(cause.length).trim();
+  return (
+    <li className="need">
+      <LevelSign severity={finding.severity} />
+      <div className="need-text">
+        <p>
+          <Phrased text={cause} strong />
+          {alike > 1 && <span className="soft"> ({words().today.alike(alike)})</span>}
+        </p>
+        {open && (
+          <div id={id} className="need-more">
+            {rest !== '' && (
+              <p>
+                <Phrased text={rest} />
+              </p>
+            )}
+            <dl className="pairs">
+              <dt>{words().finding.expected}</dt>
+              <dd>
+                <Phrased text={finding.expected} />
+              </dd>
+              <dt>{words().finding.received}</dt>
+              <dd>
+                <Phrased text={finding.received} />
+              </dd>
+              <dt>{words().finding.act}</dt>
+              <dd>
+                <Remedy text={finding.remedy} />
+              </dd>
+            </dl>
+          </div>
+        )}
+      </div>
+      <div className="need-acts no-print">
+        {act}
+        <button
+          type="button"
+          className="b small"
+          aria-expanded={open}
+          aria-controls={open ? id : undefined}
+          onClick={() => setOpen(!open)}
+        >
+          {open ? words().today.fewer : words().finding.more}
+        </button>
+      </div>
+    </li>
+  );
+}
+
+/** Commands of a remedy stand apart in the letters of a terminal. */
+export function Remedy({ text }: { readonly text: string }) {
+  const commands = commandsIn(text);
+  if (commands.length === 0) return <Phrased text={text} />;
+  const parts: ReactNode[] = [];
+  let rest = text;
+  commands.forEach((command) => {
+    const at = rest.indexOf(command);
+    parts.push(rest.slice(0, at), <code key={`${rest.length} ${command}`}>{command}</code>);
+    rest = rest.slice(at + command.length);
+  });
+  return <>{[...parts, rest]}</>;
+}
+
+const quantity =
+  /\u2212?\d[\d.\u202F]*(?:\u00A0±\u00A0\d[\d.\u202F]*)?\u00A0(?:%|mL|L(?:\/d)?|kg|kPa|°C|d|h|min|days?)(?![A-Za-z])/g;
+
+/** A text from the book, with its quantities kept in one piece. It is set as text: nothing in it is markup. */
+export function Phrased({ text, strong = false }: { readonly text: string; readonly strong?: boolean }) {
+  const parts: ReactNode[] = [];
+  let from = 0;
+  for (const match of text.matchAll(quantity)) {
+    parts.push(
+      text.slice(from, match.index),
+      <span key={match.index} className="qty">
+        {match[0]}
+      </span>,
+    );
+    from = match.index + match[0].length;
+  }
+  parts.push(text.slice(from));
+  return strong ? <b>{parts}</b> : parts;
+}

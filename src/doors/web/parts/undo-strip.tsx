@@ -1,0 +1,71 @@
+// The strip after an entry: what was kept, what it changed, and Undo in one press.
+import { formatFigure, roundCoverDays } from '../../../ground/units/index.ts';
+import type { KeptSheet } from '../../../papers/index.ts';
+import { undoLast } from '../entering.ts';
+import { words } from '../language.ts';
+import { entered, told } from '../open.ts';
+import { Phrased } from './finding-line.tsx';
+
+export function UndoStrip() {
+  const last = entered.use();
+  const word = told.use();
+  const { log } = words();
+  return (
+    <div className="strip no-print" aria-live="polite">
+      {last !== null && (
+        <div className="strip-row">
+          <div>
+            <p>
+              <b>
+                <Phrased text={log.kept(last.sheet.line.text)} />
+              </b>{' '}
+              <span className="soft">{log.keptLine(last.sheet.line.ref)}</span>
+            </p>
+            <Changes sheet={last.sheet} />
+          </div>
+          <div className="flow">
+            <button type="button" className="b" onClick={() => void undoLast()}>
+              {log.undoWhat}
+            </button>
+            <button type="button" className="b small" onClick={() => entered.set(null)}>
+              {log.close}
+            </button>
+          </div>
+        </div>
+      )}
+      {last === null && word !== null && (
+        <div className="strip-row">
+          <p>{word}</p>
+          <button type="button" className="b small" onClick={() => told.set(null)}>
+            {log.close}
+          </button>
+        </div>
+      )}
+    </div>
+  );
+}
+
+export function Changes({ sheet }: { readonly sheet: KeptSheet }) {
+  const { log, today } = words();
+  if (sheet.stores.length + sheet.cover.length === 0) return null;
+  const days = (value: number | null) => (value === null ? '∞' : today.days(roundCoverDays(value)));
+  return (
+    <p className="xs changes">
+      {sheet.stores.slice(0, 4).map(({ before, after }) => (
+        <span key={after.id} className="qty">
+          {after.id} {litres(after)}
+          {before !== null && ` (${log.before} ${litres(before)})`}
+        </span>
+      ))}
+      {sheet.cover.map((cover) => (
+        <span key={cover.grade} className="qty">
+          {cover.grade} {days(cover.afterQ05)} ({log.before} {days(cover.beforeQ05)})
+        </span>
+      ))}
+    </p>
+  );
+}
+
+function litres({ valueL, u95L }: { readonly valueL: number; readonly u95L: number }): string {
+  return formatFigure({ value: valueL, u95: u95L, unit: 'L' }, { style: 'screen' });
+}

@@ -1,0 +1,51 @@
+// Whichever dialog is open; the list that is searched comes with a package of its own, and only when it is asked for.
+import { lazily } from '../lazily.tsx';
+import type { OpenSheet } from '../open.ts';
+import type { Place } from '../place.ts';
+import { CloseDay } from './close-day.tsx';
+import { Correct, UndoLine } from './correct.tsx';
+import { DayLine } from './day-line.tsx';
+import { DeviceSheet, KeysSheet, Who } from './device-sheets.tsx';
+import { Drink } from './drink.tsx';
+import { Label } from './label.tsx';
+import { Reckoned } from './reckoned.tsx';
+import { Say } from './say.tsx';
+import { StoreAmount } from './store-amount.tsx';
+import { TimeSheet } from './time-sheet.tsx';
+
+const FindStore = lazily(async () => (await import('./find-store.tsx')).FindStore);
+
+export function Sheet({ sheet, place }: { readonly sheet: OpenSheet; readonly place: Place }) {
+  switch (sheet.kind) {
+    case 'reckoned':
+      return <Reckoned figure={sheet.figure} of={sheet.of} text={sheet.text} place={place} />;
+    case 'drink':
+      return <Drink />;
+    case 'day':
+      return <DayLine />;
+    case 'fill':
+    case 'weigh':
+    case 'gauge':
+      return <StoreAmount what={sheet.kind} named={sheet.store} />;
+    case 'correct':
+      return <Correct line={sheet.line} />;
+    case 'undo-line':
+      return <UndoLine line={sheet.line} />;
+    case 'close-day':
+      return <CloseDay />;
+    case 'say':
+      return <Say place={place} />;
+    case 'time':
+      return <TimeSheet place={place} />;
+    case 'find':
+      return <FindStore place={place} />;
+    case 'label':
+      return <Label id={sheet.store} place={place} />;
+    case 'who':
+      return <Who />;
+    case 'keys':
+      return <KeysSheet />;
+    case 'device':
+      return <DeviceSheet />;
+  }
+}

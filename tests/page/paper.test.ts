@@ -1,0 +1,99 @@
+// Paper: each page on one sheet of A4, black, at least 9 pt, nothing to press, with the state of the book and its seal.
+import { inflateSync } from 'node:zlib';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { describeInBrowser, openBrowser, practiceBook, type Visit, visit } from './browser.ts';
+
+/** Sheets of a PDF: its page objects, also where they are packed in streams. */
+function sheetsOf(pdf: Buffer): number {
+  const text = pdf.toString('latin1');
+  const packed = [...text.matchAll(/stream\r?\n/g)].map(({ index }) => {
+    const from = (index ?? 0) + (text[(index ?? 0) + 6] === '\r' ? 8 : 7);
+    const to = text.indexOf('endstream', from);
+    try {
+      return inflateSync(pdf.subarray(from, to)).toString('latin1');
+    } catch {
+      return '';
+    }
+  });
+  return [text, ...packed].join('\n').match(/\/Type\s*\/Page(?![a-z])/gi)?.length ?? 0;
+}
+
+/** What is wrong with the page as it would be printed. */
+function paperFaults(page: Page) {
+  return page.evaluate(() => {
+    const faults: string[] = [];
+    const shown = (element: Element) => element.checkVisibility() && element.closest('.hidden') === null;
+    let texts = 0;
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
+      const parent = node.parentElement;
+      if (parent === null || node.textContent?.trim() === '' || !shown(parent)) continue;
+      if (parent.closest('svg') !== null && parent.closest('.reach') === null) continue;
+      texts += 1;
+      const style = getComputedStyle(parent);
+      const points = Number.parseFloat(style.fontSize) * 0.75;
+      if (points < 8.99) faults.push(`${points} pt: ${node.textContent?.slice(0, 40)}`);
+      if (parent.closest('svg') === null && style.color !== 'rgb(0, 0, 0)')
+        faults.push(`${style.color}: ${node.textContent?.slice(0, 40)}`);
+    }
+    for (const button of document.querySelectorAll('.b'))
+      if (shown(button) && !button.matches('.when')) faults.push(`a button: ${button.textContent}`);
+    const foot = document.querySelector('.foot')?.textContent ?? '';
+    if (!/entries/.test(foot)) faults.push('no state of the book');
+    if (!/seal [0-9a-f]{16}/.test(foot)) faults.push('no seal');
+    return { faults, texts };
+  });
+}
+
+describeInBrowser('paper', () => {
+  let browser: Browser;
+  let here: Visit;
+  beforeAll(async () => {
+    browser = await openBrowser();
+    here = await visit(browser, practiceBook(46));
+  });
+  afterAll(async () => {
+    await here.close();
+    await browser.close();
+  });
+
+  test.each(['#/today', '#/daybook/D45', '#/stores', '#/stores/R2', '#/stores/C-07'])('%s', async (hash) => {
+    await here.open(hash);
+    await here.page.waitForSelector('.seal', { state: 'attached' });
+    await here.page.emulateMedia({ media: 'print' });
+    const { faults, texts } = await paperFaults(here.page);
+    expect(faults).toEqual([]);
+    expect(texts).toBeGreaterThan(20);
+    await here.page.emulateMedia({ media: null });
+    const pdf = await here.page.pdf({ preferCSSPageSize: true, printBackground: true });
+    expect(sheetsOf(pdf)).toBe(1);
+  });
+
+  test('Today of a day with eight stores on hold takes a second sheet at most', async () => {
+    await here.open('#/today?at=D18');
+    expect(
+      sheetsOf(await here.page.pdf({ preferCSSPageSize: true, printBackground: true })),
+    ).toBeLessThanOrEqual(2);
+  });
+
+  test('a whole book goes over several sheets, and the count of sheets can tell', async () => {
+    await here.open('#/daybook/all');
+    const pdf = await here.page.pdf({ preferCSSPageSize: true });
+    expect(sheetsOf(pdf)).toBeGreaterThan(2);
+  });
+
+  test('a label alone is printed, on one sheet', async () => {
+    await here.open('#/stores/R2');
+    await here.page.click('text=Print its label');
+    await here.page.waitForSelector('.label');
+    await here.page.emulateMedia({ media: 'print' });
+    expect(await here.page.locator('main').isVisible()).toBe(false);
+    const box = await here.page.locator('.label').boundingBox();
+    const millimetre = 96 / 25.4;
+    expect(box?.width).toBeCloseTo(60 * millimetre, 0);
+    expect(box?.height).toBeCloseTo(40 * millimetre, 0);
+    await here.page.emulateMedia({ media: null });
+    expect(sheetsOf(await here.page.pdf({ preferCSSPageSize: true }))).toBe(1);
+  });
+});
