@@ -2,6 +2,7 @@
 import { applyEntry, Estimator, Fold } from '../src/account/index.ts';
 import { seededChance } from '../src/ground/maths/index.ts';
 import { type BenchRow, quantileOf, row } from './bench-row.ts';
+import { lateBook } from './estimator/late-entry.ts';
 import { syntheticEntries, syntheticOutpost } from './estimator/synthetic-book.ts';
 import { measuredOutside, type Work } from './estimator/yardstick.ts';
 
@@ -12,8 +13,8 @@ const ROUNDS = 400;
 const ENTRIES = 60_000;
 const FOLDS = 5;
 
-export function bench(): Promise<readonly BenchRow[]> {
-  return Promise.resolve([...updates(), ...folds()]);
+export async function bench(): Promise<readonly BenchRow[]> {
+  return [...updates(), ...folds(), ...(await lateEntries())];
 }
 
 /** An estimator in which every state shares something with every other, as after months. */
@@ -156,5 +157,20 @@ function folds(): BenchRow[] {
       goal: { least: 60_000 },
     }),
     row({ name: `${what}, least`, value: Math.min(...rates), unit: 'entries/s' }),
+  ];
+}
+
+const YEAR = { days: 365, aDay: 50 };
+const LATE = { days: 30, rounds: 60 };
+
+/** Found on paper after a month: everything since is reckoned anew, from the fold that was kept before it. */
+async function lateEntries(): Promise<BenchRow[]> {
+  const { states, entries, late } = await lateBook(YEAR);
+  const times: number[] = [];
+  for (let round = 0; round < LATE.rounds; round += 1) times.push(await late(LATE.days));
+  const what = `an entry ${LATE.days} days late among ${entries}, ${YEAR.aDay} a day, ${states} states`;
+  return [
+    row({ name: `${what}, p50`, value: quantileOf(times, 0.5), unit: 'ms', goal: { most: 50 } }),
+    row({ name: `${what}, p95`, value: quantileOf(times, 0.95), unit: 'ms' }),
   ];
 }

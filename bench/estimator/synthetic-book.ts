@@ -16,7 +16,7 @@ const containers = Array.from({ length: CONTAINERS }, (_, at) => `C-${two(at + 1
 const tanks = ['T-1', 'T-2', 'T-3'];
 const meters = Array.from({ length: METERS }, (_, at) => `meter-${at + 1}`);
 
-const OUTPOST = `format: waterwright outpost
+export const OUTPOST = `format: waterwright outpost
 version: 1
 outpost:
   name: Skerry
@@ -77,8 +77,12 @@ export function syntheticOutpost(): Outpost {
 }
 
 /** Seeded entries in their order: an opening, then movements, and one reading in ten. */
-export function syntheticEntries(count: number, seed: number): readonly AnyEntry[] {
-  const book = new Writer(seed);
+export function syntheticEntries(
+  count: number,
+  seed: number,
+  entriesADay = ENTRIES_A_DAY,
+): readonly AnyEntry[] {
+  const book = new Writer(seed, Math.floor((24 * 60) / entriesADay) * MINUTE_MS);
   return Array.from({ length: count }, (_, at) => (at === 0 ? book.opening() : book.next()));
 }
 
@@ -87,10 +91,12 @@ class Writer {
   readonly #chance: Chance;
   readonly #contentMg = new Map<string, number>();
   #number = 0;
+  readonly #apartMs: number;
   #now = DAY_ONE_MS;
 
-  constructor(seed: number) {
+  constructor(seed: number, apartMs: number) {
     this.#chance = seededChance({ seed });
+    this.#apartMs = apartMs;
   }
 
   opening(): AnyEntry {
@@ -114,7 +120,7 @@ class Writer {
   }
 
   next(): AnyEntry {
-    this.#now += Math.floor((24 * 60) / ENTRIES_A_DAY) * MINUTE_MS;
+    this.#now += this.#apartMs;
     return this.#chance.uniform() < 0.1 ? this.#weigh() : this.#movement();
   }
 

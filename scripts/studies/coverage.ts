@@ -22,7 +22,7 @@ function pageOf(covered: readonly Covered[]): string {
   const percent = (value: number): string => (100 * value).toFixed(2);
   const lines = covered.map(
     ({ what, share, shareU, meanUKg, meanSquare }) =>
-      `| ${what} | ${percent(share)} % | ${percent(shareU)} | ${meanUKg.toFixed(3)} | ${meanSquare.toFixed(3)} |`,
+      `| ${what} | ${percent(share)} % | ${percent(shareU)} | ${meanUKg.toFixed(4)} | ${meanSquare.toFixed(3)} |`,
   );
   return `# Coverage of the printed ±
 
@@ -30,7 +30,7 @@ How often does ± as printed (twice the standard deviation) hold the truth? Made
 
 ${OUTPOSTS} simulated outposts (seeds ${FIRST_SEED} to ${FIRST_SEED + OUTPOSTS - 1}), each with calibration errors, tank errors and contents of its own, looked at on days ${DAYS.join(', ')}; ${covered[0]?.cells ?? 0} cells a line. The product's estimator is told what the instruments say and never what is true. A normal band of two standard deviations holds 95.45 %; 93 to 97 % is asked for.
 
-| store | inside ± | standard error, points | mean u, kg | mean square of (estimate - truth) / u |
+| what | inside ± | standard error, points | mean u, kg | mean square of (estimate - truth) / u |
 |---|---|---|---|---|
 ${lines.join('\n')}
 
@@ -39,7 +39,7 @@ The standard error counts an outpost's days together, for they share its errors.
 ## What is simulated
 The network of \`tests/reference/reference-network.ts\`: five people, seven stores that are read every day (two tanks gauged by pressure with an error that repeats, containers on a scale, two tanks and the electrolyser's feed with gauges, the cabin air), eleven flows a day by instruments whose calibration errors are drawn anew in each outpost and drift by 2 % of their doubt per root day. Flows differ by 10 % from day to day, and people keep tanks near their usual content; the estimator is told neither. What an instrument says is made from the truth, so that its error is not quite of the form that the estimator takes it to have.
 
-Body water of the crew is a difference from its norm with sd 0.8 kg that keeps 0.7 of itself from day to day. The estimator has no step that draws a state back to its mean; the simulation puts it together out of a new state and a reading that ties it to the last one. Vapour is measured by nobody.
+Body water of the crew is a state: a difference from its norm with sd 0.8 kg that keeps 0.7 of itself from day to day. Nobody reads it, and nobody measures vapour: what people drink and eat less what is counted behind them and what stays in the air tells of both. The dispenser's calibration is another state that only the stores around it tell of; its mean u is relative.
 
 ## What is not
 Errors are normal; no slip of the pen, no lost water, no late or missing reading, no store that runs dry or over. Containers are one store. The reserve and the cargo tank stand still. How the vent is known (10 %), how much of a difference in body water is left after a day, and the 10 % from day to day are our assumptions.

@@ -2,7 +2,13 @@
 import { describe, expect, test } from 'vitest';
 import { holm, litres, type Told } from '../../tests/journeys/told.ts';
 import { element } from '../../tests/reference/dense.ts';
-import { type Act, type History, type Prior, solveAsBatch } from '../../tests/reference/history.ts';
+import {
+  type Act,
+  type FusedAct,
+  type History,
+  type Prior,
+  solveAsBatch,
+} from '../../tests/reference/history.ts';
 import type { Body } from '../book/index.ts';
 import { type Chance, seededChance } from '../ground/maths/index.ts';
 import { errorKey } from './error-state.ts';
@@ -53,11 +59,11 @@ const PRIORS: readonly Prior[] = [
 ].map(([mean, u]) => ({ mean: mean!, variance: u! * u! }));
 
 /** The same story told to the account and written as one batch of measurements. */
-function story(seed: number): { told: Told; history: History; disagreements: number } {
+function story(seed: number): { told: Told; history: History<Act | FusedAct>; disagreements: number } {
   const chance = seededChance({ seed });
   // Nothing flows by itself while the story goes on, and no opening is watched: states are the stores and the meters.
   const told = holm();
-  const acts: Act[] = [];
+  const acts: (Act | FusedAct)[] = [];
   const placeOfMeter = (name: (typeof METERS)[number] | null) =>
     name === null ? -1 : STORES.length + METERS.indexOf(name);
   for (let act = 0; act < 12; act += 1) {
@@ -80,12 +86,13 @@ function story(seed: number): { told: Told; history: History; disagreements: num
     if (act % 3 !== 2) continue;
     const value = Math.round(1000 * (told.believed(STORES[to]!).valueL + 0.2 * chance.normal())) / 1000;
     told.tell('weigh', { store: STORES[to]!, amount: litres(value, 0.1), instrument: 'fill-meter' });
-    // A reading on the meter is an amount with a calibration, too: its doubt of 0.1 L has that part inside, and no more of it.
-    const shared = 0.01 * value;
-    const u = Math.sqrt(Math.max(0.01 - shared * shared, 0.0025));
+    // What is declared is all there is: half of it at least is new, and the meter's 1 % has no more than the rest.
+    const meterKg = 0.01 * value;
+    const newKg = Math.sqrt(Math.max(0.1 ** 2 - meterKg ** 2, 0.1 ** 2 / 4));
+    const scale = meterKg > 0 ? Math.min(1, Math.sqrt(0.1 ** 2 - newKg ** 2) / meterKg) : 0;
     const places = [to, placeOfMeter('fill-meter')];
-    const weight = (value * Math.min(shared, Math.sqrt(0.01 - u * u))) / shared;
-    acts.push({ act: 'read', places, weights: [1, weight], value, u: Math.round(u * 1e6) / 1e6 });
+    const u = Math.round(newKg * 1e6) / 1e6;
+    acts.push({ act: 'read', places, weights: [1, scale * value], value, u });
   }
   const priors = [...PRIORS, ...METERS.map((name) => ({ mean: 0, variance: RELATIVE[name] ** 2 }))];
   return { told, history: { priors, acts }, disagreements: told.findings('means-disagree').length };

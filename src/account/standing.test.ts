@@ -5,11 +5,11 @@ import { standingOf } from './standing.ts';
 import type { LastReading, StoreState } from './store-state.ts';
 
 const CAPACITY = 22_000_000;
-const stateWith = (lastReading: Partial<LastReading> | null, movedAtMs: number | null = null): StoreState =>
+const stateWith = (lastReading: Partial<LastReading> | null, movedAtMs: number | null): StoreState =>
   ({
     facts: { capacityMg: CAPACITY },
     movedAtMs,
-    lastReading: lastReading === null ? null : { atMs: 0, how: 'weighed', entry: 'e', ...lastReading },
+    lastReading: lastReading === null ? null : { atMs: 10, how: 'weighed', entry: 'e', ...lastReading },
   }) as StoreState;
 
 describe('the four words', () => {
@@ -17,11 +17,12 @@ describe('the four words', () => {
     ['nobody told', null, null, 0, 'unknown'],
     ['as wide as a quarter of the capacity', { redundancy: 1 }, null, 5_500_000, 'unknown'],
     ['a little less wide', { redundancy: 1 }, null, 5_499_999, 'checked'],
-    ['a reading that the book bears out', { redundancy: 0.2 }, null, 100_000, 'checked'],
-    ['a reading that stands alone', { redundancy: 0.199 }, null, 100_000, 'only source'],
-    ['moved at the instant of the reading', { redundancy: 0.9 }, 0, 100_000, 'checked'],
-    ['moved after the reading', { redundancy: 0.9 }, 1, 100_000, 'deduced'],
-    ['told as exactly empty, and never moved', { how: 'opening' }, null, 0, 'only source'],
+    ['a reading that the book bears out', { redundancy: 0.2 }, 9, 100_000, 'checked'],
+    ['a reading that stands alone', { redundancy: 0.199 }, 9, 100_000, 'only source'],
+    ['moved at the instant of the reading', { redundancy: 0.9 }, 10, 100_000, 'checked'],
+    ['moved after the reading', { redundancy: 0.9 }, 11, 100_000, 'deduced'],
+    ['moved since, and known to nobody', { redundancy: 0.9 }, 11, 5_500_000, 'unknown'],
+    ['told first, and never moved', { how: 'opening' }, null, 100_000, 'only source'],
   ] as const)('%s', (_what, reading, movedAtMs, uMg, word) => {
     expect(standingOf(stateWith(reading, movedAtMs), uMg)).toBe(word);
   });

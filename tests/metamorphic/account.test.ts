@@ -179,16 +179,18 @@ describe('an outpost of another size', () => {
       ),
     );
 
-  // What people eat and give off goes by norms, and is rounded to milligrams at each posting.
-  test('movements alone: every account that no norm touches is the exact multiple', async () => {
+  test('movements alone: every account is the exact multiple', async () => {
     const moved = numbered(
       entries.filter(({ kind }) => !['day-line', 'declared-empty', 'meter', 'roster'].includes(kind)),
     );
-    const still = (times: number) => (outpost: Outpost) => ({ ...larger(times)(outpost), normFlows: [] });
+    // Nothing flows by a norm: what is reckoned by the minute is rounded to a milligram each time.
+    const still = (times: number) => (outpost: Outpost) => {
+      const { norms, ...rest } = larger(times)(outpost);
+      const { vapourCollectedLPerPersonDay: _vapour, ...others } = norms;
+      return { ...rest, norms: others, normFlows: [] };
+    };
     const [one, other] = [await reckoned(moved, still(1)), await reckoned(scaled(moved), still(TIMES))];
-    const balances = [...one.fold.ledger.balances()].filter(
-      ([account]) => !/cabin air|people|outside/.test(account),
-    );
+    const balances = [...one.fold.ledger.balances()];
     expect(balances.length).toBeGreaterThan(20);
     for (const [account, massMg] of balances)
       expect([account, other.fold.ledger.balanceMg(account)]).toEqual([account, TIMES * massMg]);

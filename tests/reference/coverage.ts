@@ -1,7 +1,6 @@
 // Coverage: how often the truth lies inside the printed ±, over many simulated outposts, and how sure that figure is.
 
-import { readStores } from './reference-network.ts';
-import { HONEST, Outpost, type World } from './simulate.ts';
+import { HONEST, lookedAt, Outpost, type World } from './simulate.ts';
 
 export interface Covered {
   readonly what: string;
@@ -28,8 +27,7 @@ const PRINTED = 2;
 
 /** Runs the outposts and looks at each on the days given. */
 export function coverageOf({ outposts, days, firstSeed, world = HONEST }: CoverageStudy): readonly Covered[] {
-  const names = [...readStores.map(({ name }) => name), 'sum of all'];
-  const tallies = names.map(() => new Tally());
+  const tallies = lookedAt.map(() => new Tally());
   const lastDay = Math.max(...days);
   for (let seed = firstSeed; seed < firstSeed + outposts; seed += 1) {
     const outpost = new Outpost(seed, world);
@@ -43,7 +41,7 @@ export function coverageOf({ outposts, days, firstSeed, world = HONEST }: Covera
     }
     for (const tally of tallies) tally.endOutpost();
   }
-  return tallies.map((tally, at) => tally.result(names[at]!));
+  return tallies.map((tally, at) => tally.result(lookedAt[at]!));
 }
 
 /** Counts cells, and adds them up an outpost at a time. */
@@ -91,6 +89,6 @@ export function coverageLines(rows: readonly Covered[]): readonly string[] {
   const percent = (value: number): string => `${(100 * value).toFixed(2)} %`;
   return rows.map(
     ({ what, share, shareU, cells, meanUKg, meanSquare }) =>
-      `${what.padEnd(18)} ${percent(share)} ± ${percent(shareU)} (standard error) of ${cells} cells; mean u ${meanUKg.toFixed(3)} kg, mean square ${meanSquare.toFixed(3)}`,
+      `${what.padEnd(33)} ${percent(share)} ± ${percent(shareU)} (standard error) of ${cells} cells; mean u ${meanUKg.toFixed(4)}, mean square ${meanSquare.toFixed(3)}`,
   );
 }

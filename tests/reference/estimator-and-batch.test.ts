@@ -41,7 +41,9 @@ const larger = (a: Apart, b: Apart): Apart => ({
   sumOfSquares: Math.max(a.sumOfSquares, b.sumOfSquares),
 });
 
-test(`${NETWORKS} random networks: means, covariances and the sum of squares agree to 1e-7`, () => {
+test(`${NETWORKS} random networks: means, covariances and the sum of squares agree to 1e-7`, {
+  timeout: 120_000,
+}, () => {
   let worst: Apart = { mean: 0, covariance: 0, sumOfSquares: 0 };
   let movements = 0;
   let readings = 0;

@@ -31,10 +31,6 @@ function renamedAct(act: Act, named: (place: number) => number): Act {
   if (act.act === 'move')
     return { ...act, from: named(act.from), to: named(act.to), calibration: named(act.calibration) };
   if (act.act === 'read') return { ...act, places: act.places.map(named) };
-  if (act.act === 'fused') {
-    const means = act.means.map((each) => ({ ...each, calibration: named(each.calibration) }));
-    return { ...act, from: named(act.from), to: named(act.to), means };
-  }
   return { ...act, place: named(act.place) };
 }
 
@@ -87,14 +83,6 @@ function scaledBy({ priors, acts }: History, scale: number, isRelative: (place: 
       if (act.act === 'move') return { ...act, massKg: act.massKg * scale, uKg: act.uKg * scale };
       if (act.act === 'read') return { ...act, value: act.value * scale, u: act.u * scale };
       if (act.act === 'told') return { ...act, prior: prior(act.prior, act.place) };
-      if (act.act === 'fused') {
-        const means = act.means.map((each) => ({
-          ...each,
-          massKg: each.massKg * scale,
-          uKg: each.uKg * scale,
-        }));
-        return { ...act, means };
-      }
       return isRelative(act.place) ? act : { ...act, variance: act.variance * scale * scale };
     }),
   };

@@ -2,7 +2,7 @@
 import type { Matrix } from '../../src/ground/maths/index.ts';
 import { made, solver } from './dense.ts';
 
-/** The ends that a value has to keep within. */
+/** A store and its walls, as the account has them. */
 interface Walls {
   readonly place: number;
   readonly lowKg: number;

@@ -25,24 +25,25 @@ export type Act =
       readonly value: number;
       readonly u: number;
     }
-  | {
-      /** One amount that several means have measured. Only the batch knows it; the estimator does it in the steps of the product. */
-      readonly act: 'fused';
-      readonly from: number;
-      readonly to: number;
-      readonly means: readonly {
-        readonly calibration: number;
-        readonly massKg: number;
-        readonly uKg: number;
-      }[];
-    }
   | { readonly act: 'drift'; readonly place: number; readonly variance: number }
   | { readonly act: 'told'; readonly place: number; readonly prior: Prior };
 
-export interface History {
+/** One amount that several means have measured: a batch knows it as one thing, the product takes it in steps of its own. */
+export interface FusedAct {
+  readonly act: 'fused';
+  readonly from: number;
+  readonly to: number;
+  readonly means: readonly {
+    readonly calibration: number;
+    readonly massKg: number;
+    readonly uKg: number;
+  }[];
+}
+
+export interface History<Acts = Act> {
   /** Stores first, then calibration errors and offsets. */
   readonly priors: readonly Prior[];
-  readonly acts: readonly Act[];
+  readonly acts: readonly Acts[];
 }
 
 /** Tells it to an estimator. Returns the sum of the squared innovations over their variances. */
@@ -54,7 +55,6 @@ export function tell(
   let sumOfSquares = 0;
   let readings = 0;
   for (const act of acts) {
-    if (act.act === 'fused') throw new Error('the estimator has no such step of its own');
     if (act.act === 'move') estimator.move(act);
     else if (act.act === 'drift') estimator.widen(act.place, act.variance);
     else if (act.act === 'told') estimator.reset(act.place, act.prior.mean, act.prior.variance);
@@ -85,13 +85,13 @@ class Batch {
   readonly #balances: Sum[] = [];
   readonly #totals: number[] = [];
 
-  constructor({ priors, acts }: History) {
+  constructor({ priors, acts }: History<Act | FusedAct>) {
     for (const prior of priors)
       this.#states.push(new Map([[this.#variable(prior.mean, this.#error(prior.variance)), 1]]));
     for (const act of acts) this.#take(act);
   }
 
-  #take(act: Act): void {
+  #take(act: Act | FusedAct): void {
     if (act.act === 'drift') add(this.#states[act.place]!, this.#variable(0, this.#error(act.variance)), 1);
     else if (act.act === 'told')
       this.#states[act.place] = new Map([
@@ -109,7 +109,7 @@ class Batch {
   }
 
   /** What each means says is a variable of its own, and all of them are one amount. */
-  #fuse({ from, to, means }: Extract<Act, { act: 'fused' }>): void {
+  #fuse({ from, to, means }: FusedAct): void {
     const [first, ...others] = means.map((each) => this.#amount(each));
     for (const other of others) {
       this.#balances.push(
@@ -209,7 +209,7 @@ export interface BatchAnswer {
 }
 
 /** Solves the history as one batch, and looks at the states as they are at its end. */
-export function solveAsBatch(history: History): BatchAnswer {
+export function solveAsBatch(history: History<Act | FusedAct>): BatchAnswer {
   const batch = new Batch(history);
   const problem = batch.problem();
   const view = batch.view();

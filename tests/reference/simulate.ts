@@ -22,7 +22,15 @@ export interface World {
 
 export const HONEST: World = { randomTimes: 1, lossKg: 0 };
 
-/** What is wrong in one estimate of one day, in its standard deviations, store by store; the last is their sum. */
+/** What is looked at: every store that is read, what the crew carries beside its norm, the dispenser's calibration, and the sum of the stores. */
+export const lookedAt: readonly string[] = [
+  ...readStores.map(({ name }) => name),
+  'crew body water',
+  'dispenser calibration (relative)',
+  'sum of all stores',
+];
+
+/** What is wrong in one estimate of one day, in its standard deviations, in the order of {@link lookedAt}. */
 export type Misses = readonly number[];
 
 /** An outpost with errors of its own, drawn from the seed. */
@@ -38,8 +46,8 @@ export class Outpost {
   readonly #places = new Map<string, number>();
   readonly #calibrations = new Map<string, number>();
   readonly #offsets: readonly number[];
-  /** Two places for the body water's difference from its norm: that of the day, and that of the day before. */
-  #body: { now: number; next: number };
+  /** Place of the body water's difference from its norm. */
+  readonly #body: number;
 
   constructor(seed: number, world: World = HONEST) {
     this.#chance = seededChance({ seed });
@@ -59,8 +67,8 @@ export class Outpost {
     // Water of the people is counted from its norm.
     this.#true.set('people', this.#trueBody);
     this.#places.set('people', this.#estimator.add(0, UNKNOWN));
-    this.#body = { now: this.#estimator.add(0, uKg * uKg), next: this.#estimator.add(0, 0) };
-    this.#equate('people', this.#body.now);
+    this.#body = this.#estimator.add(0, uKg * uKg);
+    this.#equate('people', this.#body);
   }
 
   /** The store stands somewhere about its start, as well known as one rough reading. */
@@ -118,19 +126,8 @@ export class Outpost {
     this.#shift('cabin air', vapourKg);
     const [from, to] = [this.#placeOf('people'), this.#placeOf('cabin air')];
     this.#estimator.move({ from, to, calibration: -1, massKg: 9.4, uKg: Math.sqrt(UNKNOWN) });
-    this.#age(keptPerDay, freshKg);
-    this.#equate('people', this.#body.now);
-  }
-
-  /**
-   * next = kept × now + fresh. The estimator has no such step of its own: the next difference is added as good as unknown,
-   * and a reading says that it and the last one go together; then the two places change their parts.
-   */
-  #age(kept: number, freshKg: number): void {
-    const { now, next } = this.#body;
-    this.#estimator.reset(next, 0, UNKNOWN);
-    this.#estimator.read({ places: [next, now], weights: [1, -kept], value: 0, u: freshKg });
-    this.#body = { now: next, next: now };
+    this.#estimator.fade(this.#body, keptPerDay, freshKg * freshKg);
+    this.#equate('people', this.#body);
   }
 
   #equate(store: string, difference: number): void {
@@ -149,28 +146,40 @@ export class Outpost {
     if (place !== -1) this.#estimator.widen(place, u * u);
   }
 
-  /** (estimate − truth) / u of every store that is read, and of their sum. */
+  /** (estimate − truth) / u of all that is looked at. */
   misses(): Misses {
-    const places = readStores.map(({ name }) => this.#places.get(name)!);
-    const truths = readStores.map(({ name }) => this.#true.get(name)!);
-    const each = places.map(
-      (place, at) => (this.#estimator.mean(place) - truths[at]!) / Math.sqrt(this.#estimator.variance(place)),
-    );
-    const sum = this.#estimator.sum(places);
+    const [doubts, truths] = [this.doubts(), this.#truths()];
+    return this.#estimates().map((estimate, at) => (estimate - truths[at]!) / doubts[at]!);
+  }
+
+  /** One standard deviation of all that is looked at. */
+  doubts(): readonly number[] {
+    const variances = [
+      ...this.#looked().map((place) => this.#estimator.variance(place)),
+      this.#estimator.sum(this.#storePlaces()).variance,
+    ];
+    return variances.map((variance) => Math.sqrt(variance));
+  }
+
+  #estimates(): readonly number[] {
     return [
-      ...each,
-      (sum.mean - truths.reduce((total, truth) => total + truth, 0)) / Math.sqrt(sum.variance),
+      ...this.#looked().map((place) => this.#estimator.mean(place)),
+      this.#estimator.sum(this.#storePlaces()).mean,
     ];
   }
 
-  /** One standard deviation of every store that is read, and of their sum. */
-  doubts(): readonly number[] {
-    const places = readStores.map(({ name }) => this.#places.get(name)!);
-    const variances = [
-      ...places.map((place) => this.#estimator.variance(place)),
-      this.#estimator.sum(places).variance,
-    ];
-    return variances.map((variance) => Math.sqrt(variance));
+  #truths(): readonly number[] {
+    const stores = readStores.map(({ name }) => this.#true.get(name)!);
+    const sum = stores.reduce((total, truth) => total + truth, 0);
+    return [...stores, this.#trueBody, this.#trueCalibration.get('dispenser')!, sum];
+  }
+
+  #storePlaces(): readonly number[] {
+    return readStores.map(({ name }) => this.#places.get(name)!);
+  }
+
+  #looked(): readonly number[] {
+    return [...this.#storePlaces(), this.#body, this.#calibrations.get('dispenser')!];
   }
 
   #placeOf(store: string | null): number {

@@ -12,6 +12,5 @@ export const accountSamples: Samples<AccountFindingCode> = {
   ...stockSamples,
   ...doubtSamples,
   ...qualitySamples,
-  ...doubtSamples,
   ...questionSamples,
 };

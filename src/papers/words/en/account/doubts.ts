@@ -39,13 +39,13 @@ export const doubtWords = {
     const ref = textOf(data, 'ref');
     if (offMg < 0)
       return say(
-        `Since the humidity was last read, ${by} of what people give off reached neither the condensate counter nor the cabin air, which stands at ${humidity} relative humidity (${ref}). Another condenser or a cold surface may be collecting it, fewer people may have been here or less active, or a counter is wrong.`,
+        `${by} of the vapour that people gave off since the humidity was last read is missing: it reached neither the condensate counter nor the air (humidity ${humidity}, ${ref}). Another condenser or a cold surface may be collecting it, fewer people may have been here or less active, or a counter is wrong.`,
         `a balance within ${within}`,
         `${saidMass(-offMg, mgPerL)} too little`,
         'Look at the bags and coils of other condensers and at cold walls, and read the humidity once more.',
       );
     return say(
-      `Since the humidity was last read, ${by} more came to the condensate counter and into the cabin air, which stands at ${humidity} relative humidity (${ref}), than people give off. Water may be evaporating somewhere in the cabin, more people may have been here or more active, or a counter is wrong.`,
+      `${by} more vapour came since the humidity was last read than people give off: it is in the condensate counter or in the air (humidity ${humidity}, ${ref}). Water may be evaporating somewhere in the cabin, more people may have been here or more active, or a counter is wrong.`,
       `a balance within ${within}`,
       `${saidMass(offMg, mgPerL)} too much`,
       'Look for wet places, open water and things hung up to dry, and read the humidity once more.',
