@@ -1,6 +1,7 @@
 // The door of the papers: what other rooms may use.
 export { gaugingTable } from './csv/gauging-table.ts';
 export type { BegunSheet, CheckedSheet, CopiedSheet, ImportedSheet } from './sheets/acts.ts';
+export { type Band, bandWithin } from './sheets/band.ts';
 export type { BookLine, BookSheet, KeptSheet } from './sheets/book.ts';
 export type {
   CountedPart,

@@ -63,6 +63,22 @@ describe('the picture', () => {
     }
   });
 
+  test('has no band above full or below empty, however little is known', () => {
+    const { gauging } = oneStore;
+    const unsure = gauging.estimates.map((each) => ({
+      ...each,
+      volume: { ...each.volume, u95: 3 * gauging.capacityL },
+    }));
+    const text = gaugingPlot({ ...oneStore, gauging: { ...gauging, estimates: unsure } });
+    const heightOf = (pattern: RegExp) => Number(pattern.exec(text)?.[1]);
+    const full = heightOf(/y1="([\d.]+)" [^>]*stroke-dasharray="9 4"/);
+    const empty = heightOf(/x1="64" x2="752" y1="([\d.]+)" y2="\1" stroke="#000000"/);
+    const band = /<path d="M([\d. L]+)Z"/.exec(text)?.[1] ?? '';
+    const heights = band.split('L').map((place) => Number(place.split(' ')[1]));
+    expect(heights).toHaveLength(2 * unsure.length);
+    expect([Math.min(...heights), Math.max(...heights)]).toEqual([full, empty]);
+  });
+
   test('says what nobody may type into it', () => {
     const odd = { ...oneStore, store: { ...oneStore.store, id: '<script>&', name: '"<b>' } };
     const text = gaugingPlot(odd);

@@ -1,6 +1,7 @@
 // The gauging plot as a picture: the estimate of a store's content over the days, and every reading with its ±.
+import { type Band, bandWithin } from '../sheets/band.ts';
 import type { StoreSheet } from '../sheets/store.ts';
-import type { EstimatePoint, GaugingPoint } from '../sheets/store-story.ts';
+import type { GaugingPoint, GaugingSheet } from '../sheets/store-story.ts';
 import * as words from '../words/en/gauging-plot.ts';
 import { saidValue } from '../words/en/said.ts';
 import { element, escaped, place, textElement } from './element.ts';
@@ -40,7 +41,7 @@ export function gaugingPlot(sheet: StoreSheet): string {
     textElement(words.plotSubtitle(store), { x: FIELD.left, y: 52, 'font-size': 14 }),
     ...yAxis(scales),
     ...xAxis(scales),
-    ...estimateParts(sheet.gauging.estimates, scales),
+    ...estimateParts(sheet.gauging, scales),
     ...limits(sheet, scales),
     ...sheet.gauging.readings.flatMap((reading) => readingParts(reading, scales)),
     ...legend(),
@@ -156,16 +157,14 @@ function limits({ gauging }: StoreSheet, { y }: Scales): string[] {
   ];
 }
 
-function estimateParts(estimates: readonly EstimatePoint[], { x, y }: Scales): string[] {
+function estimateParts({ estimates, capacityL }: GaugingSheet, { x, y }: Scales): string[] {
   if (estimates.length === 0) return [];
-  const edge = (sign: number) =>
-    estimates.map(({ day, volume }) =>
-      at(pixelOf(x, day), pixelOf(y, volume.value + sign * (volume.u95 ?? 0))),
-    );
+  const edge = (side: keyof Band) =>
+    estimates.map(({ day, volume }) => at(pixelOf(x, day), pixelOf(y, bandWithin(volume, capacityL)[side])));
   const middle = estimates.map(({ day, volume }) => at(pixelOf(x, day), pixelOf(y, volume.value)));
   return [
     element('path', {
-      d: `M${[...edge(1), ...edge(-1).toReversed()].join('L')}Z`,
+      d: `M${[...edge('high'), ...edge('low').toReversed()].join('L')}Z`,
       fill: SHADE,
       stroke: FAINT,
       'stroke-width': '0.6',

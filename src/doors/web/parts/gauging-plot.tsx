@@ -4,7 +4,7 @@ import { area, line } from 'd3-shape';
 import { useLayoutEffect, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { formatFigure } from '../../../ground/units/index.ts';
-import type { EstimatePoint, GaugingPoint, StoreSheet } from '../../../papers/index.ts';
+import { bandWithin, type EstimatePoint, type GaugingPoint, type StoreSheet } from '../../../papers/index.ts';
 import { words } from '../language.ts';
 import { Quantity } from './figure.tsx';
 import { Table } from './table.tsx';
@@ -28,11 +28,10 @@ export function GaugingPlot({ sheet }: { readonly sheet: StoreSheet }) {
   const y = scaleLinear()
     .domain([0, capacityL * 1.05])
     .range([HEIGHT - MARGIN.bottom, MARGIN.top]);
-  const doubt = (point: EstimatePoint) => point.volume.u95 ?? 0;
   const band = area<EstimatePoint>()
     .x(({ day }) => x(day))
-    .y0((point) => y(Math.max(0, point.volume.value - doubt(point))))
-    .y1((point) => y(Math.min(capacityL * 1.05, point.volume.value + doubt(point))));
+    .y0(({ volume }) => y(bandWithin(volume, capacityL).low))
+    .y1(({ volume }) => y(bandWithin(volume, capacityL).high));
   const believed = line<EstimatePoint>()
     .x(({ day }) => x(day))
     .y(({ volume }) => y(volume.value));

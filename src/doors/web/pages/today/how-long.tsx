@@ -1,6 +1,12 @@
 // How long it lasts: the headline of the first grade, the figures behind it, and every run-out that is known so far.
 import { roundCoverDays } from '../../../../ground/units/index.ts';
-import { type CoverFigure, type SheetFigure, saidValue, type TodaySheet } from '../../../../papers/index.ts';
+import {
+  bandWithin,
+  type CoverFigure,
+  type SheetFigure,
+  saidValue,
+  type TodaySheet,
+} from '../../../../papers/index.ts';
 import { words } from '../../language.ts';
 import { NamedQuantity, Quantity } from '../../parts/figure.tsx';
 import { Reach, ReachTable, runOutsOf } from '../../parts/reach.tsx';
@@ -15,7 +21,7 @@ export function HowLong({ sheet }: { readonly sheet: TodaySheet }) {
     <section className="row first">
       <h2>{today.howLong}</h2>
       <div className="lead">
-        {first !== undefined && <Headline grade={first[0]} cover={first[1]} />}
+        {first !== undefined && <Lasts grade={first[0]} cover={first[1]} lead />}
         {runs.length > 0 && (
           <div>
             <h3 className="xs">{today.when}</h3>
@@ -26,7 +32,7 @@ export function HowLong({ sheet }: { readonly sheet: TodaySheet }) {
           </div>
         )}
         {others.map(([grade, cover]) => (
-          <Second key={grade} grade={grade} cover={cover} />
+          <Lasts key={grade} grade={grade} cover={cover} />
         ))}
         <Reserve sheet={sheet} />
       </div>
@@ -39,14 +45,24 @@ function daysFigure(cover: CoverFigure): SheetFigure {
   return { value: cover.q05 ?? 0, u95: null, unit: 'd', because: cover.because };
 }
 
-function Headline({ grade, cover }: { readonly grade: string; readonly cover: CoverFigure }) {
+/** How long the water of one grade lasts: the first grade is the headline, the others stand smaller beside it. */
+function Lasts({
+  grade,
+  cover,
+  lead = false,
+}: {
+  readonly grade: string;
+  readonly cover: CoverFigure;
+  readonly lead?: boolean;
+}) {
   const { today } = words();
+  const size = lead ? 'md' : '';
   return (
-    <div>
+    <div className={lead ? '' : 'second'}>
       {cover.basis === 'not enough data' ? (
-        <p className="md">{today.noCover(grade)}</p>
+        <p className={size}>{today.noCover(grade)}</p>
       ) : cover.q05 === null ? (
-        <p className="md">{today.never(grade)}</p>
+        <p className={size}>{today.never(grade)}</p>
       ) : (
         <>
           <p>
@@ -54,41 +70,10 @@ function Headline({ grade, cover }: { readonly grade: string; readonly cover: Co
               figure={daysFigure(cover)}
               of={grade}
               text={today.days(roundCoverDays(cover.q05))}
-              className="big"
+              className={lead ? 'big' : 'md'}
             />
           </p>
-          <p className="md">
-            {today.ofFree(grade)}
-            {cover.outDayQ05 !== null && (
-              <>
-                , <b className="nowrap">{today.toDay(cover.outDayQ05)}</b>
-              </>
-            )}
-          </p>
-        </>
-      )}
-      <Behind grade={grade} cover={cover} />
-    </div>
-  );
-}
-
-function Second({ grade, cover }: { readonly grade: string; readonly cover: CoverFigure }) {
-  const { today } = words();
-  return (
-    <div className="second">
-      {cover.basis === 'not enough data' ? (
-        <p>{today.noCover(grade)}</p>
-      ) : cover.q05 === null ? (
-        <p>{today.never(grade)}</p>
-      ) : (
-        <>
-          <Quantity
-            figure={daysFigure(cover)}
-            of={grade}
-            text={today.days(roundCoverDays(cover.q05))}
-            className="md"
-          />
-          <p>
+          <p className={size}>
             {today.ofFree(grade)}
             {cover.outDayQ05 !== null && (
               <>
@@ -125,13 +110,11 @@ function Behind({ grade, cover }: { readonly grade: string; readonly cover: Cove
 
 function staveOfReserve(reserve: NonNullable<TodaySheet['reserve']>) {
   const { value, u95 } = reserve.volume;
-  const doubt = u95 ?? 0;
   return {
     capacity: reserve.capacityL,
     grade: 'drinking',
     value: u95 === null ? null : value,
-    low: Math.max(0, value - doubt),
-    high: Math.min(reserve.capacityL, value + doubt),
+    ...bandWithin(reserve.volume, reserve.capacityL),
     floor: reserve.floorL,
   };
 }
