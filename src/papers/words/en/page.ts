@@ -293,7 +293,7 @@ export const pageWords = {
   },
   stores: {
     all: (count: number) => `All ${count}`,
-    held: 'Held',
+    held: 'Held or conditional',
     empty: 'Empty',
     reserve: 'Reserve',
     inUse: 'In use',
