@@ -1,15 +1,15 @@
 // Readings of a stock count as they are typed: read, held against what can be, and only then against the book.
-import { type Position, readingDoubtMg, type StorePosition } from '../account/index.ts';
+import { readingDoubtMg, type StorePosition } from '../account/index.ts';
 import type { Amount } from '../book/index.ts';
 import { type Finding, parseNumber } from '../ground/units/index.ts';
 import type { CountedPart, CountedStore, CountItem } from '../papers/index.ts';
 import { type Answer, no, type Problem, yes } from './answer.ts';
+import { type CountBook, countBook } from './count-book.ts';
 import { itemsByPlace } from './count-sheet.ts';
-import { type Desk, type Moment, positionAt } from './desk.ts';
+import type { Desk, Moment } from './desk.ts';
 import { deskFinding } from './desk-finding.ts';
 import { volumeFigure } from './figures.ts';
-import { type Context, findName, readAmount } from './log/context.ts';
-import { knownOffice } from './log/log.ts';
+import { findName, readAmount } from './log/context.ts';
 
 /** A reading that was understood. */
 export interface CountReading {
@@ -25,12 +25,6 @@ export interface ReadItem extends CountReading {
   readonly item: CountItem;
   /** Of a store that was read. */
   readonly amount: Amount | null;
-}
-
-/** What a count needs of the book. */
-export interface CountBook {
-  readonly context: Context;
-  readonly position: Position;
 }
 
 const NOT_READ: ReadonlySet<string> = new Set(['-', 'not-read', 'not read']);
@@ -64,20 +58,6 @@ export async function readCounted(
   const [first] = wrong;
   if (first !== undefined) return no(first.problem, ...wrong.flatMap(({ findings }) => findings));
   return asked.length === 0 || options.keep ? yes(read) : no('ask first', ...asked);
-}
-
-/** The account as a count sees it; nobody counts before there are stocks. */
-export async function countBook(desk: Desk, moment: Moment): Promise<Answer<CountBook>> {
-  const opened = await desk.account();
-  if (!opened.ok) return opened;
-  const { fold } = opened.value;
-  const stranger = knownOffice(fold, moment);
-  if (stranger !== null) return stranger;
-  if (fold.openingMs === null) return no('wrong use', deskFinding('book-not-begun', { what: 'opening' }));
-  const seen = await positionAt(desk, { kind: 'now' }, moment);
-  if (!seen.ok) return seen;
-  const context = { desk, fold, moment, presentMs: desk.enteringMs(fold, moment) };
-  return yes({ context, position: seen.value });
 }
 
 function readOne(

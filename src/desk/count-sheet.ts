@@ -2,11 +2,10 @@
 import type { Position, StorePosition } from '../account/index.ts';
 import { formatShortStamp } from '../ground/units/index.ts';
 import type { CountItem, CountSheet } from '../papers/index.ts';
-import { type Answer, no, yes } from './answer.ts';
+import { type Answer, yes } from './answer.ts';
+import { countBook } from './count-book.ts';
 import { type Desk, type Moment, positionAt } from './desk.ts';
-import { deskFinding } from './desk-finding.ts';
 import { findName } from './log/context.ts';
-import { knownOffice } from './log/log.ts';
 import { headOf } from './today.ts';
 
 /** What was typed so far, by the id of a store or of a part; `-` is: not read. */
@@ -25,7 +24,7 @@ export interface CountUnderWay {
 }
 
 /** Where parts stand on the sheet. */
-const PARTS = 'parts';
+export const PARTS = 'parts';
 /** Kilograms of it count as a part, though the outpost file has it in a section of its own. */
 const OXYGEN = 'bottled oxygen';
 
@@ -35,22 +34,17 @@ export async function beginCount(
   moment: Moment,
   places: readonly string[],
 ): Promise<Answer<CountUnderWay>> {
-  const opened = await desk.account();
+  const opened = await countBook(desk, moment);
   if (!opened.ok) return opened;
-  const { fold } = opened.value;
-  const stranger = knownOffice(fold, moment);
-  if (stranger !== null) return stranger;
-  if (fold.openingMs === null) return no('wrong use', deskFinding('book-not-begun', { what: 'opening' }));
-  const seen = await positionAt(desk, { kind: 'now' }, moment);
-  if (!seen.ok) return seen;
-  const names = itemsByPlace(seen.value, { places: null, typed: new Map() }).map(({ place }) => place);
+  const { context, position } = opened.value;
+  const names = itemsByPlace(position, { places: null, typed: new Map() }).map(({ place }) => place);
   const chosen: string[] = [];
   for (const typed of places) {
     const place = findName('place', typed, names);
     if (!place.ok) return place;
     if (!chosen.includes(place.value)) chosen.push(place.value);
   }
-  const begunMs = desk.enteringMs(fold, moment);
+  const begunMs = context.presentMs;
   return yes({
     id: desk.newId(begunMs),
     begunMs,
