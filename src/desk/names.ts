@@ -1,5 +1,6 @@
 // Names that the book knows: what a door offers while somebody fills in a field.
 import { type Answer, yes } from './answer.ts';
+import { PARTS } from './count-sheet.ts';
 import type { Desk } from './desk.ts';
 
 export interface BookNames {
@@ -10,6 +11,9 @@ export interface BookNames {
   readonly hoses: readonly string[];
   readonly instruments: readonly string[];
   readonly offices: readonly string[];
+  readonly parts: readonly string[];
+  /** Where things are counted: the places of the outpost file, and the parts. */
+  readonly places: readonly string[];
 }
 
 /** Stores are those that are aboard now; everything else stands in the outpost file that counts. */
@@ -26,5 +30,7 @@ export async function bookNames(desk: Desk): Promise<Answer<BookNames>> {
     hoses: [...index.hoses.keys()],
     instruments: [...index.instruments.keys()],
     offices: [...index.offices.keys()],
+    parts: index.outpost.parts.map(({ id }) => id),
+    places: [...index.outpost.places.map(({ id }) => id), PARTS],
   });
 }

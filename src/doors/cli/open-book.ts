@@ -7,7 +7,7 @@ import { BookBusy, type DiskBook, findServer, nodeHash, openBook } from '../disk
 import type { RemoteBook } from '../server/index.ts';
 import { type BookPlace, needBook } from './book-path.ts';
 import type { Call } from './call.ts';
-import { keepNames } from './complete/names.ts';
+import { keepNames } from './complete/keep-names.ts';
 import { lineOf } from './find-command.ts';
 import { CliProblem } from './problem.ts';
 import { rememberedAccount } from './remembered-account.ts';

@@ -1,9 +1,9 @@
 // What may stand at the end of an unfinished command line.
+import type { BookNames } from '../../../desk/index.ts';
 import type { Command } from '../command.ts';
 import { COMMANDS } from '../commands.ts';
 import { flagsOf, secondWords } from '../find-command.ts';
 import { type Flag, flagNamed } from '../flags.ts';
-import type { BookNames } from './names.ts';
 
 /** @param names asked for only where a name of the book may stand */
 export async function candidates(

@@ -41,6 +41,8 @@ export const namesShape = z.strictObject({
   hoses: texts,
   instruments: texts,
   offices: texts,
+  parts: texts,
+  places: texts,
 }) satisfies z.ZodType<BookNames>;
 
 export const unitsShape = z.strictObject({
