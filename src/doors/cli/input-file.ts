@@ -1,6 +1,7 @@
 // Files that people give: read with caps on size and on lines, as UTF-8 that is held to it.
 import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
 import { resolve } from 'node:path';
+import { firstBadLine } from '../workers/index.ts';
 import type { Call } from './call.ts';
 import { badInput, wrongUse } from './problem.ts';
 
@@ -130,21 +131,4 @@ function textOf(name: string, bytes: Uint8Array): string {
   } catch {
     throw badInput('file-not-text', {}, { file: name, line: firstBadLine(bytes) });
   }
-}
-
-/** The first line that is no UTF-8: lines end where a byte says so in any reading. */
-function firstBadLine(bytes: Uint8Array): number {
-  const decoder = new TextDecoder('utf-8', { fatal: true });
-  let line = 1;
-  for (let from = 0; from < bytes.length; line += 1) {
-    const end = bytes.indexOf(LINE_END, from);
-    const to = end < 0 ? bytes.length : end + 1;
-    try {
-      decoder.decode(bytes.subarray(from, to));
-    } catch {
-      return line;
-    }
-    from = to;
-  }
-  return line;
 }

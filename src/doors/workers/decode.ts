@@ -1,7 +1,6 @@
 // From bytes to text: UTF-8, or UTF-16 where a byte order mark says so; anything else is refused, never patched.
+import { firstBadLine } from './first-bad-line.ts';
 import { TableFault } from './table-fault.ts';
-
-const LINE_END = 10;
 
 export function decoded(bytes: Uint8Array): string {
   const [encoding, from] = encodingOf(bytes);
@@ -26,23 +25,6 @@ function strictly(bytes: Uint8Array, encoding: 'utf-8' | 'utf-16le' | 'utf-16be'
     const where = encoding === 'utf-8' ? { line: firstBadLine(bytes) } : {};
     throw new TableFault('table-no-text', { says: `no ${encoding.toUpperCase()}` }, where);
   }
-}
-
-/** Lines end where a byte says so in any reading. */
-function firstBadLine(bytes: Uint8Array): number {
-  const decoder = new TextDecoder('utf-8', { fatal: true });
-  let line = 1;
-  for (let from = 0; from < bytes.length; line += 1) {
-    const end = bytes.indexOf(LINE_END, from);
-    const to = end < 0 ? bytes.length : end + 1;
-    try {
-      decoder.decode(bytes.subarray(from, to));
-    } catch {
-      return line;
-    }
-    from = to;
-  }
-  return line;
 }
 
 /** The number of the line in which a place of a text lies. */
