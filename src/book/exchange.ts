@@ -41,7 +41,7 @@ export async function* exportLines(port: BookPort, since: Since = []): AsyncIter
 export type HeaderOutcome = { ok: true; header: ExportHeader } | { ok: false; finding: BookFinding };
 
 export function readHeader(line: string): HeaderOutcome {
-  const value = parseLine(line);
+  const value = objectInLine(line);
   if (value?.['format'] === EXPORT_FORMAT && typeof value['site'] === 'string') {
     const version = value['version'];
     if (version === EXPORT_VERSION) {
@@ -142,7 +142,7 @@ function expectedHeads(fresh: readonly KeptEntry[], before: readonly Head[]): He
 type LineOutcome = { ok: true; row: KeptEntry } | { ok: false; findings: BookFinding[] };
 
 function readLine(line: string, lineNumber: number, keptAtMs: number): LineOutcome {
-  const value = parseLine(line);
+  const value = objectInLine(line);
   const entry = value?.['entry'];
   const seal = value?.['seal'];
   if (typeof entry !== 'object' || entry === null || typeof seal !== 'string') {
@@ -166,7 +166,8 @@ function readLine(line: string, lineNumber: number, keptAtMs: number): LineOutco
   return { ok: true, row: rowOf(whole, { text: canonicalJson(whole as unknown as Json), seal, keptAtMs }) };
 }
 
-function parseLine(line: string): Record<string, unknown> | null {
+/** An object in one line of JSON; null where the line is anything else. */
+export function objectInLine(line: string): Record<string, unknown> | null {
   try {
     const value: unknown = JSON.parse(line);
     return typeof value === 'object' && value !== null && !Array.isArray(value)

@@ -23,6 +23,7 @@ export {
   type ExportHeader,
   exportLines,
   type HeaderOutcome,
+  objectInLine,
   readHeader,
   type Since,
 } from './exchange.ts';

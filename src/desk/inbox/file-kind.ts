@@ -1,4 +1,5 @@
 // Whether a file is a table, or one of the formats of our own: told by how it begins, never by its name.
+import { objectInLine } from '../../book/index.ts';
 
 /** Letters that are looked at: the first line of a log of our own may be long, and its beginning tells enough. */
 export const LETTERS_LOOKED_AT = 4_000_000;
@@ -11,22 +12,11 @@ export function isTable(beginning: string): boolean {
     .slice(0, LETTERS_LOOKED_AT)
     .split('\n', 1)[0];
   if (first === undefined || !first.startsWith('{')) return true;
-  const value = objectOf(first);
+  const value = objectInLine(first);
   if (value === null || Object.keys(value).length === 0) return false;
   const isOfOurs =
     'format' in value || 'entry' in value || ('t' in value && ('id' in value || 'kind' in value));
   return !isOfOurs && !('kind' in value && 'id' in value) && Object.values(value).every(isPlain);
-}
-
-function objectOf(line: string): Record<string, unknown> | null {
-  try {
-    const value: unknown = JSON.parse(line);
-    return typeof value === 'object' && value !== null && !Array.isArray(value)
-      ? (value as Record<string, unknown>)
-      : null;
-  } catch {
-    return null;
-  }
 }
 
 function isPlain(value: unknown): boolean {
