@@ -38,6 +38,7 @@ export type { CoverFigure, SheetHead, StoreLine, StoreMark, SumLine, TodaySheet 
 export type { BeforeAndAfter, CoverAtRateFigure, ReadingWay, ReadingWorth } from './sheets/worth.ts';
 export { plotFileName } from './svg/file-name.ts';
 export { gaugingPlot } from './svg/gauging-plot.ts';
+export { plotRange } from './svg/plot-range.ts';
 export {
   begunText,
   checkedText,

@@ -5,6 +5,7 @@ import type { GaugingPoint, GaugingSheet } from '../sheets/store-story.ts';
 import * as words from '../words/en/gauging-plot.ts';
 import { saidValue } from '../words/en/said.ts';
 import { element, escaped, place, textElement } from './element.ts';
+import { plotRange } from './plot-range.ts';
 import { pixelOf, type Scale, ticks } from './scale.ts';
 
 const WIDTH = 880;
@@ -54,18 +55,12 @@ export function gaugingPlot(sheet: StoreSheet): string {
   ].join('\n');
 }
 
-/** The whole of the store from empty to full, and more where somebody believed more. */
 function scalesOf({ gauging, head }: StoreSheet): Scales {
-  const { capacityL, estimates, readings } = gauging;
+  const { estimates, readings } = gauging;
   const days = [...estimates, ...readings].map(({ day }) => day);
   const first = Math.floor(Math.min(head.day, ...days));
   const last = Math.max(head.day + 1, ...days);
-  const figures = [...estimates.map(({ volume }) => volume), ...readings.map(({ read }) => read)];
-  const low = Math.min(0, ...figures.map(({ value }) => value));
-  const highest = Math.max(...figures.map(({ value, u95 }) => value + (u95 ?? 0)), 0);
-  // A ± that reaches far beyond the capacity says nothing that a wider picture would say better.
-  const values = figures.map(({ value }) => value * 1.04);
-  const high = Math.max(capacityL * 1.08, Math.min(highest * 1.03, capacityL * 1.3), ...values);
+  const [low, high] = plotRange(gauging);
   return {
     x: { from: first, to: last, pixelFrom: FIELD.left, pixelTo: FIELD.right },
     y: { from: low, to: high, pixelFrom: FIELD.bottom, pixelTo: FIELD.top },
@@ -187,7 +182,8 @@ function at(x: number, y: number): string {
 function readingParts(reading: GaugingPoint, { x, y }: Scales): string[] {
   const { day, read, believed } = reading;
   const [px, u95] = [pixelOf(x, day), read.u95 ?? 0];
-  const [low, high] = [pixelOf(y, read.value - u95), pixelOf(y, read.value + u95)];
+  const low = pixelOf(y, Math.max(y.from, read.value - u95));
+  const high = pixelOf(y, Math.min(y.to, read.value + u95));
   const bar = (x1: number, y1: number, x2: number, y2: number) =>
     element('line', { x1, y1, x2, y2, stroke: INK, 'stroke-width': '1.6' });
   const fill = believed === null ? '#ffffff' : INK;

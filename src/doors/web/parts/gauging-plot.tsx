@@ -4,7 +4,13 @@ import { area, line } from 'd3-shape';
 import { useLayoutEffect, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { formatFigure } from '../../../ground/units/index.ts';
-import { bandWithin, type EstimatePoint, type GaugingPoint, type StoreSheet } from '../../../papers/index.ts';
+import {
+  bandWithin,
+  type EstimatePoint,
+  type GaugingPoint,
+  plotRange,
+  type StoreSheet,
+} from '../../../papers/index.ts';
 import { words } from '../language.ts';
 import { Quantity } from './figure.tsx';
 import { Table } from './table.tsx';
@@ -26,8 +32,9 @@ export function GaugingPlot({ sheet }: { readonly sheet: StoreSheet }) {
     .domain([Math.min(...days), Math.max(...days)])
     .range([MARGIN.left, width - MARGIN.right]);
   const y = scaleLinear()
-    .domain([0, capacityL * 1.05])
-    .range([HEIGHT - MARGIN.bottom, MARGIN.top]);
+    .domain(plotRange(sheet.gauging))
+    .range([HEIGHT - MARGIN.bottom, MARGIN.top])
+    .clamp(true);
   const band = area<EstimatePoint>()
     .x(({ day }) => x(day))
     .y0(({ volume }) => y(bandWithin(volume, capacityL).low))
@@ -111,7 +118,7 @@ function Reading({
   readonly y: (litres: number) => number;
 }) {
   const { value, u95 } = reading.read;
-  const [high, low] = [y(value + (u95 ?? 0)), y(Math.max(0, value - (u95 ?? 0)))];
+  const [high, low] = [y(value + (u95 ?? 0)), y(value - (u95 ?? 0))];
   return (
     <g className="reading">
       <line x1={x} x2={x} y1={high} y2={low} />

@@ -85,7 +85,7 @@ function dayTicks(axis: Axis): readonly number[] {
   const days = ticks(axis.day, axis.day + axis.days, 4);
   return days.filter((day) => {
     const x = part(day - axis.day, axis);
-    return Number.isInteger(day) && x > 17 && x < 93;
+    return Number.isInteger(day) && x > 22 && x < 93;
   });
 }
 
