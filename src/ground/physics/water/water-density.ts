@@ -1,5 +1,5 @@
 // The density of pure water near room temperature, and the way between litres and milligrams at a stated density.
-import { convertAtDensity, type Milligram, milligrams } from '../units/index.ts';
+import { convertAtDensity, type Milligram, milligrams } from '../../units/index.ts';
 
 const shiftC = 3.983035;
 const secondC = 301.797;

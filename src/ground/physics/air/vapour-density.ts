@@ -1,5 +1,5 @@
 // How much water the air of a cabin carries.
-import { saturationPressurePa } from './saturation.ts';
+import { saturationPressurePa } from '../water/saturation.ts';
 
 /** Specific gas constant of water vapour, J/(kg K). @source iapws-if97 (section 2) */
 const GAS_CONSTANT_J_PER_KG_K = 461.526;

@@ -1,7 +1,7 @@
 // Vapour in the cabin air: ranges, relations, and the few figures that a keeper has in mind; published values are in tests/published.
 import { expect, it } from 'vitest';
-import { vapourDensityKgPerM3 } from './moist-air.ts';
-import { saturationPressurePa } from './saturation.ts';
+import { saturationPressurePa } from '../water/saturation.ts';
+import { vapourDensityKgPerM3 } from './vapour-density.ts';
 
 it.each([
   [0.45, 1.57],

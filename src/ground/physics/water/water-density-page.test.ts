@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { litresToMilligrams, milligramsToLitres, waterDensityKgPerM3 } from './water-density.ts';
 
-const page = readFileSync(join(import.meta.dirname, '../../../docs/methods/water-density.md'), 'utf8');
+const page = readFileSync(join(import.meta.dirname, '../../../../docs/methods/water-density.md'), 'utf8');
 const block = /```examples\n([\s\S]*?)```/.exec(page)?.[1] ?? '';
 const examples = block
   .trim()
