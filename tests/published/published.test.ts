@@ -30,13 +30,15 @@ const files = readdirSync(folder)
     name,
     content: JSON.parse(readFileSync(join(folder, name), 'utf8')) as Table | Table[],
   }));
-const tables = files.flatMap(({ name, content }) =>
-  Array.isArray(content) ? [] : [{ name, table: content }],
+const all = files.flatMap(({ name, content }) =>
+  Array.isArray(content)
+    ? content.map((table) => ({ name, table, isAlone: false }))
+    : [{ name, table: content, isAlone: true }],
 );
-/** A file with a list of tables belongs to a room, whose own test runs it. */
-const ofRooms = files.flatMap(({ name, content }) =>
-  Array.isArray(content) ? content.map((table) => ({ name, table })) : [],
-);
+const isRunHere = ({ table, isAlone }: (typeof all)[number]): boolean => isAlone || table.subject in SUBJECTS;
+const tables = all.filter(isRunHere);
+/** Tables in a list whose subject is none of ours belong to a room, whose own test runs them. */
+const ofRooms = all.filter((each) => !isRunHere(each));
 
 /** How far off a value is, in the measure of the tolerance, and how far it may be. */
 function missOf(
@@ -65,7 +67,7 @@ const MOST_DIGITS = 16;
 let rowsRun = 0;
 const worst: string[] = [];
 
-describe.each(tables)('$name', ({ name, table }) => {
+describe.each(tables)('$name, $table.subject, $table.unit', ({ name, table }) => {
   it('says where its values come from', () => {
     for (const text of [table.source, table.locator, table.unit]) expect(text.length).toBeGreaterThan(0);
     expect(['seen', 'memory', 'computed']).toContain(table.seen);

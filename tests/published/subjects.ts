@@ -23,6 +23,7 @@ import {
 } from '../../src/ground/maths/index.ts';
 import { saturationPressurePa, waterDensityKgPerM3 } from '../../src/ground/physics/index.ts';
 import { convert, roundFigure } from '../../src/ground/units/index.ts';
+import { ELECTROLYSIS_HEAT_SOLUTION_BED } from './physics-brew.ts';
 import { STATISTICS } from './statistics.ts';
 import type { Subject } from './subject.ts';
 
@@ -53,6 +54,7 @@ export const SUBJECTS: Readonly<Record<string, Subject>> = {
   acos: ofOne(acos),
   asin: ofOne(asin),
   atan: ofOne(atan),
+  ...ELECTROLYSIS_HEAT_SOLUTION_BED,
   cbrt: ofOne(cbrt),
   convert: (value = '', from = '', to = '') => convert(Number(value), from, to),
   cos: ofOne(cos),
