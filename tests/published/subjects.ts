@@ -1,5 +1,8 @@
 // What the tables of published values are held against: a table's `subject` names one of these.
 import {
+  acos,
+  asin,
+  atan,
   cbrt,
   chanceFromState,
   cos,
@@ -48,6 +51,9 @@ const xoshiro: Subject = (...inputs) => {
 
 export const SUBJECTS: Readonly<Record<string, Subject>> = {
   ...STATISTICS,
+  acos: ofOne(acos),
+  asin: ofOne(asin),
+  atan: ofOne(atan),
   ...ELECTROLYSIS_HEAT_SOLUTION_BED,
   cbrt: ofOne(cbrt),
   convert: (value = '', from = '', to = '') => convert(Number(value), from, to),

@@ -1,0 +1,53 @@
+// What a line of hose and couplings is, and the water in it.
+import { OPEN_END, OutsideRange } from '../outside-range.ts';
+
+export interface HoseLine {
+  /** m, 0 or more. */
+  readonly lengthM: number;
+  /** Inner diameter in m, above 0. */
+  readonly boreM: number;
+  /** Height of the wall's roughness in m; 1.5 µm for smooth plastic is common practice. */
+  readonly roughnessM: number;
+  /** Sum of the loss coefficients of bends, entrance and exit, on the velocity in the bore. */
+  readonly minorLoss: number;
+  /** Kv of each coupling and valve in the line, m³/h at 1 bar. */
+  readonly couplingsKv: readonly number[];
+  /** Diameter of the coil in which the hose lies, from middle to middle, in m; not given for a straight one. */
+  readonly coilDiameterM?: number;
+}
+
+export interface FlowingWater {
+  readonly densityKgPerM3: number;
+  readonly viscosityPaS: number;
+}
+
+/**
+ * How much water stands in a line: V = π D² L / 4. It stays there when a push ends, until the line is blown out.
+ * @param line `lengthM` m, `boreM` m
+ * @returns m³
+ * @throws OutsideRange for a length below 0 or a bore that is not above 0
+ * @source geometry of a cylinder
+ * @example lineVolumeM3({ lengthM: 6, boreM: 0.008 }) // 0.00030159…
+ */
+export function lineVolumeM3(line: { readonly lengthM: number; readonly boreM: number }): number {
+  mustBeOfLine('length of the hose', line.lengthM, 'm', true);
+  mustBeOfLine('bore of the hose', line.boreM, 'm', false);
+  return (Math.PI * line.boreM * line.boreM * line.lengthM) / 4;
+}
+
+/** @throws OutsideRange for a figure of line or water that is no size */
+export function mustBeSoundLine(line: HoseLine, water: FlowingWater): void {
+  mustBeOfLine('length of the hose', line.lengthM, 'm', true);
+  mustBeOfLine('bore of the hose', line.boreM, 'm', false);
+  mustBeOfLine('sum of loss coefficients', line.minorLoss, '', true);
+  mustBeOfLine('density of the water', water.densityKgPerM3, 'kg/m³', false);
+  mustBeOfLine('viscosity of the water', water.viscosityPaS, 'Pa s', false);
+  if (line.coilDiameterM !== undefined)
+    mustBeOfLine('diameter of the coil', line.coilDiameterM, 'm', false);
+}
+
+function mustBeOfLine(quantity: string, value: number, unit: string, mayBe0: boolean): void {
+  const isSound = Number.isFinite(value) && (mayBe0 ? value >= 0 : value > 0);
+  if (!isSound)
+    throw new OutsideRange({ quantity, value, unit, low: 0, high: OPEN_END, source: 'white-fluid' });
+}
