@@ -20,6 +20,7 @@ import {
 } from '../../src/ground/maths/index.ts';
 import { saturationPressurePa, waterDensityKgPerM3 } from '../../src/ground/physics/index.ts';
 import { convert, roundFigure } from '../../src/ground/units/index.ts';
+import { PHYSICS_AIR } from './physics-air.ts';
 import { PHYSICS_WATER } from './physics-water.ts';
 import { STATISTICS } from './statistics.ts';
 import type { Subject } from './subject.ts';
@@ -48,6 +49,7 @@ const xoshiro: Subject = (...inputs) => {
 
 export const SUBJECTS: Readonly<Record<string, Subject>> = {
   ...STATISTICS,
+  ...PHYSICS_AIR,
   ...PHYSICS_WATER,
   cbrt: ofOne(cbrt),
   convert: (value = '', from = '', to = '') => convert(Number(value), from, to),
