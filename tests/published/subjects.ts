@@ -23,7 +23,9 @@ import {
 } from '../../src/ground/maths/index.ts';
 import { saturationPressurePa, waterDensityKgPerM3 } from '../../src/ground/physics/index.ts';
 import { convert, roundFigure } from '../../src/ground/units/index.ts';
+import { PHYSICS_AIR } from './physics-air.ts';
 import { ELECTROLYSIS_HEAT_SOLUTION_BED } from './physics-brew.ts';
+import { PHYSICS_WATER } from './physics-water.ts';
 import { STATISTICS } from './statistics.ts';
 import type { Subject } from './subject.ts';
 
@@ -55,6 +57,8 @@ export const SUBJECTS: Readonly<Record<string, Subject>> = {
   asin: ofOne(asin),
   atan: ofOne(atan),
   ...ELECTROLYSIS_HEAT_SOLUTION_BED,
+  ...PHYSICS_AIR,
+  ...PHYSICS_WATER,
   cbrt: ofOne(cbrt),
   convert: (value = '', from = '', to = '') => convert(Number(value), from, to),
   cos: ofOne(cos),

@@ -42,8 +42,7 @@ export function mustBeSoundLine(line: HoseLine, water: FlowingWater): void {
   mustBeOfLine('sum of loss coefficients', line.minorLoss, '', true);
   mustBeOfLine('density of the water', water.densityKgPerM3, 'kg/m³', false);
   mustBeOfLine('viscosity of the water', water.viscosityPaS, 'Pa s', false);
-  if (line.coilDiameterM !== undefined)
-    mustBeOfLine('diameter of the coil', line.coilDiameterM, 'm', false);
+  if (line.coilDiameterM !== undefined) mustBeOfLine('diameter of the coil', line.coilDiameterM, 'm', false);
 }
 
 function mustBeOfLine(quantity: string, value: number, unit: string, mayBe0: boolean): void {

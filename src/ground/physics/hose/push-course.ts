@@ -88,7 +88,8 @@ export function reachableM3(push: Push): number {
 export function pushTime(push: Push, volumeM3: number): PushOutcome {
   mustBeVolume(volumeM3);
   const limitM3 = reachableM3(push);
-  if (volumeM3 > 0 && volumeM3 >= limitM3 * (1 - NEAR_BALANCE)) return { arrives: false, reachableM3: limitM3 };
+  if (volumeM3 > 0 && volumeM3 >= limitM3 * (1 - NEAR_BALANCE))
+    return { arrives: false, reachableM3: limitM3 };
   const state = new Float64Array([0]);
   const run = courseOf(push).run(
     state,
