@@ -20,6 +20,8 @@ import {
 } from '../../src/ground/maths/index.ts';
 import { saturationPressurePa, waterDensityKgPerM3 } from '../../src/ground/physics/index.ts';
 import { convert, roundFigure } from '../../src/ground/units/index.ts';
+import { CURVES } from './curves.ts';
+import { GUM } from './gum.ts';
 import { STATISTICS } from './statistics.ts';
 import type { Subject } from './subject.ts';
 
@@ -47,6 +49,8 @@ const xoshiro: Subject = (...inputs) => {
 
 export const SUBJECTS: Readonly<Record<string, Subject>> = {
   ...STATISTICS,
+  ...CURVES,
+  ...GUM,
   cbrt: ofOne(cbrt),
   convert: (value = '', from = '', to = '') => convert(Number(value), from, to),
   cos: ofOne(cos),
