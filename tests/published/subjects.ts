@@ -22,6 +22,7 @@ import { saturationPressurePa, waterDensityKgPerM3 } from '../../src/ground/phys
 import { convert, roundFigure } from '../../src/ground/units/index.ts';
 import { CURVES } from './curves.ts';
 import { GUM } from './gum.ts';
+import { ELECTROLYSIS_HEAT_SOLUTION_BED } from './physics-brew.ts';
 import { STATISTICS } from './statistics.ts';
 import type { Subject } from './subject.ts';
 
@@ -51,6 +52,7 @@ export const SUBJECTS: Readonly<Record<string, Subject>> = {
   ...STATISTICS,
   ...CURVES,
   ...GUM,
+  ...ELECTROLYSIS_HEAT_SOLUTION_BED,
   cbrt: ofOne(cbrt),
   convert: (value = '', from = '', to = '') => convert(Number(value), from, to),
   cos: ofOne(cos),

@@ -1,5 +1,12 @@
 // The way down to the least sum of squares, and how it ended.
-import { type CurvePoint, type CurveSurface, columnsOf, type Left, lengthOf, timesVector } from './curve-surface.ts';
+import {
+  type CurvePoint,
+  type CurveSurface,
+  columnsOf,
+  type Left,
+  lengthOf,
+  timesVector,
+} from './curve-surface.ts';
 import { columnLengths, dampedStep, offsetOf, wholeStep } from './damped-step.ts';
 import type { LeastSquares } from './least-squares.ts';
 import type { Matrix } from './matrix.ts';
