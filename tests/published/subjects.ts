@@ -23,6 +23,8 @@ import {
 } from '../../src/ground/maths/index.ts';
 import { saturationPressurePa, waterDensityKgPerM3 } from '../../src/ground/physics/index.ts';
 import { convert, roundFigure } from '../../src/ground/units/index.ts';
+import { CURVES } from './curves.ts';
+import { GUM } from './gum.ts';
 import { PHYSICS_AIR } from './physics-air.ts';
 import { ELECTROLYSIS_HEAT_SOLUTION_BED } from './physics-brew.ts';
 import { PHYSICS_WATER } from './physics-water.ts';
@@ -56,6 +58,8 @@ export const SUBJECTS: Readonly<Record<string, Subject>> = {
   acos: ofOne(acos),
   asin: ofOne(asin),
   atan: ofOne(atan),
+  ...CURVES,
+  ...GUM,
   ...ELECTROLYSIS_HEAT_SOLUTION_BED,
   ...PHYSICS_AIR,
   ...PHYSICS_WATER,
