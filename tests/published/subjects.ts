@@ -24,6 +24,7 @@ import {
 import { saturationPressurePa, waterDensityKgPerM3 } from '../../src/ground/physics/index.ts';
 import { convert, roundFigure } from '../../src/ground/units/index.ts';
 import { ELECTROLYSIS_HEAT_SOLUTION_BED } from './physics-brew.ts';
+import { HOSE_AND_GAS } from './physics-flow.ts';
 import { STATISTICS } from './statistics.ts';
 import type { Subject } from './subject.ts';
 
@@ -55,6 +56,7 @@ export const SUBJECTS: Readonly<Record<string, Subject>> = {
   asin: ofOne(asin),
   atan: ofOne(atan),
   ...ELECTROLYSIS_HEAT_SOLUTION_BED,
+  ...HOSE_AND_GAS,
   cbrt: ofOne(cbrt),
   convert: (value = '', from = '', to = '') => convert(Number(value), from, to),
   cos: ofOne(cos),

@@ -1,11 +1,11 @@
 // Flow and pressure in one line, prepared once: what the pushes ask many times.
 import { newtonBetween } from '../../maths/index.ts';
+import { OutsideRange } from '../outside-range.ts';
 import { GREATEST_REYNOLDS_IN_COIL } from './coil.ts';
 import { kvInSeries, lossOfKv } from './coupling.ts';
 import { GREATEST_REYNOLDS } from './friction.ts';
 import { FrictionLaw } from './friction-law.ts';
 import { type FlowingWater, type HoseLine, mustBeSoundLine } from './hose-line.ts';
-import { OutsideRange } from '../outside-range.ts';
 
 /** Newton's steps stop here; the friction law itself is known to 1e-15. */
 const NARROW = 1e-14;
