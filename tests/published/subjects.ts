@@ -27,6 +27,7 @@ import { CURVES } from './curves.ts';
 import { GUM } from './gum.ts';
 import { PHYSICS_AIR } from './physics-air.ts';
 import { ELECTROLYSIS_HEAT_SOLUTION_BED } from './physics-brew.ts';
+import { HOSE_AND_GAS } from './physics-flow.ts';
 import { PHYSICS_WATER } from './physics-water.ts';
 import { STATISTICS } from './statistics.ts';
 import type { Subject } from './subject.ts';
@@ -63,6 +64,7 @@ export const SUBJECTS: Readonly<Record<string, Subject>> = {
   ...ELECTROLYSIS_HEAT_SOLUTION_BED,
   ...PHYSICS_AIR,
   ...PHYSICS_WATER,
+  ...HOSE_AND_GAS,
   cbrt: ofOne(cbrt),
   convert: (value = '', from = '', to = '') => convert(Number(value), from, to),
   cos: ofOne(cos),

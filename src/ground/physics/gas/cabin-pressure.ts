@@ -46,7 +46,7 @@ export interface CabinChange {
  * @returns Pa
  * @throws OutsideRange for what is no pressure or volume
  * @source boyle-polytropic (Boyle; conservation of gas)
- * @example cabinChange({ cabinPa: 101_325, tankPa: 151_987.5, waterM3: 0.2, cabinM3: 180, receiver: 'shell inside', gasFrom: 'cabin' }).whilePushingPa // −56.29
+ * @example cabinChange({ cabinPa: 101_325, tankPa: 151_987.5, waterM3: 0.2, cabinM3: 180, receiver: 'shell inside', gasFrom: 'cabin' }).whilePushingPa // -56.29
  */
 export function cabinChange(push: CabinPush): CabinChange {
   const { cabinPa, tankPa, waterM3, cabinM3, receiver, gasFrom } = push;

@@ -22,7 +22,7 @@ export interface Compression {
  * @returns a pure number
  * @throws OutsideRange beyond those ranges and for NaN
  * @source cengel-boles (section 7-11)
- * @example compressionWork({ inletPa: 100e3, outletPa: 900e3, exponent: 1.3 }) // 2.861…
+ * @example compressionWork({ inletPa: 100e3, outletPa: 900e3, exponent: 1.3 }) // 2.8617
  */
 export function compressionWork({ inletPa, outletPa, exponent }: Compression): number {
   mustBeAbove0('pressure at the inlet', inletPa, 'Pa');
@@ -42,7 +42,7 @@ export function compressionWork({ inletPa, outletPa, exponent }: Compression): n
  * @returns K
  * @throws OutsideRange beyond those ranges and for NaN
  * @source cengel-boles (section 7-11)
- * @example outletTemperatureK({ inletPa: 101_325, outletPa: 151_987.5, exponent: 1.4 }, 295.15) // 331.4…
+ * @example outletTemperatureK({ inletPa: 101_325, outletPa: 151_987.5, exponent: 1.4 }, 295.15) // 331.4
  */
 export function outletTemperatureK(compression: Compression, inletK: number): number {
   mustBeAbove0('temperature at the inlet', inletK, 'K');
@@ -57,7 +57,7 @@ export function outletTemperatureK(compression: Compression, inletK: number): nu
  * @returns a pure number
  * @throws OutsideRange beyond those ranges and for NaN
  * @source cengel-boles (section 7-11)
- * @example twoStageWork({ inletPa: 100e3, outletPa: 900e3, exponent: 1.3 }) // 2.500…
+ * @example twoStageWork({ inletPa: 100e3, outletPa: 900e3, exponent: 1.3 }) // 2.5009
  */
 export function twoStageWork({ inletPa, outletPa, exponent }: Compression): number {
   mustBeAbove0('pressure at the inlet', inletPa, 'Pa');
@@ -87,7 +87,7 @@ export interface CompressorRun {
  * @returns s, J, W, K
  * @throws OutsideRange beyond those ranges and for NaN
  * @source cengel-boles (section 7-11)
- * @example compressorRun({ freeAirM3: 0.3, freeFlowM3PerS: 1e-4, inletPa: 101_325, outletPa: 151_987.5, exponent: 1.3, inletK: 295.15, efficiency: 0.5 }).isothermalJ // 12 325…
+ * @example compressorRun({ freeAirM3: 0.3, freeFlowM3PerS: 1e-4, inletPa: 101_325, outletPa: 151_987.5, exponent: 1.3, inletK: 295.15, efficiency: 0.5 }).isothermalJ // 12325.1
  */
 export function compressorRun(
   run: Compression & {

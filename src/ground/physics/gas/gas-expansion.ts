@@ -21,11 +21,14 @@ export interface ClosedGas {
  * @source boyle-polytropic
  * @example expandedPa({ pressurePa: 150e3, gasM3: 0.05, exponent: 1 }, 0.1) // 75000
  */
-export function expandedPa({ pressurePa, gasM3, exponent }: ClosedGas, volumeM3: number): number {
-  mustBeAbove0('pressure of the gas', pressurePa, 'Pa');
-  mustBeAbove0('volume of the gas', gasM3, 'm³');
+export function expandedPa(gas: ClosedGas, volumeM3: number): number {
+  mustBeClosedGas(gas);
   mustBeAbove0('volume to which the gas grows', volumeM3, 'm³');
-  mustBeExponent(exponent, OF_AIR);
+  return pressureAt(gas, volumeM3);
+}
+
+/** `expandedPa` without a look at its figures, for a course that looked at them once. */
+export function pressureAt({ pressurePa, gasM3, exponent }: ClosedGas, volumeM3: number): number {
   const ratio = gasM3 / volumeM3;
   return pressurePa * (exponent === 1 ? ratio : pow(ratio, exponent));
 }
@@ -39,11 +42,16 @@ export function expandedPa({ pressurePa, gasM3, exponent }: ClosedGas, volumeM3:
  * @source boyle-polytropic
  * @example expandedVolumeM3({ pressurePa: 150e3, gasM3: 0.05, exponent: 1 }, 100e3) // 0.075
  */
-export function expandedVolumeM3({ pressurePa, gasM3, exponent }: ClosedGas, againstPa: number): number {
+export function expandedVolumeM3(gas: ClosedGas, againstPa: number): number {
+  mustBeClosedGas(gas);
+  mustBeAbove0('pressure at the other end', againstPa, 'Pa');
+  const ratio = gas.pressurePa / againstPa;
+  return gas.gasM3 * (gas.exponent === 1 ? ratio : pow(ratio, 1 / gas.exponent));
+}
+
+/** @throws OutsideRange for gas without pressure or volume, and for an exponent outside 1 to 1.4 */
+export function mustBeClosedGas({ pressurePa, gasM3, exponent }: ClosedGas): void {
   mustBeAbove0('pressure of the gas', pressurePa, 'Pa');
   mustBeAbove0('volume of the gas', gasM3, 'm³');
-  mustBeAbove0('pressure at the other end', againstPa, 'Pa');
   mustBeExponent(exponent, OF_AIR);
-  const ratio = pressurePa / againstPa;
-  return gasM3 * (exponent === 1 ? ratio : pow(ratio, 1 / exponent));
 }

@@ -12,7 +12,7 @@ const OF_AIR = 1.4;
  * @returns J
  * @throws OutsideRange beyond those ranges and for NaN
  * @source brode-baker (isentropic expansion, from memory)
- * @example storedEnergyJ({ pressurePa: 152e3, aroundPa: 101_325, gasM3: 0.21 }) // 8730…
+ * @example storedEnergyJ({ pressurePa: 152e3, aroundPa: 101_325, gasM3: 0.21 }) // 8730.88…
  */
 export function storedEnergyJ(gas: {
   readonly pressurePa: number;

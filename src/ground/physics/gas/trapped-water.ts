@@ -1,5 +1,5 @@
 // The pressure of water that is shut in a rigid line and warms. Material for a caution: never shut a full line at both ends.
-import { OutsideRange } from '../outside-range.ts';
+import { stayWithin } from '../stay-within.ts';
 
 /** Volume expansion of water near 25 °C, 1/K. */
 const EXPANSION_PER_K = 2.6e-4;
@@ -16,17 +16,16 @@ const MOST_K = 10;
  * @returns Pa
  * @throws OutsideRange beyond that range and for NaN
  * @source crc-water (from memory)
- * @example trappedWaterRisePa(1) // 577 777.7…
+ * @example trappedWaterRisePa(1) // 577777.7…
  */
 export function trappedWaterRisePa(warmingK: number): number {
-  if (!(warmingK >= 0 && warmingK <= MOST_K))
-    throw new OutsideRange({
-      quantity: 'warming of shut-in water near 25 °C',
-      value: warmingK,
-      unit: 'K',
-      low: 0,
-      high: MOST_K,
-      source: 'crc-water',
-    });
+  stayWithin({
+    quantity: 'warming of shut-in water near 25 °C',
+    value: warmingK,
+    unit: 'K',
+    low: 0,
+    high: MOST_K,
+    source: 'crc-water',
+  });
   return (EXPANSION_PER_K / COMPRESSIBILITY_PER_PA) * warmingK;
 }

@@ -1,8 +1,8 @@
 // Stress in the wall of a vessel under pressure. Material for a caution: a maker's rating counts, never a stress alone.
-import { OPEN_END, OutsideRange } from '../outside-range.ts';
+import { stayAboveZero, stayAtLeastZero, stayWithin } from '../stay-within.ts';
 
 /** A wall under pressure; the pressure is gauge, against what surrounds the vessel. */
-export interface Wall {
+export interface VesselWall {
   readonly gaugePa: number;
   /** Of the middle of the wall; with the inner radius the stress comes out 5 % low at a tenth of the radius. */
   readonly radiusM: number;
@@ -18,6 +18,8 @@ export interface WallStress {
   readonly spherePa: number;
 }
 
+const SOURCE = 'hibbeler';
+/** Beyond it the thick form is asked for; a tenth is the usual rule. */
 const THICKEST = 0.125;
 
 /**
@@ -27,12 +29,21 @@ const THICKEST = 0.125;
  * @returns Pa
  * @throws OutsideRange for a thicker wall, a pressure below 0 and NaN
  * @source hibbeler (section 8.1)
- * @example thinWallStress({ gaugePa: 2.8e6, radiusM: 0.6, wallM: 0.012 }).hoopPa // 140e6
+ * @example thinWallStress({ gaugePa: 2.8e6, radiusM: 0.6, wallM: 0.012 }).hoopPa // 140000000
  */
-export function thinWallStress({ gaugePa, radiusM, wallM }: Wall): WallStress {
-  mustBe('pressure in the vessel over that around', gaugePa, 'Pa', { low: 0, high: OPEN_END });
+export function thinWallStress({ gaugePa, radiusM, wallM }: VesselWall): WallStress {
+  mustBeGauge(gaugePa);
   const share = wallM / radiusM;
-  mustBe('wall over radius', share, '', { low: Number.MIN_VALUE, high: THICKEST });
+  stayAboveZero({ quantity: 'radius of the wall', value: radiusM, unit: 'm', source: SOURCE });
+  stayWithin({
+    quantity: 'wall over radius',
+    value: share,
+    unit: '',
+    low: 0,
+    lowIsOpen: true,
+    high: THICKEST,
+    source: SOURCE,
+  });
   const hoopPa = gaugePa / share;
   return { hoopPa, axialPa: hoopPa / 2, spherePa: hoopPa / 2 };
 }
@@ -51,18 +62,17 @@ export function thickWallHoopPa(wall: {
   readonly outerM: number;
 }): number {
   const { gaugePa, innerM, outerM } = wall;
-  mustBe('pressure in the vessel over that around', gaugePa, 'Pa', { low: 0, high: OPEN_END });
-  mustBe('inner radius', innerM, 'm', { low: Number.MIN_VALUE, high: OPEN_END });
-  mustBe('wall', outerM - innerM, 'm', { low: Number.MIN_VALUE, high: OPEN_END });
+  mustBeGauge(gaugePa);
+  stayAboveZero({ quantity: 'inner radius', value: innerM, unit: 'm', source: SOURCE });
+  stayAboveZero({ quantity: 'wall', value: outerM - innerM, unit: 'm', source: SOURCE });
   return (gaugePa * (outerM * outerM + innerM * innerM)) / ((outerM - innerM) * (outerM + innerM));
 }
 
-function mustBe(
-  quantity: string,
-  value: number,
-  unit: string,
-  { low, high }: { readonly low: number; readonly high: number },
-): void {
-  if (!(value >= low && value <= high && Number.isFinite(value)))
-    throw new OutsideRange({ quantity, value, unit, low: Math.trunc(low), high, source: 'hibbeler' });
+function mustBeGauge(gaugePa: number): void {
+  stayAtLeastZero({
+    quantity: 'pressure in the vessel over that around',
+    value: gaugePa,
+    unit: 'Pa',
+    source: SOURCE,
+  });
 }

@@ -1,12 +1,14 @@
 // A push by gas that is shut off: between slow and sudden expansion, and the closed form for one law of flow.
 import { asin } from '../../maths/index.ts';
-import { OPEN_END, OutsideRange } from '../outside-range.ts';
+import { stayAboveZero, stayWithin } from '../stay-within.ts';
 import { type Push, type PushOutcome, pushTime } from './push-course.ts';
 
+const SOURCE = 'boyle-polytropic';
+
 /** Walls keep the gas warm: minutes, a thin bladder. */
-export const SLOW = 1;
+const SLOW = 1;
 /** No heat reaches the gas; the ratio of the heat capacities of air. */
-export const SUDDEN = 1.4;
+const SUDDEN = 1.4;
 
 export interface BlowDown {
   /** With an exponent of 1: the gas stays warm, the push is as fast and reaches as far as it can. */
@@ -53,21 +55,30 @@ export interface QuadraticBlowDown {
  * @returns s
  * @throws OutsideRange for a volume beyond the balance or below the start
  * @source derived by integrating dV/dt = K √(C/V − p); agrees with the integrator of another program to nine digits
- * @example quadraticBlowDownSeconds({ pressurePa: 150e3, gasM3: 0.05, againstPa: 101_325, flowPerRootPa: 4.4721e-7 }, 0.069344) // 300
+ * @example quadraticBlowDownSeconds(
+ *   { pressurePa: 150e3, gasM3: 0.05, againstPa: 101_325, flowPerRootPa: 1e-4 / Math.sqrt(5e4) },
+ *   0.069343994,
+ * ) // 300.00000
  */
 export function quadraticBlowDownSeconds(push: QuadraticBlowDown, endM3: number): number {
   const { pressurePa, gasM3, againstPa, flowPerRootPa } = push;
+  for (const [quantity, value, unit] of [
+    ['pressure of the gas', pressurePa, 'Pa'],
+    ['volume of the gas', gasM3, 'm³'],
+    ['pressure at the other end', againstPa, 'Pa'],
+    ['flow for each root of a pascal', flowPerRootPa, 'm³/(s Pa^½)'],
+  ] as const)
+    stayAboveZero({ quantity, value, unit, source: SOURCE });
   const amount = pressurePa * gasM3;
   const high = amount / againstPa;
-  if (!(endM3 >= gasM3 && endM3 <= high))
-    throw new OutsideRange({
-      quantity: 'volume to which the gas grows',
-      value: endM3,
-      unit: 'm³',
-      low: gasM3,
-      high: high < gasM3 ? OPEN_END : high,
-      source: 'boyle-polytropic',
-    });
+  stayWithin({
+    quantity: 'volume to which the gas grows',
+    value: endM3,
+    unit: 'm³',
+    low: gasM3,
+    high,
+    source: SOURCE,
+  });
   const scale = amount / (flowPerRootPa * againstPa * Math.sqrt(againstPa));
   return scale * (swept(endM3 / high) - swept(gasM3 / high));
 }

@@ -1,9 +1,9 @@
 // What a coil adds to the friction of a hose: Schmidt's correlations.
 import { pow } from '../../maths/index.ts';
-import { OutsideRange } from '../outside-range.ts';
+import { stayWithin } from '../stay-within.ts';
 
 /** Schmidt's correlations are recommended up to this ratio of bore to coil. */
-export const TIGHTEST_COIL = 0.14;
+const TIGHTEST_COIL = 0.14;
 /** The turbulent one ends here. */
 export const GREATEST_REYNOLDS_IN_COIL = 1.5e5;
 /** Here one turbulent form takes over from the other, with a step up of about 1 % to 6 %. */
@@ -15,7 +15,7 @@ const SECOND_FORM_FROM = 2.2e4;
  * @returns Reynolds number
  * @throws OutsideRange beyond that range and for NaN
  * @source schmidt-1967 (as a public package cites it)
- * @example coilCriticalReynolds(1 / 7.5) // 10 279.3…
+ * @example coilCriticalReynolds(1 / 7.5) // 10288.2
  */
 export function coilCriticalReynolds(coilRatio: number): number {
   mustBeOfCoil(coilRatio);
@@ -30,7 +30,7 @@ export function coilCriticalReynolds(coilRatio: number): number {
  * @param coilRatio 0 to 0.14
  * @returns a factor of at least 1
  * @source schmidt-1967
- * @example laminarCoilFactor(1000, 0.04) // 2.2…
+ * @example laminarCoilFactor(1000, 0.04) // 2.209
  */
 export function laminarCoilFactor(reynolds: number, coilRatio: number): number {
   mustBeOfCoil(coilRatio);
@@ -60,7 +60,7 @@ export function laminarCoilSlope(reynolds: number, coilRatio: number): number {
  * @returns a factor of at least 1
  * @throws OutsideRange for a tighter coil and for NaN
  * @source schmidt-1967
- * @example turbulentCoilFactor(2e4, 0.04) // 1.19…
+ * @example turbulentCoilFactor(2e4, 0.04) // 1.1957
  */
 export function turbulentCoilFactor(reynolds: number, coilRatio: number): number {
   mustBeOfCoil(coilRatio);
@@ -80,13 +80,12 @@ export function turbulentCoilSlope(reynolds: number, coilRatio: number): number 
 }
 
 function mustBeOfCoil(coilRatio: number): void {
-  if (!(coilRatio >= 0 && coilRatio <= TIGHTEST_COIL))
-    throw new OutsideRange({
-      quantity: 'bore of the hose over the diameter of its coil',
-      value: coilRatio,
-      unit: '',
-      low: 0,
-      high: TIGHTEST_COIL,
-      source: 'schmidt-1967',
-    });
+  stayWithin({
+    quantity: 'bore of the hose over the diameter of its coil',
+    value: coilRatio,
+    unit: '',
+    low: 0,
+    high: TIGHTEST_COIL,
+    source: 'schmidt-1967',
+  });
 }

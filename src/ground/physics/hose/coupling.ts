@@ -1,5 +1,5 @@
 // Valves and couplings: the flow that they let through for a pressure, in series, and where they choke.
-import { OPEN_END, OutsideRange } from '../outside-range.ts';
+import { stayAboveZero, stayWithin } from '../stay-within.ts';
 
 /** Kv is for water of this density, per bar, in m³/h. */
 const REFERENCE_KG_PER_M3 = 1000;
@@ -101,7 +101,7 @@ export interface BeforeValve {
  * @returns Pa
  * @throws OutsideRange beyond those ranges
  * @source iec-60534 (equations 3 and 4)
- * @example chokingDropPa({ inletPa: 680e3, vapourPa: 70.1e3, criticalPa: 22.12e6, recovery: 0.6 }) // 221 000…
+ * @example chokingDropPa({ inletPa: 680e3, vapourPa: 70.1e3, criticalPa: 22.12e6, recovery: 0.6 }) // 220971
  */
 export function chokingDropPa(valve: BeforeValve): number {
   const { inletPa, vapourPa, recovery, criticalPa = WATER_CRITICAL_PA } = valve;
@@ -112,11 +112,12 @@ export function chokingDropPa(valve: BeforeValve): number {
   return recovery * recovery * (inletPa - ratio * vapourPa);
 }
 
+const SOURCE = 'iec-60534';
+
 function mustBeAbove0(quantity: string, value: number, unit: string): void {
-  mustBeWithin(quantity, value, unit, OPEN_END);
+  stayAboveZero({ quantity, value, unit, source: SOURCE });
 }
 
 function mustBeWithin(quantity: string, value: number, unit: string, high: number): void {
-  if (!(value > 0 && value <= high && Number.isFinite(value)))
-    throw new OutsideRange({ quantity, value, unit, low: 0, high, source: 'iec-60534' });
+  stayWithin({ quantity, value, unit, low: 0, lowIsOpen: true, high, source: SOURCE });
 }

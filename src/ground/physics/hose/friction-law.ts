@@ -14,7 +14,7 @@ export type FlowRegime = 'laminar' | 'transitional' | 'turbulent';
 /** Schmidt's critical Reynolds number of a straight pipe: a coil moves both ends of the joint in proportion. */
 const STRAIGHT_CRITICAL = 2300;
 
-export interface Wall {
+export interface HoseWall {
   /** Height of the roughness over the bore, 0 to 0.05. */
   readonly relativeRoughness: number;
   /** Bore over the diameter of the coil, 0 (straight) to 0.14. */
@@ -37,7 +37,7 @@ export class FrictionLaw {
   #joint: Float64Array | null = null;
 
   /** @throws OutsideRange for a wall or a coil beyond the ranges of their sources */
-  constructor({ relativeRoughness, coilRatio = 0 }: Wall) {
+  constructor({ relativeRoughness, coilRatio = 0 }: HoseWall) {
     mustBeOfChart(relativeRoughness, 'colebrook-1939');
     const stretch = coilCriticalReynolds(coilRatio) / STRAIGHT_CRITICAL;
     this.laminarTo = LAMINAR_TO * stretch;
@@ -107,11 +107,11 @@ export class FrictionLaw {
  * @returns f, without unit, and which flow it is
  * @throws OutsideRange for a wall or coil beyond its source; RangeError for a Reynolds number that is not above 0
  * @source white-fluid (chapter 6), colebrook-1939, schmidt-1967; the joint is our own
- * @example frictionFactor(3000, { relativeRoughness: 0 }) // { factor: 0.0337…, regime: 'transitional' }
+ * @example frictionFactor(3000, { relativeRoughness: 0 }) // { factor: 0.0352…, regime: 'transitional' }
  */
 export function frictionFactor(
   reynolds: number,
-  wall: Wall,
+  wall: HoseWall,
 ): { readonly factor: number; readonly regime: FlowRegime } {
   if (!(reynolds > 0 && Number.isFinite(reynolds)))
     throw new RangeError(`friction was asked at a Reynolds number of ${reynolds}`);

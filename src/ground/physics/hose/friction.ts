@@ -1,15 +1,15 @@
 // Friction in a straight round pipe: laminar flow, and three forms of the law of Colebrook for turbulent flow.
 import { log10, pow } from '../../maths/index.ts';
-import { OutsideRange } from '../outside-range.ts';
+import { stayWithin } from '../stay-within.ts';
 
 /** Below this flow is laminar, above the next turbulent. */
 export const LAMINAR_TO = 2000;
 export const TURBULENT_FROM = 4000;
 /** The chart of Moody ends here. */
 export const GREATEST_REYNOLDS = 1e8;
-export const ROUGHEST = 0.05;
+const ROUGHEST = 0.05;
 
-const PER_LN_TEN = 0.4342944819032518;
+const PER_LN_TEN = Math.LOG10E;
 /** Newton's steps double the digits; after Serghides' five two are enough, four are never wanted. */
 const MOST_STEPS = 4;
 const NARROW = 4e-16;
@@ -23,15 +23,15 @@ const NARROW = 4e-16;
  * @example laminarFriction(128) // 0.5
  */
 export function laminarFriction(reynolds: number): number {
-  if (!(reynolds > 0 && reynolds <= LAMINAR_TO))
-    throw new OutsideRange({
-      quantity: 'Reynolds number of laminar flow',
-      value: reynolds,
-      unit: '',
-      low: 0,
-      high: LAMINAR_TO,
-      source: 'white-fluid',
-    });
+  stayWithin({
+    quantity: 'Reynolds number of laminar flow',
+    value: reynolds,
+    unit: '',
+    low: 0,
+    lowIsOpen: true,
+    high: LAMINAR_TO,
+    source: 'white-fluid',
+  });
   return 64 / reynolds;
 }
 
@@ -44,7 +44,7 @@ export function laminarFriction(reynolds: number): number {
  * @returns f, without unit
  * @throws OutsideRange beyond those ranges and for NaN
  * @source colebrook-1939 (equation as in white-fluid, 6.48); range: chart of Moody
- * @example colebrookFriction(1e5, 1e-4) // 0.01851386607747
+ * @example colebrookFriction(1e5, 1e-4) // 0.01851386607747…
  */
 export function colebrookFriction(reynolds: number, relativeRoughness: number): number {
   mustBeTurbulent(reynolds, relativeRoughness, 'colebrook-1939');
@@ -61,7 +61,7 @@ export function colebrookFriction(reynolds: number, relativeRoughness: number): 
  * @returns f, without unit
  * @throws OutsideRange beyond those ranges and for NaN
  * @source serghides-1984 (three-step form)
- * @example serghidesFriction(1e5, 1e-4) // 0.01851358983180
+ * @example serghidesFriction(1e5, 1e-4) // 0.0185135898318…
  */
 export function serghidesFriction(reynolds: number, relativeRoughness: number): number {
   mustBeTurbulent(reynolds, relativeRoughness, 'serghides-1984');
@@ -76,7 +76,7 @@ export function serghidesFriction(reynolds: number, relativeRoughness: number): 
  * @returns f, without unit
  * @throws OutsideRange beyond those ranges and for NaN
  * @source haaland-1983
- * @example haalandFriction(1e5, 1e-4) // 0.01826505301479
+ * @example haalandFriction(1e5, 1e-4) // 0.01826505301479…
  */
 export function haalandFriction(reynolds: number, relativeRoughness: number): number {
   mustBeTurbulent(reynolds, relativeRoughness, 'haaland-1983');
@@ -117,27 +117,25 @@ export function colebrookSlope(reynolds: number, relativeRoughness: number, root
 }
 
 function mustBeTurbulent(reynolds: number, relativeRoughness: number, source: string): void {
-  if (!(reynolds >= TURBULENT_FROM && reynolds <= GREATEST_REYNOLDS))
-    throw new OutsideRange({
-      quantity: 'Reynolds number of turbulent flow',
-      value: reynolds,
-      unit: '',
-      low: TURBULENT_FROM,
-      high: GREATEST_REYNOLDS,
-      source,
-    });
+  stayWithin({
+    quantity: 'Reynolds number of turbulent flow',
+    value: reynolds,
+    unit: '',
+    low: TURBULENT_FROM,
+    high: GREATEST_REYNOLDS,
+    source,
+  });
   mustBeOfChart(relativeRoughness, source);
 }
 
 /** Refuses a wall that is rougher than any on Moody's chart. */
 export function mustBeOfChart(relativeRoughness: number, source: string): void {
-  if (!(relativeRoughness >= 0 && relativeRoughness <= ROUGHEST))
-    throw new OutsideRange({
-      quantity: 'roughness of the wall over the bore',
-      value: relativeRoughness,
-      unit: '',
-      low: 0,
-      high: ROUGHEST,
-      source,
-    });
+  stayWithin({
+    quantity: 'roughness of the wall over the bore',
+    value: relativeRoughness,
+    unit: '',
+    low: 0,
+    high: ROUGHEST,
+    source,
+  });
 }

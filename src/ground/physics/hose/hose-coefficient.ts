@@ -1,6 +1,6 @@
 // One figure learned of a hose from its own runs: by how much a push takes longer than predicted, and how surely.
 import { exp, log, studentQuantile } from '../../maths/index.ts';
-import { OPEN_END, OutsideRange } from '../outside-range.ts';
+import { stayAboveZero } from '../stay-within.ts';
 
 /** One push whose time was taken. */
 export interface HoseRun {
@@ -47,7 +47,7 @@ export interface HoseCoefficient {
  * @returns factor with u, and the band of a next run, which narrows with every run
  * @throws OutsideRange for a time that is not above 0
  * @source gum (4.3, G.4.1); conjugate normal mean, from memory; held against simulated histories
- * @example hoseCoefficient([]).factor // 1
+ * @example hoseCoefficient([{ predictedSeconds: 950, takenSeconds: 1000 }]).factor // 1.0519
  */
 export function hoseCoefficient(runs: readonly HoseRun[], prior: HosePrior = HOSE_PRIOR): HoseCoefficient {
   const logs = runs.map(({ predictedSeconds, takenSeconds }) => {
@@ -91,6 +91,5 @@ function scatterOf(
 }
 
 function mustBeTime(quantity: string, value: number): void {
-  if (!(value > 0 && Number.isFinite(value)))
-    throw new OutsideRange({ quantity, value, unit: 's', low: 0, high: OPEN_END, source: 'gum' });
+  stayAboveZero({ quantity, value, unit: 's', source: 'gum' });
 }

@@ -1,5 +1,7 @@
 // What a line of hose and couplings is, and the water in it.
-import { OPEN_END, OutsideRange } from '../outside-range.ts';
+import { stayAboveZero, stayAtLeastZero } from '../stay-within.ts';
+
+const SOURCE = 'white-fluid';
 
 export interface HoseLine {
   /** m, 0 or more. */
@@ -30,8 +32,7 @@ export interface FlowingWater {
  * @example lineVolumeM3({ lengthM: 6, boreM: 0.008 }) // 0.00030159…
  */
 export function lineVolumeM3(line: { readonly lengthM: number; readonly boreM: number }): number {
-  mustBeOfLine('length of the hose', line.lengthM, 'm', true);
-  mustBeOfLine('bore of the hose', line.boreM, 'm', false);
+  mustBeTube(line);
   return (Math.PI * line.boreM * line.boreM * line.lengthM) / 4;
 }
 
@@ -43,10 +44,25 @@ export function mustBeSoundLine(line: HoseLine, water: FlowingWater): void {
   mustBeOfLine('density of the water', water.densityKgPerM3, 'kg/m³', false);
   mustBeOfLine('viscosity of the water', water.viscosityPaS, 'Pa s', false);
   if (line.coilDiameterM !== undefined) mustBeOfLine('diameter of the coil', line.coilDiameterM, 'm', false);
+  mustBeTube(line);
+  stayAtLeastZero({ quantity: 'sum of loss coefficients', value: line.minorLoss, unit: '', source: SOURCE });
+  stayAboveZero({
+    quantity: 'density of the water',
+    value: water.densityKgPerM3,
+    unit: 'kg/m³',
+    source: SOURCE,
+  });
+  stayAboveZero({
+    quantity: 'viscosity of the water',
+    value: water.viscosityPaS,
+    unit: 'Pa s',
+    source: SOURCE,
+  });
+  if (line.coilDiameterM !== undefined)
+    stayAboveZero({ quantity: 'diameter of the coil', value: line.coilDiameterM, unit: 'm', source: SOURCE });
 }
 
-function mustBeOfLine(quantity: string, value: number, unit: string, mayBe0: boolean): void {
-  const isSound = Number.isFinite(value) && (mayBe0 ? value >= 0 : value > 0);
-  if (!isSound)
-    throw new OutsideRange({ quantity, value, unit, low: 0, high: OPEN_END, source: 'white-fluid' });
+function mustBeTube({ lengthM, boreM }: { readonly lengthM: number; readonly boreM: number }): void {
+  stayAtLeastZero({ quantity: 'length of the hose', value: lengthM, unit: 'm', source: SOURCE });
+  stayAboveZero({ quantity: 'bore of the hose', value: boreM, unit: 'm', source: SOURCE });
 }

@@ -1,5 +1,5 @@
 // When to look or to stop: the early end of a band for what can be too much, the late end for what runs empty.
-import { OPEN_END, OutsideRange } from '../outside-range.ts';
+import { stayAtLeastZero } from '../stay-within.ts';
 import type { HoseCoefficient } from './hose-coefficient.ts';
 
 export interface TimeBand {
@@ -29,8 +29,13 @@ export function pushBand(
   hose: HoseCoefficient,
 ): TimeBand {
   const { predictedSeconds, volumeUShare } = push;
-  mustBeAtLeast0('predicted time', predictedSeconds, 's');
-  mustBeAtLeast0('doubt of the volume over the volume', volumeUShare, '');
+  stayAtLeastZero({ quantity: 'predicted time', value: predictedSeconds, unit: 's', source: 'gum' });
+  stayAtLeastZero({
+    quantity: 'doubt of the volume over the volume',
+    value: volumeUShare,
+    unit: '',
+    source: 'gum',
+  });
   const seconds = predictedSeconds * hose.factor;
   // 2 u of the volume, as ± is printed everywhere.
   const volume = 1 + 2 * volumeUShare;
@@ -55,9 +60,4 @@ function joined(one: number, other: number): number {
  */
 export function limitSeconds(band: TimeBand, danger: PushDanger): number {
   return danger === 'left behind' ? band.lateSeconds : band.earlySeconds;
-}
-
-function mustBeAtLeast0(quantity: string, value: number, unit: string): void {
-  if (!(value >= 0 && Number.isFinite(value)))
-    throw new OutsideRange({ quantity, value, unit, low: 0, high: OPEN_END, source: 'gum' });
 }

@@ -1,5 +1,5 @@
 // What holds the water back at a given flow: friction, bends, couplings and height.
-import { OPEN_END, OutsideRange } from '../outside-range.ts';
+import { stayAboveZero } from '../stay-within.ts';
 import type { FlowRegime } from './friction-law.ts';
 import type { FlowingWater, HoseLine } from './hose-line.ts';
 import { LineFlow } from './line-flow.ts';
@@ -25,19 +25,15 @@ export interface FlowInLine {
  * @returns the parts in Pa; 'transitional' where no law is known and a smooth joint stands in
  * @throws OutsideRange for a line, water or flow beyond the ranges of the sources
  * @source white-fluid (chapter 6), colebrook-1939, iec-60534; a coiled hose by schmidt-1967
- * @example lineDrop({ lengthM: 6, boreM: 0.008, roughnessM: 1.5e-6, minorLoss: 3, couplingsKv: [0.6, 0.6] }, water, 6.4378e-5)
+ * @example lineDrop(
+ *   { lengthM: 6, boreM: 0.008, roughnessM: 1.5e-6, minorLoss: 3, couplingsKv: [0.6, 0.6] },
+ *   { densityKgPerM3: 997.05, viscosityPaS: 8.9e-4 },
+ *   6.4378e-5,
+ * ).totalPa // 50662
  */
 export function lineDrop(line: HoseLine, water: FlowingWater, flowM3PerS: number): FlowInLine {
   const prepared = new LineFlow(line, water);
-  if (!(flowM3PerS > 0))
-    throw new OutsideRange({
-      quantity: 'flow',
-      value: flowM3PerS,
-      unit: 'm³/s',
-      low: 0,
-      high: OPEN_END,
-      source: 'white-fluid',
-    });
+  stayAboveZero({ quantity: 'flow', value: flowM3PerS, unit: 'm³/s', source: 'white-fluid' });
   return flowInLine(prepared, prepared.reynoldsOf(flowM3PerS));
 }
 

@@ -1,6 +1,7 @@
 // A push whose pressure changes on the way: gas that expands behind the water, a bag that stretches before it, a level that falls.
 import { DormandPrince, rootBetween } from '../../maths/index.ts';
-import { expandedPa, expandedVolumeM3 } from '../gas/gas-expansion.ts';
+import { expandedVolumeM3, mustBeClosedGas, pressureAt } from '../gas/gas-expansion.ts';
+import { mustBeAbove0, mustBeAtLeast0 } from '../gas/gas-range.ts';
 import type { FlowingWater, HoseLine } from './hose-line.ts';
 import { LineFlow } from './line-flow.ts';
 import { mustBeVolume, mustDrive, mustHoldBack } from './regulated-push.ts';
@@ -44,13 +45,32 @@ const RULES = { relativeError: 1e-10, absoluteError: 1e-15 };
  * @param arrivedM3 m³, 0 or more
  * @returns Pa; 0 or below where nothing flows
  * @source boyle-polytropic (closed gas); linear bag
- * @example drivingPa({ ...push, source: { kind: 'regulated', pressurePa: 151_987.5 }, againstPa: 101_325 }, 0) // 50662.5
+ * @example drivingPa({
+ *   line: { lengthM: 6, boreM: 0.008, roughnessM: 1.5e-6, minorLoss: 3, couplingsKv: [0.16, 0.16] },
+ *   water: { densityKgPerM3: 997.8, viscosityPaS: 9.54e-4 },
+ *   source: { kind: 'regulated', pressurePa: 151_987.5 },
+ *   againstPa: 101_325,
+ * }, 0) // 50662.5
  */
 export function drivingPa(push: Push, arrivedM3: number): number {
-  const { source, againstPa, risePaPerM3 = 0, slackM3 = 0 } = push;
+  mustBeSoundPush(push);
+  mustBeAtLeast0('volume that has arrived', arrivedM3, 'm³');
+  return driving(push, arrivedM3);
+}
+
+/** `drivingPa` without a look at its figures: it makes nothing new. */
+function driving({ source, againstPa, risePaPerM3 = 0, slackM3 = 0 }: Push, arrivedM3: number): number {
   const behindPa =
-    source.kind === 'regulated' ? source.pressurePa : expandedPa(source, source.gasM3 + arrivedM3);
+    source.kind === 'regulated' ? source.pressurePa : pressureAt(source, source.gasM3 + arrivedM3);
   return behindPa - againstPa - risePaPerM3 * Math.max(0, arrivedM3 - slackM3);
+}
+
+function mustBeSoundPush({ source, againstPa, risePaPerM3 = 0, slackM3 = 0 }: Push): void {
+  if (source.kind === 'regulated') mustBeAbove0('pressure behind the water', source.pressurePa, 'Pa');
+  else mustBeClosedGas(source);
+  mustBeAbove0('pressure at the other end', againstPa, 'Pa');
+  mustBeAtLeast0('growth of the pressure at the other end', risePaPerM3, 'Pa/m³');
+  mustBeAtLeast0('slack of the bag', slackM3, 'm³');
 }
 
 /**
@@ -60,20 +80,26 @@ export function drivingPa(push: Push, arrivedM3: number): number {
  * @returns m³; 0 if nothing flows; Infinity for a regulator without a bag
  * @throws OutsideRange for gas without pressure or volume, and for an exponent outside 1 to 1.4
  * @source boyle-polytropic
- * @example reachableM3({ …, source: { kind: 'blow-down', pressurePa: 150e3, gasM3: 0.05, exponent: 1 }, againstPa: 101_325 }) // 0.02401…
+ * @example reachableM3({
+ *   line: { lengthM: 6, boreM: 0.008, roughnessM: 1.5e-6, minorLoss: 3, couplingsKv: [0.16, 0.16] },
+ *   water: { densityKgPerM3: 997.8, viscosityPaS: 9.54e-4 },
+ *   source: { kind: 'blow-down', pressurePa: 150e3, gasM3: 0.05, exponent: 1 },
+ *   againstPa: 101_325,
+ * }) // 0.024019…
  */
 export function reachableM3(push: Push): number {
-  const { source, againstPa, risePaPerM3 = 0 } = push;
-  if (!(drivingPa(push, 0) > 0)) return 0;
+  const { source, againstPa, risePaPerM3 = 0, slackM3 = 0 } = push;
+  const startPa = drivingPa(push, 0);
+  if (!(startPa > 0)) return 0;
   const byGasM3 =
     source.kind === 'regulated'
       ? Number.POSITIVE_INFINITY
       : expandedVolumeM3(source, againstPa) - source.gasM3;
-  if (risePaPerM3 <= 0) return byGasM3;
-  const byBagM3 = (push.slackM3 ?? 0) + drivingPa(push, 0) / risePaPerM3;
+  if (risePaPerM3 === 0) return byGasM3;
+  const byBagM3 = slackM3 + startPa / risePaPerM3;
   const high = Math.min(byGasM3, byBagM3);
-  if (source.kind === 'regulated' || drivingPa(push, high) >= 0) return high;
-  return rootBetween((arrivedM3) => drivingPa(push, arrivedM3), { low: 0, high });
+  if (source.kind === 'regulated' || driving(push, high) >= 0) return high;
+  return rootBetween((arrivedM3) => driving(push, arrivedM3), { low: 0, high });
 }
 
 /**
@@ -83,7 +109,12 @@ export function reachableM3(push: Push): number {
  * @returns seconds and the pressure that is left, or how much is within reach if the volume is not
  * @throws OutsideRange beyond the ranges; RangeError for a line that holds nothing back
  * @source white-fluid (chapter 6), boyle-polytropic; integrated by dormand-prince-1980
- * @example pushTime(push, 0.02) // { arrives: true, seconds: 306.…, endDrivingPa: … }
+ * @example pushTime({
+ *   line: { lengthM: 6, boreM: 0.008, roughnessM: 1.5e-6, minorLoss: 3, couplingsKv: [0.16, 0.16] },
+ *   water: { densityKgPerM3: 997.8, viscosityPaS: 9.54e-4 },
+ *   source: { kind: 'blow-down', pressurePa: 150e3, gasM3: 0.05, exponent: 1 },
+ *   againstPa: 101_325,
+ * }, 0.03) // { arrives: false, reachableM3: 0.024019… }
  */
 export function pushTime(push: Push, volumeM3: number): PushOutcome {
   mustBeVolume(volumeM3);
@@ -96,7 +127,7 @@ export function pushTime(push: Push, volumeM3: number): PushOutcome {
     { from: 0, to: Number.POSITIVE_INFINITY },
     (_t, arrived) => volumeM3 - (arrived[0] as number),
   );
-  return { arrives: true, seconds: run.t, endDrivingPa: drivingPa(push, volumeM3) };
+  return { arrives: true, seconds: run.t, endDrivingPa: driving(push, volumeM3) };
 }
 
 /**
@@ -106,7 +137,12 @@ export function pushTime(push: Push, volumeM3: number): PushOutcome {
  * @returns m³
  * @throws OutsideRange beyond the ranges; RangeError for a time below 0 or a line that holds nothing back
  * @source white-fluid (chapter 6), boyle-polytropic; integrated by dormand-prince-1980
- * @example pushedAfter(push, 300) // 0.01934…
+ * @example pushedAfter({
+ *   line: { lengthM: 6, boreM: 0.008, roughnessM: 1.5e-6, minorLoss: 3, couplingsKv: [0.16, 0.16] },
+ *   water: { densityKgPerM3: 997.8, viscosityPaS: 9.54e-4 },
+ *   source: { kind: 'blow-down', pressurePa: 150e3, gasM3: 0.05, exponent: 1 },
+ *   againstPa: 101_325,
+ * }, 300) // 0.0058112
  */
 export function pushedAfter(push: Push, seconds: number): number {
   const state = new Float64Array([0]);
@@ -122,7 +158,7 @@ function courseOf(push: Push): DormandPrince {
     1,
     (_t, arrived, slope) => {
       // A trial may look beyond the balance: there nothing flows.
-      slope[0] = line.drivenBy(drivingPa(push, arrived[0] as number));
+      slope[0] = line.drivenBy(driving(push, arrived[0] as number));
     },
     RULES,
   );

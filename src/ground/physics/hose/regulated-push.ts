@@ -1,8 +1,10 @@
 // How long a push takes that a regulator keeps at one pressure.
-import { OPEN_END, OutsideRange } from '../outside-range.ts';
+import { stayAboveZero, stayAtLeastZero } from '../stay-within.ts';
 import { type FlowingWater, type HoseLine, lineVolumeM3 } from './hose-line.ts';
 import { LineFlow } from './line-flow.ts';
 import { type FlowInLine, flowInLine } from './pressure-drop.ts';
+
+const SOURCE = 'white-fluid';
 
 export interface RegulatedPush extends FlowInLine {
   readonly seconds: number;
@@ -18,7 +20,11 @@ export interface RegulatedPush extends FlowInLine {
  * @returns flow in m³/s with velocity, Reynolds number, regime, friction factor and the pressure that each part takes
  * @throws OutsideRange for a line, water or pressure beyond the ranges, and for a line that holds nothing back
  * @source white-fluid (chapter 6), colebrook-1939, iec-60534; a coiled hose by schmidt-1967
- * @example pushFlow(line, water, 50_662.5).flowM3PerS // 6.4378e-5 for 6 m of 8 mm and two couplings of Kv 0.6
+ * @example pushFlow(
+ *   { lengthM: 6, boreM: 0.008, roughnessM: 1.5e-6, minorLoss: 3, couplingsKv: [0.6, 0.6] },
+ *   { densityKgPerM3: 997.05, viscosityPaS: 8.9e-4 },
+ *   50_662.5,
+ * ).flowM3PerS // 6.4378e-5
  */
 export function pushFlow(line: HoseLine, water: FlowingWater, drivingPa: number): FlowInLine {
   return flowDriven(new LineFlow(line, water), drivingPa);
@@ -36,7 +42,12 @@ function flowDriven(prepared: LineFlow, drivingPa: number): FlowInLine {
  * @returns seconds, the flow with its parts, and what stays in the hose
  * @throws OutsideRange as `pushFlow`, and for a volume below 0
  * @source white-fluid (chapter 6), colebrook-1939, iec-60534
- * @example regulatedPush({ line, water, drivingPa: 50_662.5, volumeM3: 0.022 }).seconds // 341.7…
+ * @example regulatedPush({
+ *   line: { lengthM: 6, boreM: 0.008, roughnessM: 1.5e-6, minorLoss: 3, couplingsKv: [0.6, 0.6] },
+ *   water: { densityKgPerM3: 997.05, viscosityPaS: 8.9e-4 },
+ *   drivingPa: 50_662.5,
+ *   volumeM3: 0.022,
+ * }).seconds // 341.7
  */
 export function regulatedPush(push: {
   readonly line: HoseLine;
@@ -51,15 +62,7 @@ export function regulatedPush(push: {
 
 /** @throws OutsideRange if the pressure does not drive the water */
 export function mustDrive(drivingPa: number): void {
-  if (!(drivingPa > 0 && Number.isFinite(drivingPa)))
-    throw new OutsideRange({
-      quantity: 'pressure that drives the water',
-      value: drivingPa,
-      unit: 'Pa',
-      low: 0,
-      high: OPEN_END,
-      source: 'white-fluid',
-    });
+  stayAboveZero({ quantity: 'pressure that drives the water', value: drivingPa, unit: 'Pa', source: SOURCE });
 }
 
 /** @throws RangeError for a line without length, bends and couplings: through it any pressure would drive any flow */
@@ -69,13 +72,5 @@ export function mustHoldBack(prepared: LineFlow): void {
 
 /** @throws OutsideRange for a volume below 0 or without end */
 export function mustBeVolume(volumeM3: number): void {
-  if (!(volumeM3 >= 0 && Number.isFinite(volumeM3)))
-    throw new OutsideRange({
-      quantity: 'volume to be pushed',
-      value: volumeM3,
-      unit: 'm³',
-      low: 0,
-      high: OPEN_END,
-      source: 'white-fluid',
-    });
+  stayAtLeastZero({ quantity: 'volume to be pushed', value: volumeM3, unit: 'm³', source: SOURCE });
 }

@@ -1,5 +1,5 @@
 // What stays behind when a store is pushed empty: folds of the bladder, the hose, and what the gas can no longer move.
-import { OPEN_END, OutsideRange } from '../outside-range.ts';
+import { stayAtLeastZero } from '../stay-within.ts';
 
 export interface NeverPushedOut {
   /** In folds and corners of the store. */
@@ -20,7 +20,7 @@ export interface NeverPushedOut {
  * for a regulated push
  * @returns m³, in parts
  * @throws OutsideRange for a volume below 0 and for NaN
- * @source common practice; a balance of volumes
+ * @source store-remainder; a balance of volumes
  * @example neverPushedOut({ waterM3: 0.2, remainderM3: 0.003, remainderUM3: 0.001, lineM3: 0.0003, reachableM3: 0.024 }).totalM3 // 0.1763
  */
 export function neverPushedOut(push: {
@@ -36,10 +36,9 @@ export function neverPushedOut(push: {
     ['remainder of the store', remainderM3],
     ['doubt of the remainder', remainderUM3],
     ['content of the line', lineM3],
-    ['volume within reach', reachableM3],
+    ['volume within reach', reachableM3 === Number.POSITIVE_INFINITY ? 0 : reachableM3],
   ] as const)
-    if (!(value >= 0))
-      throw new OutsideRange({ quantity, value, unit: 'm³', low: 0, high: OPEN_END, source: 'white-fluid' });
+    stayAtLeastZero({ quantity, value, unit: 'm³', source: 'store-remainder' });
   const inStoreM3 = Math.min(waterM3, remainderM3);
   const movableM3 = waterM3 - inStoreM3;
   const unreachedM3 = Math.max(0, movableM3 - reachableM3);
