@@ -20,7 +20,9 @@ import {
 } from '../../src/ground/maths/index.ts';
 import { saturationPressurePa, waterDensityKgPerM3 } from '../../src/ground/physics/index.ts';
 import { convert, roundFigure } from '../../src/ground/units/index.ts';
-import { ELECTROLYSIS_HEAT_SOLUTION_BED } from './physics-brew.ts';
+import { PHYSICS_AIR } from './physics-air.ts';
+import { PHYSICS_PROCESS } from './physics-process.ts';
+import { PHYSICS_WATER } from './physics-water.ts';
 import { STATISTICS } from './statistics.ts';
 import type { Subject } from './subject.ts';
 
@@ -48,7 +50,9 @@ const xoshiro: Subject = (...inputs) => {
 
 export const SUBJECTS: Readonly<Record<string, Subject>> = {
   ...STATISTICS,
-  ...ELECTROLYSIS_HEAT_SOLUTION_BED,
+  ...PHYSICS_PROCESS,
+  ...PHYSICS_AIR,
+  ...PHYSICS_WATER,
   cbrt: ofOne(cbrt),
   convert: (value = '', from = '', to = '') => convert(Number(value), from, to),
   cos: ofOne(cos),

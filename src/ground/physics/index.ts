@@ -1,5 +1,45 @@
 // The door of ground/physics: what other rooms may use.
+export type { AirState } from './air/air-state.ts';
+export { airState, boilingPointC } from './air/air-state.ts';
+export type { CabinAir } from './air/cabin-air.ts';
+export { cabinAir, enhancementFactor, handbookAir } from './air/cabin-air.ts';
+export type { DryGas } from './air/dry-gas.ts';
+export { DRY_AIR, oxygenNitrogen } from './air/dry-gas.ts';
+export { hylandWexlerPa } from './air/hyland-wexler.ts';
+export {
+  dewPointC,
+  humidityRatio,
+  humidityRatioOfVapour,
+  moistDensityKgPerM3,
+  moistEnthalpyJPerKg,
+  moistVolumeM3PerKg,
+  relativeHumidity,
+  saturatedVapourPa,
+  temperatureOfEnthalpyC,
+  vapourOfHumidityRatio,
+  vapourPressurePa,
+} from './air/moist-air.ts';
+export { frostPointK, iceVapourPressurePa } from './air/saturation-over-ice.ts';
+export { standardPressurePa } from './air/standard-pressure.ts';
 export { vapourDensityKgPerM3 } from './air/vapour-density.ts';
+export { vapourSaturationC, vapourSaturationPa } from './air/vapour-saturation.ts';
+export type { WallDew, WallVerdict } from './air/wall-dew.ts';
+export { wallDew } from './air/wall-dew.ts';
+export { dewPointOfRatioC, humidityRatioOfWetBulb, wetBulbC } from './air/wet-bulb.ts';
+export type { BypassOutcome } from './condenser/bypass.ts';
+export { apparatusDewPointC, bypassAtFlow, bypassCoil, bypassFactor } from './condenser/bypass.ts';
+export type { BypassFit, CoilReading, Known } from './condenser/bypass-fit.ts';
+export { fitBypass } from './condenser/bypass-fit.ts';
+export type { CabinHumidity, CabinHumidityAfter } from './condenser/cabin-humidity.ts';
+export { cabinHumidityAfter, exerciseSweatKg } from './condenser/cabin-humidity.ts';
+export type { BalanceSide, Coil, CoilAir, CoilOutcome } from './condenser/coil.ts';
+export { coilBalance } from './condenser/coil.ts';
+export type { EffectiveSurfaceOutcome } from './condenser/effective-surface.ts';
+export { counterflowEffectiveness, effectiveSurfaceCoil } from './condenser/effective-surface.ts';
+export type { CondensatePart, ExpectedCondensate, Shortfall } from './condenser/expected-condensate.ts';
+export { condensateShortfall, expectedCondensate, shortfallSum } from './condenser/expected-condensate.ts';
+export type { SegmentedOutcome } from './condenser/segmented-coil.ts';
+export { segmentedCoil } from './condenser/segmented-coil.ts';
 export type { CrewOxygen, CrewOxygenAsked } from './electrolysis/crew-oxygen.ts';
 export { oxygenByElectrolysis } from './electrolysis/crew-oxygen.ts';
 export type { ElectrolysisRates, Stack } from './electrolysis/rates.ts';
@@ -50,5 +90,25 @@ export {
   timeForBiocideS,
   wallLossFromSamples,
 } from './solution/silver.ts';
-export { saturationPressurePa } from './water/saturation.ts';
+export {
+  liquidDensityKgPerM3,
+  liquidEnergyJPerKg,
+  liquidEnthalpyJPerKg,
+  liquidEntropyJPerKgK,
+  liquidHeatCapacityJPerKgK,
+  liquidSoundMPerS,
+  liquidVolumeM3PerKg,
+} from './water/liquid-water.ts';
+export {
+  latentHeatJPerKg,
+  saturatedAuxiliaryJPerKg,
+  saturatedPressurePa,
+  saturatedSlopePaPerK,
+  saturatedSteamDensityKgPerM3,
+  saturatedSteamEnthalpyJPerKg,
+  saturatedWaterDensityKgPerM3,
+  saturatedWaterEnthalpyJPerKg,
+} from './water/saturated-water.ts';
+export { saturationPressurePa, saturationTemperatureK } from './water/saturation.ts';
+export { ambientViscosityPaS, liquidViscosityPaS, viscosityPaS } from './water/viscosity.ts';
 export { litresToMilligrams, milligramsToLitres, waterDensityKgPerM3 } from './water/water-density.ts';

@@ -3,7 +3,7 @@ import { ELECTROLYSIS } from './physics-electrolysis.ts';
 import { SOLUTION } from './physics-solution.ts';
 import type { Subject } from './subject.ts';
 
-export const ELECTROLYSIS_HEAT_SOLUTION_BED: Readonly<Record<string, Subject>> = {
+export const PHYSICS_PROCESS: Readonly<Record<string, Subject>> = {
   ...ELECTROLYSIS,
   ...SOLUTION,
 };
