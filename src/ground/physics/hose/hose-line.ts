@@ -38,12 +38,6 @@ export function lineVolumeM3(line: { readonly lengthM: number; readonly boreM: n
 
 /** @throws OutsideRange for a figure of line or water that is no size */
 export function mustBeSoundLine(line: HoseLine, water: FlowingWater): void {
-  mustBeOfLine('length of the hose', line.lengthM, 'm', true);
-  mustBeOfLine('bore of the hose', line.boreM, 'm', false);
-  mustBeOfLine('sum of loss coefficients', line.minorLoss, '', true);
-  mustBeOfLine('density of the water', water.densityKgPerM3, 'kg/m³', false);
-  mustBeOfLine('viscosity of the water', water.viscosityPaS, 'Pa s', false);
-  if (line.coilDiameterM !== undefined) mustBeOfLine('diameter of the coil', line.coilDiameterM, 'm', false);
   mustBeTube(line);
   stayAtLeastZero({ quantity: 'sum of loss coefficients', value: line.minorLoss, unit: '', source: SOURCE });
   stayAboveZero({
