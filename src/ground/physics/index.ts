@@ -58,6 +58,22 @@ export {
   reversibleVoltageV,
   THERMONEUTRAL_VOLTAGE_V,
 } from './electrolysis/voltages.ts';
+export type { BoilingMargin, EnthalpyOf } from './heat/enthalpy.ts';
+export { boilingMargin, plainEnthalpy, waterEnthalpyAt } from './heat/enthalpy.ts';
+export type { Freeze, Thaw } from './heat/freeze-and-thaw.ts';
+export { freeze, thaw } from './heat/freeze-and-thaw.ts';
+export type { Heated, Heater, Warming } from './heat/heating.ts';
+export { heating, heatToWarmJ, standbyLossW, temperatureAfterC } from './heat/heating.ts';
+export type { ColdWater, ColdWaterAfter } from './heat/ice.ts';
+export {
+  coldWaterAfter,
+  freezingGrowth,
+  iceDensityKgPerM3,
+  iceEnthalpyJPerKg,
+  MELTING_HEAT_J_PER_KG,
+} from './heat/ice.ts';
+export type { WarmWater } from './heat/mixed-temperature.ts';
+export { mixedTemperatureC, thermalGrowth } from './heat/mixed-temperature.ts';
 export { atomsOf, FARADAY_C_PER_MOL, molarMassKgPerMol } from './molar.ts';
 export type { RangeLeft } from './outside-range.ts';
 export { OPEN_END, OutsideRange } from './outside-range.ts';
