@@ -26,6 +26,32 @@ export { vapourSaturationC, vapourSaturationPa } from './air/vapour-saturation.t
 export type { WallDew, WallVerdict } from './air/wall-dew.ts';
 export { wallDew } from './air/wall-dew.ts';
 export { dewPointOfRatioC, humidityRatioOfWetBulb, wetBulbC } from './air/wet-bulb.ts';
+export type { Exchanged, Total } from './bed/capacity.ts';
+export {
+  bedVolumes,
+  emptyBedContactS,
+  exchangerThroughputM3,
+  firstToEnd,
+  sorbentThroughputM3,
+  stoichiometricTimeS,
+} from './bed/capacity.ts';
+export type { PatternBed, Resistance } from './bed/constant-pattern.ts';
+export { patternBreakthrough, patternThroughput } from './bed/constant-pattern.ts';
+export { freundlichKgPerKg, langmuirKgPerKg, separationFactor } from './bed/isotherm.ts';
+export type { BedChain, ChainBed, ChainStep } from './bed/lead-and-lag.ts';
+export { chainAfter, swappedChain, volumeToLimitM3 } from './bed/lead-and-lag.ts';
+export type { BohartAdamsBed, LogisticBed, SorbentRun } from './bed/logistic.ts';
+export {
+  bohartAdams,
+  bohartAdamsTimeS,
+  logisticBreakthrough,
+  logisticOfBohartAdams,
+  logisticOfThomas,
+  logisticTimeS,
+  thomasOfLogistic,
+} from './bed/logistic.ts';
+export type { CurvePoint, UnusedBed } from './bed/unused-bed.ts';
+export { breakTimeOfLengthS, takenUpKgPerKg, unusedBed, unusedLengthM } from './bed/unused-bed.ts';
 export type { BypassOutcome } from './condenser/bypass.ts';
 export { apparatusDewPointC, bypassAtFlow, bypassCoil, bypassFactor } from './condenser/bypass.ts';
 export type { BypassFit, CoilReading, Known } from './condenser/bypass-fit.ts';
