@@ -26,6 +26,32 @@ export { vapourSaturationC, vapourSaturationPa } from './air/vapour-saturation.t
 export type { WallDew, WallVerdict } from './air/wall-dew.ts';
 export { wallDew } from './air/wall-dew.ts';
 export { dewPointOfRatioC, humidityRatioOfWetBulb, wetBulbC } from './air/wet-bulb.ts';
+export type { Exchanged, Total } from './bed/capacity.ts';
+export {
+  bedVolumes,
+  emptyBedContactS,
+  exchangerThroughputM3,
+  firstToEnd,
+  sorbentThroughputM3,
+  stoichiometricTimeS,
+} from './bed/capacity.ts';
+export type { PatternBed, Resistance } from './bed/constant-pattern.ts';
+export { patternBreakthrough, patternThroughput } from './bed/constant-pattern.ts';
+export { freundlichKgPerKg, langmuirKgPerKg, separationFactor } from './bed/isotherm.ts';
+export type { BedChain, ChainBed, ChainStep } from './bed/lead-and-lag.ts';
+export { chainAfter, swappedChain, volumeToLimitM3 } from './bed/lead-and-lag.ts';
+export type { BohartAdamsBed, LogisticBed, SorbentRun } from './bed/logistic.ts';
+export {
+  bohartAdams,
+  bohartAdamsTimeS,
+  logisticBreakthrough,
+  logisticOfBohartAdams,
+  logisticOfThomas,
+  logisticTimeS,
+  thomasOfLogistic,
+} from './bed/logistic.ts';
+export type { CurvePoint, UnusedBed } from './bed/unused-bed.ts';
+export { breakTimeOfLengthS, takenUpKgPerKg, unusedBed, unusedLengthM } from './bed/unused-bed.ts';
 export type { BypassOutcome } from './condenser/bypass.ts';
 export { apparatusDewPointC, bypassAtFlow, bypassCoil, bypassFactor } from './condenser/bypass.ts';
 export type { BypassFit, CoilReading, Known } from './condenser/bypass-fit.ts';
@@ -70,6 +96,22 @@ export { storedEnergyJ } from './gas/stored-energy.ts';
 export { trappedWaterRisePa } from './gas/trapped-water.ts';
 export type { VesselWall, WallStress } from './gas/wall-stress.ts';
 export { thickWallHoopPa, thinWallStress } from './gas/wall-stress.ts';
+export type { BoilingMargin, EnthalpyOf } from './heat/enthalpy.ts';
+export { boilingMargin, plainEnthalpy, waterEnthalpyAt } from './heat/enthalpy.ts';
+export type { Freeze, Thaw } from './heat/freeze-and-thaw.ts';
+export { freeze, thaw } from './heat/freeze-and-thaw.ts';
+export type { Heated, Heater, Warming } from './heat/heating.ts';
+export { heating, heatToWarmJ, standbyLossW, temperatureAfterC } from './heat/heating.ts';
+export type { ColdWater, ColdWaterAfter } from './heat/ice.ts';
+export {
+  coldWaterAfter,
+  freezingGrowth,
+  iceDensityKgPerM3,
+  iceEnthalpyJPerKg,
+  MELTING_HEAT_J_PER_KG,
+} from './heat/ice.ts';
+export type { WarmWater } from './heat/mixed-temperature.ts';
+export { mixedTemperatureC, thermalGrowth } from './heat/mixed-temperature.ts';
 export type { BlowDown, QuadraticBlowDown } from './hose/blow-down.ts';
 export { blowDown, quadraticBlowDownSeconds } from './hose/blow-down.ts';
 export { coilCriticalReynolds, laminarCoilFactor, turbulentCoilFactor } from './hose/coil.ts';
