@@ -23,8 +23,10 @@ import {
 } from '../../src/ground/maths/index.ts';
 import { saturationPressurePa, waterDensityKgPerM3 } from '../../src/ground/physics/index.ts';
 import { convert, roundFigure } from '../../src/ground/units/index.ts';
-import { ELECTROLYSIS_HEAT_SOLUTION_BED } from './physics-brew.ts';
+import { PHYSICS_AIR } from './physics-air.ts';
 import { HOSE_AND_GAS } from './physics-flow.ts';
+import { PHYSICS_PROCESS } from './physics-process.ts';
+import { PHYSICS_WATER } from './physics-water.ts';
 import { STATISTICS } from './statistics.ts';
 import type { Subject } from './subject.ts';
 
@@ -55,8 +57,10 @@ export const SUBJECTS: Readonly<Record<string, Subject>> = {
   acos: ofOne(acos),
   asin: ofOne(asin),
   atan: ofOne(atan),
-  ...ELECTROLYSIS_HEAT_SOLUTION_BED,
   ...HOSE_AND_GAS,
+  ...PHYSICS_PROCESS,
+  ...PHYSICS_AIR,
+  ...PHYSICS_WATER,
   cbrt: ofOne(cbrt),
   convert: (value = '', from = '', to = '') => convert(Number(value), from, to),
   cos: ofOne(cos),

@@ -1,5 +1,45 @@
 // The door of ground/physics: what other rooms may use.
+export type { AirState } from './air/air-state.ts';
+export { airState, boilingPointC } from './air/air-state.ts';
+export type { CabinAir } from './air/cabin-air.ts';
+export { cabinAir, enhancementFactor, handbookAir } from './air/cabin-air.ts';
+export type { DryGas } from './air/dry-gas.ts';
+export { DRY_AIR, oxygenNitrogen } from './air/dry-gas.ts';
+export { hylandWexlerPa } from './air/hyland-wexler.ts';
+export {
+  dewPointC,
+  humidityRatio,
+  humidityRatioOfVapour,
+  moistDensityKgPerM3,
+  moistEnthalpyJPerKg,
+  moistVolumeM3PerKg,
+  relativeHumidity,
+  saturatedVapourPa,
+  temperatureOfEnthalpyC,
+  vapourOfHumidityRatio,
+  vapourPressurePa,
+} from './air/moist-air.ts';
+export { frostPointK, iceVapourPressurePa } from './air/saturation-over-ice.ts';
+export { standardPressurePa } from './air/standard-pressure.ts';
 export { vapourDensityKgPerM3 } from './air/vapour-density.ts';
+export { vapourSaturationC, vapourSaturationPa } from './air/vapour-saturation.ts';
+export type { WallDew, WallVerdict } from './air/wall-dew.ts';
+export { wallDew } from './air/wall-dew.ts';
+export { dewPointOfRatioC, humidityRatioOfWetBulb, wetBulbC } from './air/wet-bulb.ts';
+export type { BypassOutcome } from './condenser/bypass.ts';
+export { apparatusDewPointC, bypassAtFlow, bypassCoil, bypassFactor } from './condenser/bypass.ts';
+export type { BypassFit, CoilReading, Known } from './condenser/bypass-fit.ts';
+export { fitBypass } from './condenser/bypass-fit.ts';
+export type { CabinHumidity, CabinHumidityAfter } from './condenser/cabin-humidity.ts';
+export { cabinHumidityAfter, exerciseSweatKg } from './condenser/cabin-humidity.ts';
+export type { BalanceSide, Coil, CoilAir, CoilOutcome } from './condenser/coil.ts';
+export { coilBalance } from './condenser/coil.ts';
+export type { EffectiveSurfaceOutcome } from './condenser/effective-surface.ts';
+export { counterflowEffectiveness, effectiveSurfaceCoil } from './condenser/effective-surface.ts';
+export type { CondensatePart, ExpectedCondensate, Shortfall } from './condenser/expected-condensate.ts';
+export { condensateShortfall, expectedCondensate, shortfallSum } from './condenser/expected-condensate.ts';
+export type { SegmentedOutcome } from './condenser/segmented-coil.ts';
+export { segmentedCoil } from './condenser/segmented-coil.ts';
 export type { CrewOxygen, CrewOxygenAsked } from './electrolysis/crew-oxygen.ts';
 export { oxygenByElectrolysis } from './electrolysis/crew-oxygen.ts';
 export type { ElectrolysisRates, Stack } from './electrolysis/rates.ts';
@@ -30,6 +70,22 @@ export { storedEnergyJ } from './gas/stored-energy.ts';
 export { trappedWaterRisePa } from './gas/trapped-water.ts';
 export type { VesselWall, WallStress } from './gas/wall-stress.ts';
 export { thickWallHoopPa, thinWallStress } from './gas/wall-stress.ts';
+export type { BoilingMargin, EnthalpyOf } from './heat/enthalpy.ts';
+export { boilingMargin, plainEnthalpy, waterEnthalpyAt } from './heat/enthalpy.ts';
+export type { Freeze, Thaw } from './heat/freeze-and-thaw.ts';
+export { freeze, thaw } from './heat/freeze-and-thaw.ts';
+export type { Heated, Heater, Warming } from './heat/heating.ts';
+export { heating, heatToWarmJ, standbyLossW, temperatureAfterC } from './heat/heating.ts';
+export type { ColdWater, ColdWaterAfter } from './heat/ice.ts';
+export {
+  coldWaterAfter,
+  freezingGrowth,
+  iceDensityKgPerM3,
+  iceEnthalpyJPerKg,
+  MELTING_HEAT_J_PER_KG,
+} from './heat/ice.ts';
+export type { WarmWater } from './heat/mixed-temperature.ts';
+export { mixedTemperatureC, thermalGrowth } from './heat/mixed-temperature.ts';
 export type { BlowDown, QuadraticBlowDown } from './hose/blow-down.ts';
 export { blowDown, quadraticBlowDownSeconds } from './hose/blow-down.ts';
 export { coilCriticalReynolds, laminarCoilFactor, turbulentCoilFactor } from './hose/coil.ts';
@@ -57,5 +113,54 @@ export { neverPushedOut } from './hose/remainder.ts';
 export { atomsOf, FARADAY_C_PER_MOL, molarMassKgPerMol } from './molar.ts';
 export type { RangeLeft } from './outside-range.ts';
 export { OPEN_END, OutsideRange } from './outside-range.ts';
-export { saturationPressurePa } from './water/saturation.ts';
+export { massShare, toldAs, toldAsCalciumCarbonate } from './solution/bases.ts';
+export type { IonAmount, IonsConduct } from './solution/conductivity.ts';
+export {
+  conductivityOfIons,
+  onsagerSM2PerMol,
+  pureWaterConductivitySPerM,
+  WATER_WITH_AIR_S_PER_M,
+} from './solution/conductivity.ts';
+export type { ReadingAgainstIons } from './solution/conductivity-reading.ts';
+export {
+  conductivityAt25SPerM,
+  dissolvedSolidsKgPerM3,
+  readingAgainstIons,
+} from './solution/conductivity-reading.ts';
+export type { Dosed, DosedWithStock, DoseVerdict } from './solution/dose.ts';
+export { resultOfStock, saltForTarget, slipOfTen, stockForTarget, waterToDiluteM3 } from './solution/dose.ts';
+export { hardnessKgPerM3 } from './solution/hardness.ts';
+export type { Ion, IonName } from './solution/ions.ts';
+export { IONS, ionMolPerM3 } from './solution/ions.ts';
+export type { Mixture, Solution, Washout } from './solution/mixing.ts';
+export { mixedSolution, volumesToWashOut, washedOutKgPerM3 } from './solution/mixing.ts';
+export type { FittedLoss, Sampled, WallLoss } from './solution/silver.ts';
+export {
+  biocideLeftKgPerM3,
+  chargeForSilverC,
+  silverDissolvedKg,
+  timeForBiocideS,
+  wallLossFromSamples,
+} from './solution/silver.ts';
+export {
+  liquidDensityKgPerM3,
+  liquidEnergyJPerKg,
+  liquidEnthalpyJPerKg,
+  liquidEntropyJPerKgK,
+  liquidHeatCapacityJPerKgK,
+  liquidSoundMPerS,
+  liquidVolumeM3PerKg,
+} from './water/liquid-water.ts';
+export {
+  latentHeatJPerKg,
+  saturatedAuxiliaryJPerKg,
+  saturatedPressurePa,
+  saturatedSlopePaPerK,
+  saturatedSteamDensityKgPerM3,
+  saturatedSteamEnthalpyJPerKg,
+  saturatedWaterDensityKgPerM3,
+  saturatedWaterEnthalpyJPerKg,
+} from './water/saturated-water.ts';
+export { saturationPressurePa, saturationTemperatureK } from './water/saturation.ts';
+export { ambientViscosityPaS, liquidViscosityPaS, viscosityPaS } from './water/viscosity.ts';
 export { litresToMilligrams, milligramsToLitres, waterDensityKgPerM3 } from './water/water-density.ts';
