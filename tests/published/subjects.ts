@@ -23,6 +23,7 @@ import { convert, roundFigure } from '../../src/ground/units/index.ts';
 import { CURVES } from './curves.ts';
 import { GUM } from './gum.ts';
 import { ELECTROLYSIS_HEAT_SOLUTION_BED } from './physics-brew.ts';
+import { GAUGING } from './physics-gauging.ts';
 import { STATISTICS } from './statistics.ts';
 import type { Subject } from './subject.ts';
 
@@ -52,6 +53,7 @@ export const SUBJECTS: Readonly<Record<string, Subject>> = {
   ...STATISTICS,
   ...CURVES,
   ...GUM,
+  ...GAUGING,
   ...ELECTROLYSIS_HEAT_SOLUTION_BED,
   cbrt: ofOne(cbrt),
   convert: (value = '', from = '', to = '') => convert(Number(value), from, to),
