@@ -60,4 +60,6 @@ export type DeskFindingCode =
   /** The count was begun on another day: asked about first. data: day, begunMs, nowMs, isClosed */
   | 'count-of-another-day'
   /** An office that the outpost file does not name. data: office, offices */
-  | 'office-unknown';
+  | 'office-unknown'
+  /** The outpost file does not tell what an expectation of condensate is made of. data: missing */
+  | 'no-condensate-expectation';
