@@ -1,7 +1,7 @@
 // Installs what package-lock.json names, when what is installed differs from it.
 import { spawn } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, lstatSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { SetupError, say } from './say.mjs';
 
@@ -9,14 +9,24 @@ const STAMP = 'node_modules/.waterwright-setup';
 
 /**
  * @param {string} root
- * @returns {boolean} whether the installed packages are those of the lockfile
+ * @returns {boolean} whether the installed packages are those of the lockfile, or not ours to install
  */
 export function packagesAreCurrent(root) {
   try {
+    if (areLent(root)) return true;
     return readFileSync(join(root, STAMP), 'utf8') === lockDigest(root);
   } catch {
     return false;
   }
+}
+
+/**
+ * A node_modules that is a link belongs to another folder: an install through it would empty that one.
+ * @param {string} root
+ * @returns {boolean}
+ */
+function areLent(root) {
+  return lstatSync(join(root, 'node_modules')).isSymbolicLink();
 }
 
 /**

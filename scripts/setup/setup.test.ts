@@ -2,6 +2,7 @@
 import { spawnSync } from 'node:child_process';
 import {
   cpSync,
+  lstatSync,
   mkdirSync,
   mkdtempSync,
   readdirSync,
@@ -81,6 +82,19 @@ test('a source that cannot be bundled is named with file and line, and the last 
   expect(stderr).toContain(`${MAIN}:2: Could not resolve "./nowhere.ts"`);
   expect(readFileSync(join(clone, 'dist/waterwright.js'))).toEqual(before);
   expect(readdirSync(join(clone, '.cache'))).toEqual([]);
+});
+
+test('packages that are lent by a link are never installed over, whatever the lockfile says', () => {
+  writeFileSync(
+    join(clone, 'package-lock.json'),
+    '{ "packages": { "node_modules/a": { "version": "1.0.0" } } }',
+  );
+  const { status, stderr } = setUp({ ...process.env, PATH: bareTools(), npm_execpath: '' });
+  expect({ status, stderr }).toEqual({
+    status: 0,
+    stderr: expect.stringMatching(/^Set up: the program is bundled/),
+  });
+  expect(lstatSync(join(clone, 'node_modules')).isSymbolicLink()).toBe(true);
 });
 
 test('the launcher finds its clone through symlinks, one of them relative', () => {

@@ -30,13 +30,15 @@ const files = readdirSync(folder)
     name,
     content: JSON.parse(readFileSync(join(folder, name), 'utf8')) as Table | Table[],
   }));
-const tables = files.flatMap(({ name, content }) =>
-  Array.isArray(content) ? [] : [{ name, table: content }],
+const all = files.flatMap(({ name, content }) =>
+  Array.isArray(content)
+    ? content.map((table) => ({ name, table, isAlone: false }))
+    : [{ name, table: content, isAlone: true }],
 );
-/** A file with a list of tables belongs to a room, whose own test runs it. */
-const ofRooms = files.flatMap(({ name, content }) =>
-  Array.isArray(content) ? content.map((table) => ({ name, table })) : [],
-);
+const isRunHere = ({ table, isAlone }: (typeof all)[number]): boolean => isAlone || table.subject in SUBJECTS;
+const tables = all.filter(isRunHere);
+/** Tables in a list whose subject is none of ours belong to a room, whose own test runs them. */
+const ofRooms = all.filter((each) => !isRunHere(each));
 
 /** How far off a value is, in the measure of the tolerance, and how far it may be. */
 function missOf(
@@ -53,10 +55,19 @@ function missOf(
     : { miss: difference / Math.abs(Number(expected)), most: tolerance.rel };
 }
 
+/** Digits in which a value agrees with the one printed; undefined for a text. A printed zero has no digits to agree in. */
+function digitsOf(value: number | string, expected: string): number | undefined {
+  const truth = Number(expected);
+  if (typeof value !== 'number' || truth === 0 || !Number.isFinite(truth)) return undefined;
+  const relative = Math.abs(value - truth) / Math.abs(truth);
+  return relative === 0 ? MOST_DIGITS : Math.min(MOST_DIGITS, Math.max(0, -Math.log10(relative)));
+}
+
+const MOST_DIGITS = 16;
 let rowsRun = 0;
 const worst: string[] = [];
 
-describe.each(tables)('$name', ({ name, table }) => {
+describe.each(tables)('$name, $table.subject, $table.unit', ({ name, table }) => {
   it('says where its values come from', () => {
     for (const text of [table.source, table.locator, table.unit]) expect(text.length).toBeGreaterThan(0);
     expect(['seen', 'memory', 'computed']).toContain(table.seen);
@@ -67,6 +78,7 @@ describe.each(tables)('$name', ({ name, table }) => {
     const subject = SUBJECTS[table.subject];
     if (subject === undefined) throw new Error(`${name}: no subject is called ${table.subject}`);
     let worstMiss = 0;
+    let digits: number | undefined;
     for (const row of table.rows) {
       const expected = row.at(-1) as string;
       const value = subject(...row.slice(0, -1));
@@ -74,10 +86,13 @@ describe.each(tables)('$name', ({ name, table }) => {
       // Not (miss <= most) also catches NaN.
       if (!(miss <= most)) expect.soft(`${value}, off by ${miss}`, row.join(' ')).toBe(expected);
       worstMiss = Math.max(worstMiss, miss);
+      const agreed = digitsOf(value, expected);
+      if (agreed !== undefined) digits = Math.min(digits ?? MOST_DIGITS, agreed);
       rowsRun += 1;
     }
+    const agreed = digits === undefined ? '' : `, ${digits.toFixed(1)} digits agreed at the worst`;
     worst.push(
-      `${table.subject}: ${table.rows.length} rows, worst ${worstMiss.toPrecision(3)} of ${JSON.stringify(table.tolerance)}`,
+      `${table.subject}: ${table.rows.length} rows, worst ${worstMiss.toPrecision(3)} of ${JSON.stringify(table.tolerance)}${agreed}`,
     );
   });
 });
@@ -106,5 +121,9 @@ it('looked at rows', () => {
 it('would see a value that is off', () => {
   expect(missOf(1.0000000000000002, '1', { ulp: 0.9 }).miss).toBeGreaterThan(0.9);
   expect(missOf(1.1, '1', { abs: 0.05 }).miss).toBeGreaterThan(0.05);
+  expect(digitsOf(1.01, '1')).toBeCloseTo(2, 6);
+  expect(digitsOf(1, '1')).toBe(MOST_DIGITS);
+  expect(digitsOf(0, '1')).toBe(0);
+  expect(digitsOf(1, '0')).toBeUndefined();
   expect(missOf('194 +/- 7 L', '194 +/- 6 L', { exact: true }).miss).toBe(1);
 });

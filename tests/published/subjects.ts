@@ -1,5 +1,8 @@
 // What the tables of published values are held against: a table's `subject` names one of these.
 import {
+  acos,
+  asin,
+  atan,
   cbrt,
   chanceFromState,
   cos,
@@ -20,7 +23,12 @@ import {
 } from '../../src/ground/maths/index.ts';
 import { saturationPressurePa, waterDensityKgPerM3 } from '../../src/ground/physics/index.ts';
 import { convert, roundFigure } from '../../src/ground/units/index.ts';
-import { PHYSICS_AIR } from './physics-air.ts';
+import { CURVES } from './curves.ts';
+import { GUM } from './gum.ts';
+import { PHYSICS_AIR, PHYSICS_AIR } from './physics-air.ts';
+import { ELECTROLYSIS_HEAT_SOLUTION_BED } from './physics-brew.ts';
+import { HOSE_AND_GAS } from './physics-flow.ts';
+import { PHYSICS_PROCESS } from './physics-process.ts';
 import { PHYSICS_WATER } from './physics-water.ts';
 import { STATISTICS } from './statistics.ts';
 import type { Subject } from './subject.ts';
@@ -49,6 +57,16 @@ const xoshiro: Subject = (...inputs) => {
 
 export const SUBJECTS: Readonly<Record<string, Subject>> = {
   ...STATISTICS,
+  acos: ofOne(acos),
+  asin: ofOne(asin),
+  atan: ofOne(atan),
+  ...CURVES,
+  ...GUM,
+  ...ELECTROLYSIS_HEAT_SOLUTION_BED,
+  ...PHYSICS_AIR,
+  ...PHYSICS_WATER,
+  ...HOSE_AND_GAS,
+  ...PHYSICS_PROCESS,
   ...PHYSICS_AIR,
   ...PHYSICS_WATER,
   cbrt: ofOne(cbrt),

@@ -21,3 +21,8 @@ it('says what, where, the range and the source', () => {
 it('says of an open end that it is open', () => {
   expect(new OutsideRange({ ...left, high: OPEN_END }).message).toContain('from 0 °C on');
 });
+
+it('says of a lower end that is outside itself that only above it is known', () => {
+  const fault = new OutsideRange({ ...left, lowIsOpen: true, value: 0, high: OPEN_END });
+  expect(fault.message).toBe('temperature of the water: known here above 0 °C, not at 0 (tanaka-2001)');
+});

@@ -9,6 +9,8 @@ export interface RangeLeft {
   readonly value: number;
   readonly unit: string;
   readonly low: number;
+  /** Whether the lower end itself is outside. */
+  readonly lowIsOpen?: boolean;
   /** `OPEN_END` where the source names no upper end. */
   readonly high: number;
   /** A key of `docs/sources.md`. */
@@ -21,8 +23,9 @@ export class OutsideRange extends RangeError {
 
   constructor(left: RangeLeft) {
     const { quantity, value, unit, low, high, source } = left;
-    const range = high === OPEN_END ? `from ${low} ${unit} on` : `from ${low} to ${high} ${unit}`;
-    super(`${quantity}: known here ${range}, not at ${value} (${source})`);
+    const from = left.lowIsOpen === true ? 'above' : 'from';
+    const to = high === OPEN_END ? ` ${unit}${from === 'from' ? ' on' : ''}` : ` to ${high} ${unit}`;
+    super(`${quantity}: known here ${from} ${low}${to}, not at ${value} (${source})`);
     this.name = 'OutsideRange';
     this.left = left;
   }
