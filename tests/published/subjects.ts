@@ -25,8 +25,7 @@ import { saturationPressurePa, waterDensityKgPerM3 } from '../../src/ground/phys
 import { convert, roundFigure } from '../../src/ground/units/index.ts';
 import { CURVES } from './curves.ts';
 import { GUM } from './gum.ts';
-import { PHYSICS_AIR, PHYSICS_AIR } from './physics-air.ts';
-import { ELECTROLYSIS_HEAT_SOLUTION_BED } from './physics-brew.ts';
+import { PHYSICS_AIR } from './physics-air.ts';
 import { HOSE_AND_GAS } from './physics-flow.ts';
 import { PHYSICS_PROCESS } from './physics-process.ts';
 import { PHYSICS_WATER } from './physics-water.ts';
@@ -62,9 +61,6 @@ export const SUBJECTS: Readonly<Record<string, Subject>> = {
   atan: ofOne(atan),
   ...CURVES,
   ...GUM,
-  ...ELECTROLYSIS_HEAT_SOLUTION_BED,
-  ...PHYSICS_AIR,
-  ...PHYSICS_WATER,
   ...HOSE_AND_GAS,
   ...PHYSICS_PROCESS,
   ...PHYSICS_AIR,
