@@ -275,6 +275,9 @@ const reckonings = {
   ),
   'reckon-refused': sample('A pressure above the lowest rating of the line.', () =>
     typedAfter('reckon-refused', 'reckon pressure --store R2 --over 150kPa'),
+  ),
+} satisfies Partial<Samples<DeskFindingCode>>;
+
 /** Asked for the condensate of a Holm whose outpost file lacks something. */
 async function askCondensate(lacking: string, text: string) {
   const desk = await deskOver(emptyBook('holm'));
