@@ -84,6 +84,73 @@ export {
   reversibleVoltageV,
   THERMONEUTRAL_VOLTAGE_V,
 } from './electrolysis/voltages.ts';
+export type { CabinChange, CabinPush, Receiver } from './gas/cabin-pressure.ts';
+export { cabinChange } from './gas/cabin-pressure.ts';
+export type { Compression, CompressorRun } from './gas/compressor.ts';
+export { compressionWork, compressorRun, outletTemperatureK, twoStageWork } from './gas/compressor.ts';
+export type { AirPush, FreeAir } from './gas/free-air.ts';
+export { freeAir } from './gas/free-air.ts';
+export type { ClosedGas } from './gas/gas-expansion.ts';
+export { expandedPa, expandedVolumeM3 } from './gas/gas-expansion.ts';
+export { storedEnergyJ } from './gas/stored-energy.ts';
+export { trappedWaterRisePa } from './gas/trapped-water.ts';
+export type { VesselWall, WallStress } from './gas/wall-stress.ts';
+export { thickWallHoopPa, thinWallStress } from './gas/wall-stress.ts';
+export type { BlowDownGauged, BlowDownInput, BlowDownTold } from './gauging/blow-down-gauging.ts';
+export { gaugeByBlowDown } from './gauging/blow-down-gauging.ts';
+export type { Charge, ChargeAsked, Rating } from './gauging/charge.ts';
+export { chargeVerdict, endPressurePa, tankAfterFallPa } from './gauging/charge.ts';
+export type { Combined, CombinedGauging, GaugingToCombine } from './gauging/combine-gaugings.ts';
+export { combineGaugings } from './gauging/combine-gaugings.ts';
+export type { BudgetShare } from './gauging/doubt-budget.ts';
+export { doubtBudget } from './gauging/doubt-budget.ts';
+export type { InjectionForeseen } from './gauging/foreseen-injection.ts';
+export { foreseenInjection } from './gauging/foreseen-injection.ts';
+export type {
+  InjectionDrawn,
+  InjectionGauged,
+  InjectionGroup,
+  InjectionInput,
+  InjectionReading,
+  InjectionReadings,
+  InjectionTerm,
+  InjectionTold,
+} from './gauging/gas-injection.ts';
+export { gasVolumeByInjectionM3, gaugeByInjection, injectionByDraws } from './gauging/gas-injection.ts';
+export { dissolvedShare, saturatedVapour, settlingTerm } from './gauging/gas-terms.ts';
+export type {
+  GaugingForeseen,
+  GaugingJudged,
+  StoreKnown,
+  UselessBecause,
+  WayOfGauging,
+  WorthOfGauging,
+} from './gauging/gauging-worth.ts';
+export { doubtAfterGauging, judgeGauging, worthOfGaugings } from './gauging/gauging-worth.ts';
+export {
+  frameMassKg,
+  massBesideFrameKg,
+  springStiffnessNPerM,
+  swingingMassKg,
+  swingPeriodS,
+} from './gauging/oscillation.ts';
+export type {
+  CalibratedBalance,
+  KnownSwing,
+  Weighed,
+  WeighingInput,
+  WeighingTold,
+} from './gauging/oscillation-weighing.ts';
+export { calibratedBalance, weighByOscillation } from './gauging/oscillation-weighing.ts';
+export type { StrokeInput, StrokesDrawn, StrokesTold } from './gauging/stroke-count.ts';
+export { volumeByStrokes } from './gauging/stroke-count.ts';
+export type { TankGroup, TankReading, TankTerm } from './gauging/tank-gas.ts';
+export type {
+  DisplacementGauged,
+  DisplacementInput,
+  DisplacementTold,
+} from './gauging/volume-displacement.ts';
+export { ADIABATIC_EXPONENT, gaugeByDisplacement } from './gauging/volume-displacement.ts';
 export type { BoilingMargin, EnthalpyOf } from './heat/enthalpy.ts';
 export { boilingMargin, plainEnthalpy, waterEnthalpyAt } from './heat/enthalpy.ts';
 export type { Freeze, Thaw } from './heat/freeze-and-thaw.ts';
@@ -100,6 +167,30 @@ export {
 } from './heat/ice.ts';
 export type { WarmWater } from './heat/mixed-temperature.ts';
 export { mixedTemperatureC, thermalGrowth } from './heat/mixed-temperature.ts';
+export type { BlowDown, QuadraticBlowDown } from './hose/blow-down.ts';
+export { blowDown, quadraticBlowDownSeconds } from './hose/blow-down.ts';
+export { coilCriticalReynolds, laminarCoilFactor, turbulentCoilFactor } from './hose/coil.ts';
+export type { BeforeValve } from './hose/coupling.ts';
+export { chokingDropPa, cvOfKv, kvForFlow, kvInSeries, kvOfCv, lossOfKv } from './hose/coupling.ts';
+export type { FlowVerdict } from './hose/flow-verdict.ts';
+export { flowVerdict } from './hose/flow-verdict.ts';
+export { colebrookFriction, haalandFriction, laminarFriction, serghidesFriction } from './hose/friction.ts';
+export type { FlowRegime, HoseWall } from './hose/friction-law.ts';
+export { frictionFactor } from './hose/friction-law.ts';
+export type { HoseCoefficient, HosePrior, HoseRun } from './hose/hose-coefficient.ts';
+export { HOSE_PRIOR, hoseCoefficient } from './hose/hose-coefficient.ts';
+export type { FlowingWater, HoseLine } from './hose/hose-line.ts';
+export { lineVolumeM3 } from './hose/hose-line.ts';
+export type { PushDanger, TimeBand } from './hose/limit-times.ts';
+export { limitSeconds, pushBand } from './hose/limit-times.ts';
+export type { FlowInLine } from './hose/pressure-drop.ts';
+export { columnPa, lineDrop } from './hose/pressure-drop.ts';
+export type { Push, PushOutcome, PushSource } from './hose/push-course.ts';
+export { drivingPa, pushedAfter, pushTime, reachableM3 } from './hose/push-course.ts';
+export type { RegulatedPush } from './hose/regulated-push.ts';
+export { pushFlow, regulatedPush } from './hose/regulated-push.ts';
+export type { NeverPushedOut } from './hose/remainder.ts';
+export { neverPushedOut } from './hose/remainder.ts';
 export { atomsOf, FARADAY_C_PER_MOL, molarMassKgPerMol } from './molar.ts';
 export type { RangeLeft } from './outside-range.ts';
 export { OPEN_END, OutsideRange } from './outside-range.ts';
