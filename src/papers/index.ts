@@ -4,6 +4,13 @@ export type { BegunSheet, CheckedSheet, CopiedSheet, ImportedSheet } from './she
 export { type Band, bandWithin } from './sheets/band.ts';
 export type { BookLine, BookSheet, KeptSheet } from './sheets/book.ts';
 export type {
+  CondensateFound,
+  CondensateLine,
+  CondensateRun,
+  CondensateSheet,
+  CondensateVerdict,
+} from './sheets/condensate.ts';
+export type {
   CountedPart,
   CountedStore,
   CountItem,
@@ -62,6 +69,7 @@ export {
 export { saidAge, saidKnown } from './text/age.ts';
 export { bookText } from './text/book.ts';
 export { commandsIn, firstThought } from './text/commands.ts';
+export { condensateText } from './text/condensate.ts';
 export { countResultText, countSheetText, countTakenText } from './text/count.ts';
 export { findingsText } from './text/findings.ts';
 export { seriesOf } from './text/ids.ts';

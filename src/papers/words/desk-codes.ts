@@ -82,4 +82,6 @@ export type DeskFindingCode =
    * over-rating: wouldKPa, ratingKPa, what · rating-missing: what · charge-too-high: endKPa, ratingKPa, safeBottleKPa ·
    * above-maximum: wantedMgPerL, maximumMgPerL · coil-not-told: missing · unequal-lists: list, count, volumes
    */
-  | 'reckon-refused';
+  | 'reckon-refused'
+  /** The outpost file does not tell what an expectation of condensate is made of. data: missing */
+  | 'no-condensate-expectation';
