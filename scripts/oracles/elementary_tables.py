@@ -4,7 +4,7 @@
 Run from the project's root: python3 scripts/oracles/elementary_tables.py
 The tables are committed; this shows where each number comes from, and makes the same files again.
 """
-from mpmath import mp, mpf, exp, log, erfc, sqrt, pi, matrix, lu_solve, cos
+from mpmath import mp, mpf, exp, log, erfc, sqrt, pi, matrix, lu_solve, cos, atan
 
 mp.dps = 60
 HEAD = "// {0}\n// Made by scripts/oracles/elementary_tables.py; a pair is a double and the double nearest to what it leaves over.\n// biome-ignore-all lint/suspicious/noApproximativeNumericConstant: a table stays as it was made\n"
@@ -107,6 +107,20 @@ def circle_table():
     )
 
 
+def inverse_circle_table():
+    angles = []
+    for step in range(33):
+        angles.extend(pair(atan(mpf(step) / 32)))
+    write(
+        "src/ground/maths/inverse-circle-table.ts",
+        "Constants of the arc functions: the angles whose tangents are 0/32 to 32/32, and a right angle.",
+        [
+            array("anglesOfTangents", "atan(k/32) for k = 0 to 32, as pairs.", angles, 2),
+            array("rightAngle", "π/2 as a pair.", list(pair(pi / 2)), 2),
+        ],
+    )
+
+
 def fit(function, middle, half, degree):
     """Coefficients in (x - middle) of the polynomial through the Chebyshev points of the interval."""
     count = degree + 1
@@ -157,4 +171,5 @@ def erfc_table():
 exp_table()
 log_table()
 circle_table()
+inverse_circle_table()
 erfc_table()

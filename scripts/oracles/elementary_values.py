@@ -55,6 +55,9 @@ def cases(name, count, chance):
         "log10": lambda: chance.choice([abs(any_double(chance)) or 1.0, chance.uniform(0.5, 2)]),
         "sin": lambda: signed(chance, spread(chance, -40, chance.choice([3, 20, 1000]))),
         "cos": lambda: signed(chance, spread(chance, -40, chance.choice([3, 20, 1000]))),
+        "atan": lambda: signed(chance, spread(chance, -40, chance.choice([3, 20, 1000]))),
+        "asin": lambda: signed(chance, chance.choice([chance.random(), spread(chance, -40, -1), 1 - spread(chance, -50, -2)])),
+        "acos": lambda: signed(chance, chance.choice([chance.random(), spread(chance, -40, -1), 1 - spread(chance, -50, -2)])),
         "tanh": lambda: signed(chance, spread(chance, -40, 4)),
         "erf": lambda: signed(chance, spread(chance, -40, 2)),
         "erfc": lambda: chance.choice([chance.uniform(-6, 27), signed(chance, spread(chance, -40, 2))]),
@@ -83,6 +86,9 @@ def hard(name):
     rows = [x / 256 for x in range(181, 363, 9)]
     angles = [x for k in (1, 2, 3, 4, 10, 22, 355, 710, 103993, 600000) for x in neighbours(k * math.pi / 2, 1)]
     huge = [math.ldexp(6381956970095103, 797), math.ldexp(5, 500), 1e22, 1e308, LARGEST, 999999.9, 1000000.1, math.pi / 4]
+    tangents = [y for k in (1, 2, 3, 5, 8, 16, 31, 32, 33, 63) for x in (k / 64, 64 / k) for y in neighbours(x, 1)]
+    near_end = [1.0] + [1 - 2.0**-k for k in (1, 2, 8, 20, 30, 45, 53)] + [math.sqrt(0.5), math.sqrt(0.75), 0.5]
+    arcs = both + near_end + [-x for x in near_end]
     grid = [0.5, 1.0, 2.0, 4.0, 8.0, 0.53125, 1.0625, 3.875, 7.75]
     return {
         "exp": both + steps + neighbours(709.782712893384, 1)[:1] + [-708.4, -720.3, -744.5, -745.1332191019411, 709.1, 1.0, -1.0],
@@ -92,6 +98,9 @@ def hard(name):
         "log10": everywhere + near_one + rows + [10.0**k for k in range(-5, 23)] + [LARGEST],
         "sin": both + angles + huge,
         "cos": both + angles + huge,
+        "atan": both + tangents + [-x for x in tangents] + [2.0**53, 2.0**54, 1e17, 1e300, LARGEST, -LARGEST, 3.0, 1e6],
+        "asin": arcs,
+        "acos": arcs,
         "tanh": both + [1e-9, 1.0001e-9, 0.35, 0.55, 1.0, -1.0, 18.9, 19.5, 20.0, 25.0],
         "erf": both + [y for x in grid for y in neighbours(x, 1)] + [1e-140, 1.1e-140, 5.9, 6.1, -0.5, 0.4999],
         "erfc": both + [y for x in grid for y in neighbours(x, 1)] + [-0.5, -0.4999, -5.9, 26.5, 26.54, 27.2, 15.0, 20.0],
@@ -120,6 +129,9 @@ FUNCTIONS = {
     "cbrt": (lambda x: mpmath.sign(x) * mpmath.cbrt(abs(x)), 1),
     "sin": (mpmath.sin, 1),
     "cos": (mpmath.cos, 1),
+    "atan": (mpmath.atan, 1),
+    "asin": (mpmath.asin, 1),
+    "acos": (mpmath.acos, 1),
     "tanh": (mpmath.tanh, 1),
     "erf": (mpmath.erf, 1),
     "erfc": (mpmath.erfc, 1),
@@ -148,7 +160,7 @@ def quantile(p):
 
 def true_value(name, inputs):
     # Angles of any size and sums near 1 need the digits of the input's whole range.
-    mp.dps = 800 if name in ("sin", "cos", "expm1", "log1p", "normalQuantile", "erf", "pow", "tanh") and wants_more(name, inputs) else 80
+    mp.dps = 800 if name in ("sin", "cos", "expm1", "log1p", "normalQuantile", "erf", "pow", "tanh", "atan", "asin", "acos") and wants_more(name, inputs) else 80
     exact = [mpf(x) for x in inputs]
     value = quantile(exact[0]) if name == "normalQuantile" else FUNCTIONS[name][0](*exact)
     return mpmath.nstr(value, DIGITS, strip_zeros=True)

@@ -1,4 +1,4 @@
-// Runs every @example of the physics whose functions the room gives out: what it says after // is what comes out.
+// Runs every @example of these subjects of the physics: what it says after // is what comes out.
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
@@ -6,10 +6,12 @@ import * as physics from '../../src/ground/physics/index.ts';
 import * as units from '../../src/ground/units/index.ts';
 
 const ROOM = join(import.meta.dirname, '../../src/ground/physics');
+/** The other subjects need an air or a gas made first, scald times are not given out; tests of their own run their examples. */
+const SUBJECTS = /^(bed|electrolysis|gas|heat|hose|solution|water)\/(?!scald)|^molar\.ts/;
 const words: Readonly<Record<string, unknown>> = { ...units, ...physics };
 
 const examples = readdirSync(ROOM, { recursive: true, encoding: 'utf8' })
-  .filter((path) => path.endsWith('.ts') && !path.endsWith('.test.ts'))
+  .filter((path) => SUBJECTS.test(path) && path.endsWith('.ts') && !path.endsWith('.test.ts'))
   .flatMap((path) => examplesIn(path, readFileSync(join(ROOM, path), 'utf8')));
 
 /** An example may go on over lines of the comment; it ends with // and the figure. */
@@ -17,11 +19,11 @@ function examplesIn(
   path: string,
   text: string,
 ): readonly { path: string; code: string; figure: string; isCut: boolean }[] {
-  return [...text.matchAll(/@example ((?:(?!\*\/|@)[\s\S])*?)\s*\/\/ (-?\d[\d.e+-]*)(…?)/g)].map(
+  return [...text.matchAll(/@example ((?:(?!\*\/|@)[\s\S])*?)\s*\/\/ (-?\d[\d_.e+-]*)(…?)/g)].map(
     ([, code = '', figure = '', cut = '']) => ({
       path,
       code: code.replace(/\n\s*\* ?/g, ' '),
-      figure,
+      figure: figure.replaceAll('_', ''),
       isCut: cut !== '',
     }),
   );
@@ -43,5 +45,5 @@ it.each(examples)('$path: $code gives $figure', ({ code, figure, isCut }) => {
 });
 
 it('has found examples', () => {
-  expect(examples.length).toBeGreaterThanOrEqual(10);
+  expect(examples.length).toBeGreaterThanOrEqual(40);
 });

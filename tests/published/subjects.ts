@@ -1,5 +1,8 @@
 // What the tables of published values are held against: a table's `subject` names one of these.
 import {
+  acos,
+  asin,
+  atan,
   cbrt,
   chanceFromState,
   cos,
@@ -22,8 +25,11 @@ import { saturationPressurePa, waterDensityKgPerM3 } from '../../src/ground/phys
 import { convert, roundFigure } from '../../src/ground/units/index.ts';
 import { CURVES } from './curves.ts';
 import { GUM } from './gum.ts';
-import { ELECTROLYSIS_HEAT_SOLUTION_BED } from './physics-brew.ts';
+import { PHYSICS_AIR } from './physics-air.ts';
+import { HOSE_AND_GAS } from './physics-flow.ts';
 import { GAUGING } from './physics-gauging.ts';
+import { PHYSICS_PROCESS } from './physics-process.ts';
+import { PHYSICS_WATER } from './physics-water.ts';
 import { STATISTICS } from './statistics.ts';
 import type { Subject } from './subject.ts';
 
@@ -51,10 +57,16 @@ const xoshiro: Subject = (...inputs) => {
 
 export const SUBJECTS: Readonly<Record<string, Subject>> = {
   ...STATISTICS,
+  acos: ofOne(acos),
+  asin: ofOne(asin),
+  atan: ofOne(atan),
   ...CURVES,
   ...GUM,
   ...GAUGING,
-  ...ELECTROLYSIS_HEAT_SOLUTION_BED,
+  ...HOSE_AND_GAS,
+  ...PHYSICS_AIR,
+  ...PHYSICS_PROCESS,
+  ...PHYSICS_WATER,
   cbrt: ofOne(cbrt),
   convert: (value = '', from = '', to = '') => convert(Number(value), from, to),
   cos: ofOne(cos),

@@ -5,12 +5,31 @@ import { cos, sin } from './circle.ts';
 import { erf, erfc } from './error-function.ts';
 import { exp, expm1 } from './exponential.ts';
 import { tanh } from './hyperbolic.ts';
+import { acos, asin, atan } from './inverse-circle.ts';
 import { log, log1p, log10 } from './logarithm.ts';
 import { normalCdf, normalQuantile } from './normal-distribution.ts';
 import { cbrt, pow } from './power.ts';
 
 const inf = Number.POSITIVE_INFINITY;
 const tiny = Number.MIN_VALUE;
+
+const everyFunction = [
+  exp,
+  expm1,
+  log,
+  log1p,
+  log10,
+  sin,
+  cos,
+  asin,
+  acos,
+  atan,
+  tanh,
+  erf,
+  erfc,
+  normalCdf,
+  cbrt,
+];
 
 describe('edges', () => {
   it.each<[string, (x: number) => number, readonly (readonly [number, number])[]]>([
@@ -106,6 +125,44 @@ describe('edges', () => {
       ],
     ],
     [
+      'atan',
+      atan,
+      [
+        [0, 0],
+        [-0, -0],
+        [1, Math.PI / 4],
+        [-1, -Math.PI / 4],
+        [inf, Math.PI / 2],
+        [-inf, -Math.PI / 2],
+        [tiny, tiny],
+      ],
+    ],
+    [
+      'asin',
+      asin,
+      [
+        [0, 0],
+        [-0, -0],
+        [1, Math.PI / 2],
+        [-1, -Math.PI / 2],
+        [1.0000000000000002, Number.NaN],
+        [-inf, Number.NaN],
+        [-tiny, -tiny],
+      ],
+    ],
+    [
+      'acos',
+      acos,
+      [
+        [0, Math.PI / 2],
+        [1, 0],
+        [-1, Math.PI],
+        [tiny, Math.PI / 2],
+        [-1.0000000000000002, Number.NaN],
+        [inf, Number.NaN],
+      ],
+    ],
+    [
       'tanh',
       tanh,
       [
@@ -181,7 +238,7 @@ describe('edges', () => {
   });
 
   it('give NaN for NaN', () => {
-    for (const run of [exp, expm1, log, log1p, log10, sin, cos, tanh, erf, erfc, normalCdf, cbrt]) {
+    for (const run of everyFunction) {
       expect(run(Number.NaN)).toBeNaN();
     }
   });
@@ -247,7 +304,7 @@ describe('relations', () => {
   it('odd and even', () => {
     fc.assert(
       fc.property(anyNumber, (x) => {
-        for (const odd of [sin, tanh, erf, cbrt]) expect(odd(-x)).toBe(-odd(x));
+        for (const odd of [sin, tanh, erf, cbrt, atan]) expect(odd(-x)).toBe(-odd(x));
         expect(cos(-x)).toBe(cos(x));
       }),
     );
@@ -266,6 +323,15 @@ describe('relations', () => {
         near(normalCdf(normalQuantile(p)), p, 2000),
       ),
     );
+  });
+
+  it('an arc undoes its function, and the arcs of sine and cosine make a right angle together', () => {
+    const share = fc.double({ noNaN: true, min: -1, max: 1 });
+    fc.assert(fc.property(share, (x) => near(sin(asin(x)), x, 3)));
+    fc.assert(fc.property(share, (x) => Math.abs(cos(acos(x)) - x) < 4e-16));
+    fc.assert(fc.property(share, (x) => Math.abs(asin(x) + acos(x) - Math.PI / 2) < 5e-16));
+    fc.assert(fc.property(anyNumber, (x) => near(sin(atan(x)) * Math.sqrt(1 + x * x), x, 4)));
+    fc.assert(fc.property(positive, (x) => near(atan(x) + atan(1 / x), Math.PI / 2, 3)));
   });
 
   it('sin² + cos² = 1, erf + erfc = 1, the two tails of the normal together 1', () => {
@@ -295,6 +361,9 @@ describe('relations', () => {
     ['normalCdf', normalCdf, -38, 8, 1],
     ['normalQuantile', normalQuantile, 1e-9, 1 - 1e-9, 1],
     ['tanh', tanh, -20, 20, 1],
+    ['atan', atan, -40, 40, 1],
+    ['asin', asin, -1, 1, 1],
+    ['acos', acos, -1, 1, -1],
     ['cbrt', cbrt, -100, 100, 1],
   ])('%s never turns back, also where one piece of it meets the next', (_name, run, from, to, way) => {
     const steps = 20_000;

@@ -1,5 +1,6 @@
 // The density of pure water near room temperature, and the way between litres and milligrams at a stated density.
 import { convertAtDensity, type Milligram, milligrams } from '../../units/index.ts';
+import { OutsideRange } from '../outside-range.ts';
 
 const shiftC = 3.983035;
 const secondC = 301.797;
@@ -17,14 +18,20 @@ const greatestKgPerM3 = 999.97495;
  *
  * @param temperatureC °C, 0 to 40.
  * @returns kg/m3; its standard uncertainty is about 0.001 kg/m3.
- * @throws RangeError outside 0 to 40 °C and for NaN: the equation is not carried on beyond its range.
+ * @throws OutsideRange outside 0 to 40 °C and for NaN: the equation is not carried on beyond its range.
  * @source tanaka-2001 (equation 1)
  * @example waterDensityKgPerM3(20) // 998.2067
  */
 export function waterDensityKgPerM3(temperatureC: number): number {
-  if (!(temperatureC >= 0 && temperatureC <= 40)) {
-    throw new RangeError(`the density of water is known here from 0 to 40 °C, not at ${temperatureC}`);
-  }
+  if (!(temperatureC >= 0 && temperatureC <= 40))
+    throw new OutsideRange({
+      quantity: 'temperature of the water',
+      value: temperatureC,
+      unit: '°C',
+      low: 0,
+      high: 40,
+      source: 'tanaka-2001',
+    });
   const fromGreatestC = temperatureC - shiftC;
   const lowering =
     (fromGreatestC * fromGreatestC * (temperatureC + secondC)) / (dividerC2 * (temperatureC + thirdC));
