@@ -1,6 +1,7 @@
 // Table of all that the physics is held against; a subject brings its list in a file of its own.
 import { BED_ORACLES } from './bed.ts';
 import { FLOW_ORACLES } from './flow.ts';
+import { GAUGING_ORACLES } from './gauging.ts';
 import { HEAT_ORACLES } from './heat.ts';
 import type { Oracle } from './oracle.ts';
 import { SOLUTION_ORACLES } from './solution.ts';
@@ -9,6 +10,7 @@ import { WATER_ORACLES } from './water.ts';
 export const ORACLES: readonly Oracle[] = [
   ...BED_ORACLES,
   ...FLOW_ORACLES,
+  ...GAUGING_ORACLES,
   ...HEAT_ORACLES,
   ...SOLUTION_ORACLES,
   ...WATER_ORACLES,

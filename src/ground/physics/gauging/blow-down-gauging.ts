@@ -7,13 +7,12 @@ import {
   stayGas,
   stayTank,
   TANK_GROUPS,
-  TANK_TERMS,
   type TankGroup,
   type TankReading,
   type TankTerm,
   tankGas,
+  tankTerms,
   waterBeside,
-  withTerms,
 } from './tank-gas.ts';
 
 export type BlowDownInput = TankReading | TankTerm | 'tankM3' | 'drawnM3';
@@ -53,7 +52,7 @@ function gasBefore<Value>(on: Arithmetic<Value>, x: Readonly<Record<BlowDownInpu
  * @example gaugeByBlowDown(told).waterM3.value
  */
 export function gaugeByBlowDown(told: BlowDownTold): BlowDownGauged {
-  const inputs = withTerms<BlowDownInput, TankTerm>(told, TANK_TERMS);
+  const inputs: Record<BlowDownInput, Doubted> = { ...told, ...tankTerms(told) };
   stayBlowDown(told, inputs.vapourPa.value);
   const { outputs } = propagateTogether({
     inputs,
@@ -65,7 +64,7 @@ export function gaugeByBlowDown(told: BlowDownTold): BlowDownGauged {
   });
   const budget = doubtBudget<BlowDownInput, TankGroup | 'drawn'>(outputs.waterM3, {
     ...TANK_GROUPS,
-    drawn: ['drawnM3'],
+    drawnM3: 'drawn',
   });
   return { ...outputs, budget };
 }
@@ -73,8 +72,8 @@ export function gaugeByBlowDown(told: BlowDownTold): BlowDownGauged {
 function stayBlowDown(told: BlowDownTold, vapourPa: number): void {
   const { tankBeforePa, tankAfterPa, tankBeforeK, tankAfterK, tankM3, drawnM3 } = told;
   const source = 'ideal-gas';
-  stayGas('tank before', { pressurePa: tankBeforePa.value, temperatureK: tankBeforeK.value });
-  stayGas('tank after', { pressurePa: tankAfterPa.value, temperatureK: tankAfterK.value });
+  stayGas('tank before', tankBeforePa.value, tankBeforeK.value);
+  stayGas('tank after', tankAfterPa.value, tankAfterK.value);
   stayTank({ tankM3: tankM3.value, vapourPa, leastPa: Math.min(tankBeforePa.value, tankAfterPa.value) });
   stayAboveZero({ quantity: 'amount drawn', value: drawnM3.value, unit: 'm³', source });
   const fall =

@@ -13,21 +13,29 @@ export interface BudgetShare<Group extends string> {
 /**
  * The shares of a propagated result, gathered by groups, the largest first. What two inputs of two groups make together is
  * halved between them.
- * @param groups every input in one group; an input that is in none counts nowhere
+ * @param groupOf the group of every input
  * @source gum, 5.1.2 and 5.2.2: the terms of the sum
- * @example doubtBudget(gauged.waterM3, { tank: ['tankM3'], pressure: ['tankBeforePa', 'tankAfterPa'] })[0].of // 'tank'
+ * @example doubtBudget(gauged.waterM3, { tankM3: 'tank', tankBeforePa: 'pressure', tankAfterPa: 'pressure' })[0].of // 'tank'
  */
 export function doubtBudget<Name extends string, Group extends string>(
   { u, parts, pairs }: Propagated<Name>,
-  groups: Readonly<Record<Group, readonly Name[]>>,
+  groupOf: Readonly<Record<Name, Group>>,
 ): readonly BudgetShare<Group>[] {
-  const names = Object.keys(groups) as Group[];
-  const budget = names.map((group): BudgetShare<Group> => {
-    const isIn = (name: Name): boolean => groups[group].includes(name);
-    let share = 0;
-    for (const part of parts) if (isIn(part.of)) share += part.share;
-    for (const pair of pairs) share += (pair.share * pair.of.filter(isIn).length) / 2;
-    return { of: group, u: u * Math.sqrt(Math.max(0, share)), share };
+  const groups: Group[] = [];
+  const shares: number[] = [];
+  const add = (name: Name, share: number): void => {
+    const group = groupOf[name];
+    const at = groups.indexOf(group);
+    if (at < 0) {
+      groups.push(group);
+      shares.push(share);
+    } else shares[at] = (shares[at] as number) + share;
+  };
+  for (const { of, share } of parts) add(of, share);
+  for (const { of, share } of pairs) for (const each of of) add(each, share / 2);
+  const budget = groups.map((of, at) => {
+    const share = shares[at] as number;
+    return { of, u: u * Math.sqrt(Math.max(0, share)), share };
   });
   return budget.sort((a, b) => b.share - a.share);
 }

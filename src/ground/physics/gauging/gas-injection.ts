@@ -14,17 +14,16 @@ import { OPEN_END } from '../outside-range.ts';
 import { stayAboveZero, stayWithin } from '../stay-within.ts';
 import { type BudgetShare, doubtBudget } from './doubt-budget.ts';
 import {
+  NOTHING,
   stayGas,
   stayTank,
   TANK_GROUPS,
-  TANK_TERMS,
   type TankGroup,
   type TankReading,
   type TankTerm,
   tankGas,
   truePressure,
   waterBeside,
-  withTerms,
 } from './tank-gas.ts';
 
 /** What is read, all pressures absolute, each gas at its own temperature. */
@@ -53,30 +52,17 @@ export type InjectionTerm =
 
 export type InjectionInput = InjectionReading | InjectionTerm;
 
-const INJECTION_TERMS: readonly InjectionTerm[] = [
-  ...TANK_TERMS,
-  'bottleGaugeOffsetPa',
-  'bottleGaugeGain',
-  'bottleThermometerK',
-  'complianceM3PerPa',
-  'lostShare',
-  'unsettledK',
-];
-
 export type InjectionGroup = TankGroup | 'bottle';
 
-const INJECTION_GROUPS: Readonly<Record<InjectionGroup, readonly InjectionInput[]>> = {
-  tank: [...TANK_GROUPS.tank, 'complianceM3PerPa'],
-  bottle: ['bottleM3'],
-  pressure: [
-    ...TANK_GROUPS.pressure,
-    ...(['bottleBeforePa', 'bottleAfterPa', 'bottleGaugeOffsetPa', 'bottleGaugeGain'] as const),
-  ],
-  temperature: [
-    ...TANK_GROUPS.temperature,
-    ...(['bottleBeforeK', 'bottleAfterK', 'bottleThermometerK', 'unsettledK'] as const),
-  ],
-  gas: [...TANK_GROUPS.gas, 'lostShare'],
+const INJECTION_GROUPS: Readonly<Record<InjectionInput, InjectionGroup>> = {
+  ...TANK_GROUPS,
+  complianceM3PerPa: 'tank',
+  bottleM3: 'bottle',
+  ...{ bottleBeforePa: 'pressure', bottleAfterPa: 'pressure' },
+  ...{ bottleGaugeOffsetPa: 'pressure', bottleGaugeGain: 'pressure' },
+  ...{ bottleBeforeK: 'temperature', bottleAfterK: 'temperature' },
+  ...{ bottleThermometerK: 'temperature', unsettledK: 'temperature' },
+  lostShare: 'gas',
 };
 
 type Values<Value> = Readonly<Record<InjectionInput, Value>>;
@@ -98,6 +84,13 @@ function gasVolume<Value>(on: Arithmetic<Value>, x: Values<Value>, isOneGauge: b
   return on.over(on.minus(stayed, on.times(grown, after)), on.minus(after, before));
 }
 
+const NO_TERMS: Readonly<Record<InjectionTerm, number>> = {
+  ...{ vapourPa: 0, seatingM3: 0, solidsM3: 0, lineM3: 0 },
+  ...{ tankGaugeOffsetPa: 0, tankGaugeGain: 0, tankThermometerK: 0 },
+  ...{ bottleGaugeOffsetPa: 0, bottleGaugeGain: 0, bottleThermometerK: 0 },
+  ...{ complianceM3PerPa: 0, lostShare: 0, unsettledK: 0 },
+};
+
 export type InjectionReadings = Readonly<Record<Exclude<InjectionReading, 'tankM3'>, number>> & {
   /** Vapour in the tank's gas, Pa; absent: the gas is dry. */
   readonly vapourPa?: number;
@@ -118,28 +111,29 @@ export type InjectionReadings = Readonly<Record<Exclude<InjectionReading, 'tankM
  * }) // 0.0400
  */
 export function gasVolumeByInjectionM3(readings: InjectionReadings): number {
-  const x = {} as Record<InjectionInput, number>;
-  for (const term of INJECTION_TERMS) x[term] = 0;
-  Object.assign(x, readings);
+  const x = { ...NO_TERMS, tankM3: Number.NaN, ...readings };
   stayInjection(x);
   return gasVolume(NUMBERS, x, false);
 }
 
-function stayInjection(x: Readonly<Record<Exclude<InjectionInput, 'tankM3'>, number>>): void {
-  const source = 'ideal-gas';
-  stayAboveZero({ quantity: 'volume of the bottle', value: x.bottleM3, unit: 'm³', source });
-  stayGas('bottle before', { pressurePa: x.bottleBeforePa, temperatureK: x.bottleBeforeK });
-  stayGas('bottle after', { pressurePa: x.bottleAfterPa, temperatureK: x.bottleAfterK });
-  stayGas('tank before', { pressurePa: x.tankBeforePa, temperatureK: x.tankBeforeK });
-  stayGas('tank after', { pressurePa: x.tankAfterPa, temperatureK: x.tankAfterK });
-  const rises = {
-    'gas that left the bottle, as a fall of p/T':
-      x.bottleBeforePa / x.bottleBeforeK - x.bottleAfterPa / x.bottleAfterK,
-    'gas that came into the tank, as a rise of p/T':
-      (x.tankAfterPa - x.vapourPa) / x.tankAfterK - (x.tankBeforePa - x.vapourPa) / x.tankBeforeK,
-  };
-  for (const [quantity, value] of Object.entries(rises))
-    stayWithin({ quantity, value, unit: 'Pa/K', low: 0, lowIsOpen: true, high: OPEN_END, source });
+type Looked = Readonly<Record<Exclude<InjectionReading, 'tankM3'> | 'vapourPa', number>>;
+
+function stayInjection(x: Looked): void {
+  if (!(x.bottleM3 > 0))
+    stayAboveZero({ quantity: 'volume of the bottle', value: x.bottleM3, unit: 'm³', source: 'ideal-gas' });
+  stayGas('bottle before', x.bottleBeforePa, x.bottleBeforeK);
+  stayGas('bottle after', x.bottleAfterPa, x.bottleAfterK);
+  stayGas('tank before', x.tankBeforePa, x.tankBeforeK);
+  stayGas('tank after', x.tankAfterPa, x.tankAfterK);
+  const fell = x.bottleBeforePa / x.bottleBeforeK - x.bottleAfterPa / x.bottleAfterK;
+  stayPassed('gas that left the bottle, as a fall of p/T', fell);
+  const rose = (x.tankAfterPa - x.vapourPa) / x.tankAfterK - (x.tankBeforePa - x.vapourPa) / x.tankBeforeK;
+  stayPassed('gas that came into the tank, as a rise of p/T', rose);
+}
+
+function stayPassed(quantity: string, value: number): void {
+  if (value > 0 && value < OPEN_END) return;
+  stayWithin({ quantity, value, unit: 'Pa/K', low: 0, lowIsOpen: true, high: OPEN_END, source: 'ideal-gas' });
 }
 
 /** Readings with their doubts. `bottleAfterPa: 'as the tank'`: the two stand open to each other, and one gauge reads both. */
@@ -179,16 +173,56 @@ export function gaugeByInjection(told: InjectionTold): InjectionGauged {
   return { ...outputs, budget: doubtBudget(outputs.waterM3, INJECTION_GROUPS) };
 }
 
+function stayTold(inputs: Readonly<Record<InjectionInput, Doubted>>): void {
+  const tankBeforePa = inputs.tankBeforePa.value;
+  const tankAfterPa = inputs.tankAfterPa.value;
+  const vapourPa = inputs.vapourPa.value;
+  stayInjection({
+    vapourPa,
+    bottleM3: inputs.bottleM3.value,
+    bottleBeforePa: inputs.bottleBeforePa.value,
+    bottleAfterPa: inputs.bottleAfterPa.value,
+    bottleBeforeK: inputs.bottleBeforeK.value,
+    bottleAfterK: inputs.bottleAfterK.value,
+    tankBeforePa,
+    tankAfterPa,
+    tankBeforeK: inputs.tankBeforeK.value,
+    tankAfterK: inputs.tankAfterK.value,
+  });
+  stayTank({ tankM3: inputs.tankM3.value, vapourPa, leastPa: Math.min(tankBeforePa, tankAfterPa) });
+}
+
 /** All inputs, looked at, and whether one gauge read where bottle and tank met. */
 function injectionInputs(told: InjectionTold) {
   const isOneGauge = told.bottleAfterPa === 'as the tank';
   const bottleAfterPa = told.bottleAfterPa === 'as the tank' ? told.tankAfterPa : told.bottleAfterPa;
-  const inputs = withTerms<InjectionInput, InjectionTerm>({ ...told, bottleAfterPa }, INJECTION_TERMS);
-  const values = {} as Record<InjectionInput, number>;
-  for (const name of Object.keys(inputs) as InjectionInput[]) values[name] = inputs[name].value;
-  stayInjection(values);
-  const leastPa = Math.min(values.tankBeforePa, values.tankAfterPa);
-  stayTank({ tankM3: values.tankM3, vapourPa: values.vapourPa, leastPa });
+  // Written out, and not gathered: every gauging has the same shape, so that a thousand of them cost little.
+  const inputs: Record<InjectionInput, Doubted> = {
+    tankM3: told.tankM3,
+    bottleM3: told.bottleM3,
+    bottleBeforePa: told.bottleBeforePa,
+    bottleAfterPa,
+    bottleBeforeK: told.bottleBeforeK,
+    bottleAfterK: told.bottleAfterK,
+    tankBeforePa: told.tankBeforePa,
+    tankAfterPa: told.tankAfterPa,
+    tankBeforeK: told.tankBeforeK,
+    tankAfterK: told.tankAfterK,
+    vapourPa: told.vapourPa ?? NOTHING,
+    seatingM3: told.seatingM3 ?? NOTHING,
+    solidsM3: told.solidsM3 ?? NOTHING,
+    lineM3: told.lineM3 ?? NOTHING,
+    tankGaugeOffsetPa: told.tankGaugeOffsetPa ?? NOTHING,
+    tankGaugeGain: told.tankGaugeGain ?? NOTHING,
+    tankThermometerK: told.tankThermometerK ?? NOTHING,
+    bottleGaugeOffsetPa: told.bottleGaugeOffsetPa ?? NOTHING,
+    bottleGaugeGain: told.bottleGaugeGain ?? NOTHING,
+    bottleThermometerK: told.bottleThermometerK ?? NOTHING,
+    complianceM3PerPa: told.complianceM3PerPa ?? NOTHING,
+    lostShare: told.lostShare ?? NOTHING,
+    unsettledK: told.unsettledK ?? NOTHING,
+  };
+  stayTold(inputs);
   return { inputs, isOneGauge };
 }
 

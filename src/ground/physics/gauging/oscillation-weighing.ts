@@ -65,8 +65,9 @@ function content<Value>(
  * }).contentKg.u // 0.023
  */
 export function weighByOscillation(told: WeighingTold): Weighed {
-  const { correlations = [], frameKg, ...readings } = told;
-  const inputs = { tareKg: NOTHING, slosh: NOTHING, ...readings, frameKg: frameKg ?? NOTHING };
+  const { correlations = [], frameKg, periodS, stiffnessNPerM, carriageKg } = told;
+  const { tareKg = NOTHING, slosh = NOTHING } = told;
+  const inputs = { periodS, stiffnessNPerM, carriageKg, tareKg, frameKg: frameKg ?? NOTHING, slosh };
   const feltKg = swingingMassKg(inputs.stiffnessNPerM.value, inputs.periodS.value);
   if (frameKg !== undefined) stayReduced({ reducedKg: feltKg, wholeKg: frameKg.value, what: 'frame' });
   stayAtLeastZero({ quantity: 'chair or tray', value: inputs.carriageKg.value, unit: 'kg', source: SOURCE });
@@ -76,11 +77,8 @@ export function weighByOscillation(told: WeighingTold): Weighed {
     formula: (on, x) => content(on, x, frameKg !== undefined),
   });
   const budget = doubtBudget<WeighingInput, Weighed['budget'][number]['of']>(contentKg, {
-    period: ['periodS'],
-    spring: ['stiffnessNPerM', 'carriageKg'],
-    tare: ['tareKg'],
-    frame: ['frameKg'],
-    slosh: ['slosh'],
+    ...{ periodS: 'period', stiffnessNPerM: 'spring', carriageKg: 'spring' },
+    ...{ tareKg: 'tare', frameKg: 'frame', slosh: 'slosh' },
   });
   return { contentKg, budget };
 }

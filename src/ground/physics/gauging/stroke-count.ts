@@ -60,7 +60,8 @@ export function volumeByStrokes({ count, strokeM3, calibration, strokeScatter }:
     systematicUM3: uOf('calibration'),
     randomUM3: Math.sqrt(scatterU * scatterU + countU * countU),
     budget: doubtBudget<StrokeInput, 'calibration' | 'count' | 'scatter'>(drawnM3, {
-      ...{ calibration: ['calibration'], count: ['count'], scatter: ['scatter'] },
+      // The stroke is booked, not read: what it may be off by is its calibration.
+      ...{ strokeM3: 'calibration', calibration: 'calibration', count: 'count', scatter: 'scatter' },
     }),
   };
 }

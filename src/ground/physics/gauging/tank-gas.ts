@@ -23,33 +23,28 @@ export type TankTerm =
 
 export type TankGroup = 'tank' | 'pressure' | 'temperature' | 'gas';
 
-export const TANK_TERMS: readonly TankTerm[] = [
-  'vapourPa',
-  'seatingM3',
-  'solidsM3',
-  'lineM3',
-  'tankGaugeOffsetPa',
-  'tankGaugeGain',
-  'tankThermometerK',
-];
-
 export const TANK_GROUPS = {
-  tank: ['tankM3', 'seatingM3', 'solidsM3', 'lineM3'],
-  pressure: ['tankBeforePa', 'tankAfterPa', 'tankGaugeOffsetPa', 'tankGaugeGain'],
-  temperature: ['tankBeforeK', 'tankAfterK', 'tankThermometerK'],
-  gas: ['vapourPa'],
-} as const;
+  ...{ tankM3: 'tank', seatingM3: 'tank', solidsM3: 'tank', lineM3: 'tank' },
+  ...{ tankBeforePa: 'pressure', tankAfterPa: 'pressure' },
+  ...{ tankGaugeOffsetPa: 'pressure', tankGaugeGain: 'pressure' },
+  ...{ tankBeforeK: 'temperature', tankAfterK: 'temperature', tankThermometerK: 'temperature' },
+  vapourPa: 'gas',
+} as const satisfies Readonly<Record<TankReading | TankTerm | 'tankM3', TankGroup>>;
 
-const NOTHING: Doubted = { value: 0, u: 0 };
+/** What a term is that nobody told: 0, in no doubt. */
+export const NOTHING: Doubted = { value: 0, u: 0 };
 
-/** Inputs with a 0 in no doubt for each term that is not told. */
-export function withTerms<Name extends string, Term extends Name>(
-  told: Readonly<Partial<Record<Name, Doubted>> & Record<Exclude<Name, Term>, Doubted>>,
-  terms: readonly Term[],
-): Record<Name, Doubted> {
-  const all: Partial<Record<Name, Doubted>> = { ...told };
-  for (const term of terms) all[term] ??= NOTHING;
-  return all as Record<Name, Doubted>;
+/** The terms of the tank, with nothing for each that is not told. */
+export function tankTerms(told: Readonly<Partial<Record<TankTerm, Doubted>>>): Record<TankTerm, Doubted> {
+  return {
+    vapourPa: told.vapourPa ?? NOTHING,
+    seatingM3: told.seatingM3 ?? NOTHING,
+    solidsM3: told.solidsM3 ?? NOTHING,
+    lineM3: told.lineM3 ?? NOTHING,
+    tankGaugeOffsetPa: told.tankGaugeOffsetPa ?? NOTHING,
+    tankGaugeGain: told.tankGaugeGain ?? NOTHING,
+    tankThermometerK: told.tankThermometerK ?? NOTHING,
+  };
 }
 
 type Values<Name extends string, Value> = Readonly<Record<Name, Value>>;
@@ -87,8 +82,9 @@ const LOWEST_K = 200;
 const HIGHEST_K = 400;
 const HIGHEST_PA = 5e6;
 
-/** The pressures at which a gas counts as ideal. */
+/** The pressures at which a gas counts as ideal. Looked at first and put into words only then: a look costs next to nothing. */
 export function stayGasPressure(what: string, pressurePa: number): void {
+  if (pressurePa > 0 && pressurePa <= HIGHEST_PA) return;
   stayWithin({
     ...{ quantity: `absolute pressure of the ${what}`, value: pressurePa, unit: 'Pa', source: 'ideal-gas' },
     ...{ low: 0, lowIsOpen: true, high: HIGHEST_PA },
@@ -96,11 +92,9 @@ export function stayGasPressure(what: string, pressurePa: number): void {
 }
 
 /** An ideal gas: to 1 % of what a bottle gives up to 1.5 MPa, to 3 % at the end of the range (from memory). */
-export function stayGas(
-  what: string,
-  { pressurePa, temperatureK }: { readonly pressurePa: number; readonly temperatureK: number },
-): void {
+export function stayGas(what: string, pressurePa: number, temperatureK: number): void {
   stayGasPressure(what, pressurePa);
+  if (temperatureK >= LOWEST_K && temperatureK <= HIGHEST_K) return;
   stayWithin({
     ...{ quantity: `temperature of the ${what}`, value: temperatureK, unit: 'K', source: 'ideal-gas' },
     ...{ low: LOWEST_K, high: HIGHEST_K },
@@ -113,12 +107,13 @@ export function stayTank({
   vapourPa,
   leastPa,
 }: {
-  tankM3: number;
-  vapourPa: number;
-  leastPa: number;
+  readonly tankM3: number;
+  readonly vapourPa: number;
+  readonly leastPa: number;
 }): void {
   const source = 'ideal-gas';
   stayAboveZero({ quantity: 'volume of the tank', value: tankM3, unit: 'm³', source });
+  if (vapourPa >= 0 && vapourPa < leastPa) return;
   stayWithin({
     ...{ quantity: 'vapour pressure in the tank, which is below that of the gas', value: vapourPa },
     ...{ unit: 'Pa', low: 0, high: leastPa, source },

@@ -3,11 +3,10 @@ import { type Arithmetic, type Doubted, type Propagated, propagateTogether } fro
 import { OPEN_END } from '../outside-range.ts';
 import { stayAboveZero, stayWithin } from '../stay-within.ts';
 import { type BudgetShare, doubtBudget } from './doubt-budget.ts';
-import { stayGasPressure, stayTank, TANK_GROUPS, waterBeside } from './tank-gas.ts';
+import { NOTHING, stayGasPressure, stayTank, waterBeside } from './tank-gas.ts';
 
 /** Ratio of the heats of air; what a fast compression follows. */
 export const ADIABATIC_EXPONENT = 1.4;
-const NOTHING: Doubted = { value: 0, u: 0 };
 
 type DisplacementReading = 'tankM3' | 'displacedM3' | 'beforePa' | 'afterPa' | 'exponent';
 type DisplacementTerm = 'seatingM3' | 'solidsM3' | 'lineM3' | 'vapourPa';
@@ -70,11 +69,9 @@ export function gaugeByDisplacement(told: DisplacementTold): DisplacementGauged 
     },
   });
   const budget = doubtBudget<DisplacementInput, DisplacementGauged['budget'][number]['of']>(outputs.waterM3, {
-    tank: TANK_GROUPS.tank,
-    pressure: ['beforePa', 'afterPa'],
-    displaced: ['displacedM3'],
-    settling: ['exponent'],
-    gas: ['vapourPa'],
+    ...{ tankM3: 'tank', seatingM3: 'tank', solidsM3: 'tank', lineM3: 'tank' },
+    ...{ beforePa: 'pressure', afterPa: 'pressure', displacedM3: 'displaced' },
+    ...{ exponent: 'settling', vapourPa: 'gas' },
   });
   return { ...outputs, budget };
 }
