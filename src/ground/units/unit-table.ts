@@ -94,8 +94,8 @@ export const UNITS: readonly Unit[] = Object.freeze([
   unit('atm', 'pressure', 101_325n),
 
   unit('K', 'temperature', 1n),
-  unit('degC', 'temperature', 1n, { sign: '°C', offsetHundredths: 27_315n, also: ['°C', '℃'] }),
-  unit('degF', 'temperature', 5n, { sign: '°F', per: 9n, offsetHundredths: 45_967n, also: ['°F', '℉'] }),
+  unit('degC', 'temperature', 1n, { sign: '°C', offsetHundredths: 27_315n, also: ['°C', '℃', 'C'] }),
+  unit('degF', 'temperature', 5n, { sign: '°F', per: 9n, offsetHundredths: 45_967n, also: ['°F', '℉', 'F'] }),
 
   unit('s', 'time', 1n),
   unit('min', 'time', 60n),

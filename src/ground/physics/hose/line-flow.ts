@@ -1,5 +1,5 @@
 // Flow and pressure in one line, prepared once: what the pushes ask many times.
-import { newtonBetween } from '../../maths/index.ts';
+import { log10, newtonBetween } from '../../maths/index.ts';
 import { OutsideRange } from '../outside-range.ts';
 import { GREATEST_REYNOLDS_IN_COIL } from './coil.ts';
 import { kvInSeries, lossOfKv } from './coupling.ts';
@@ -7,16 +7,21 @@ import { GREATEST_REYNOLDS } from './friction.ts';
 import { FrictionLaw } from './friction-law.ts';
 import { type FlowingWater, type HoseLine, mustBeSoundLine } from './hose-line.ts';
 
-/** Newton's steps stop here; the friction law itself is known to 1e-15. */
-const NARROW = 1e-14;
+/** A step of Newton's that is as small as this is the last: the next would be its square. */
+const NARROW = 1e-8;
 /** A friction factor of the middle of the chart, to begin with. */
 const USUAL_FRICTION = 0.03;
+/** Turbulent flow is found in three or four steps; what takes more is not turbulent. */
+const MOST_STEPS = 8;
+/** Re √f of flow that is surely not turbulent. */
+const STILL = 100;
 
 /**
  * Δp = w Re² (f L/D + ΣK), with w Re² = ρ V²/2: the couplings count as loss coefficients on the velocity in the bore.
  *
- * A flow is found by Newton's steps on Re √(f L/D + ΣK), which is nearly a straight line; laminar flow is the solution of
- * a quadratic. As f is never below 64/Re, that solution is also a bound for every other flow.
+ * A laminar flow is the solution of a quadratic; as f is never below 64/Re, that is also a bound for every other flow. For a
+ * turbulent flow the unknown is Re √f, with which Colebrook's law is explicit: Newton's steps on Re √(f L/D + ΣK), nearly a
+ * straight line. Transitional flow, and flow in a coil, is found by Newton's steps on Re that are held in a bracket.
  */
 export class LineFlow {
   readonly friction: FrictionLaw;
@@ -32,6 +37,7 @@ export class LineFlow {
   readonly #isCoiled: boolean;
   readonly #at = new Float64Array(2);
   readonly #law = new Float64Array(2);
+  readonly #factor = new Float64Array(1);
   /** Set anew for every search, so that a search makes nothing new. */
   readonly #search = { low: 0, high: 0, start: 0, narrow: NARROW };
   #wanted = 0;
@@ -91,21 +97,59 @@ export class LineFlow {
     return drivingPa > 0 ? this.flowAt(this.reynoldsBy(drivingPa)) : 0;
   }
 
-  /** The Reynolds number of the flow that a pressure above 0 drives. */
+  /** The Reynolds number of the flow that a pressure above 0 drives. Its friction factor is then at `frictionFound`. */
   reynoldsBy(drivingPa: number): number {
     const square = drivingPa / this.unitPa;
     const fixed = this.minorLoss + this.couplingsLoss;
     const linear = 64 * this.lengthOverBore;
     const laminar = (2 * square) / (linear + Math.sqrt(linear * linear + 4 * fixed * square));
-    const isLaminar = laminar <= this.friction.laminarTo && !this.#isCoiled;
-    if (isLaminar || this.lengthOverBore === 0) return this.#inRange(laminar);
+    if (this.lengthOverBore === 0) return this.#found(laminar, Number.NaN);
+    if (laminar <= this.friction.laminarTo && !this.#isCoiled) return this.#found(laminar, 64 / laminar);
     this.#wanted = Math.sqrt(square);
+    if (!this.#isCoiled) {
+      const turbulent = this.#turbulent(fixed);
+      if (turbulent >= this.friction.turbulentFrom) return this.#inRange(turbulent);
+    }
+    return this.#found(this.#between(fixed, laminar), Number.NaN);
+  }
+
+  /** The Darcy friction factor of the flow that was found last. */
+  get frictionFound(): number {
+    return this.#factor[0] as number;
+  }
+
+  #found(reynolds: number, factor: number): number {
+    this.#factor[0] = Number.isNaN(factor) ? this.frictionAt(reynolds) : factor;
+    return this.#inRange(reynolds);
+  }
+
+  /** u = Re √f of √(P/w) = u √(L/D + ΣK x²), with x = 1/√f = −2 log10(ε/D / 3.7 + 2.51 / u). Returns Re = u x, or 0 if it is not turbulent. */
+  #turbulent(fixed: number): number {
+    const { rough } = this.friction;
+    const pipe = this.lengthOverBore;
+    let u = this.#wanted / Math.sqrt(pipe + fixed / USUAL_FRICTION);
+    for (let step = 0; step < MOST_STEPS && u > STILL; step++) {
+      const inside = rough + 2.51 / u;
+      const x = -2 * log10(inside);
+      const slope = (2 * Math.LOG10E * 2.51) / (u * u * inside);
+      const root = Math.sqrt(pipe + fixed * x * x);
+      const move = (u * root - this.#wanted) / (root + (u * fixed * x * slope) / root);
+      u -= move;
+      if (Math.abs(move) > NARROW * u) continue;
+      const last = x - slope * move;
+      this.#factor[0] = 1 / (last * last);
+      return u * last;
+    }
+    return 0;
+  }
+
+  #between(fixed: number, laminar: number): number {
     const search = this.#search;
     search.low = this.#isCoiled ? 0 : this.friction.laminarTo;
     search.high = laminar;
     const guess = this.#wanted / Math.sqrt(USUAL_FRICTION * this.lengthOverBore + fixed);
     search.start = Math.min(Math.max(guess, search.low), laminar);
-    return this.#inRange(newtonBetween(this.#miss, search, this.#at));
+    return newtonBetween(this.#miss, search, this.#at);
   }
 
   #inRange(reynolds: number): number {

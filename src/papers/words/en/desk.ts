@@ -4,6 +4,7 @@ import type { DeskFindingCode } from '../desk-codes.ts';
 import type { Sentences, Words, WordsContext } from '../shape.ts';
 import { countFindingWords } from './count-findings.ts';
 import { listOf, maybeNumber, maybeText, numberOf, textOf } from './data.ts';
+import { reckonFindingWords } from './reckon-findings.ts';
 import { counted, listed, saidValue } from './said.ts';
 import { bareMassOf, say, timeOf, word } from './say.ts';
 import { saidHoldReason } from './store-answer.ts';
@@ -184,6 +185,7 @@ export const deskWords: Words<DeskFindingCode> = {
       'Check day, time and offset; a time with Z is UTC.',
     ),
   ...countFindingWords,
+  ...reckonFindingWords,
   'day-closed': (data) =>
     say(
       `Refused: Day ${numberOf(data, 'day')} is closed. ${nothing}`,
