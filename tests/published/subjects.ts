@@ -26,7 +26,6 @@ import { convert, roundFigure } from '../../src/ground/units/index.ts';
 import { CURVES } from './curves.ts';
 import { GUM } from './gum.ts';
 import { PHYSICS_AIR } from './physics-air.ts';
-import { ELECTROLYSIS_HEAT_SOLUTION_BED } from './physics-brew.ts';
 import { HOSE_AND_GAS } from './physics-flow.ts';
 import { GAUGING } from './physics-gauging.ts';
 import { PHYSICS_PROCESS } from './physics-process.ts';
@@ -63,16 +62,11 @@ export const SUBJECTS: Readonly<Record<string, Subject>> = {
   atan: ofOne(atan),
   ...CURVES,
   ...GUM,
-  ...PHYSICS_AIR,
-  ...PHYSICS_WATER,
-  ...HOSE_AND_GAS,
-  ...PHYSICS_PROCESS,
-  ...HOSE_AND_GAS,
-  ...PHYSICS_PROCESS,
-  ...PHYSICS_AIR,
-  ...PHYSICS_WATER,
   ...GAUGING,
-  ...ELECTROLYSIS_HEAT_SOLUTION_BED,
+  ...HOSE_AND_GAS,
+  ...PHYSICS_AIR,
+  ...PHYSICS_PROCESS,
+  ...PHYSICS_WATER,
   cbrt: ofOne(cbrt),
   convert: (value = '', from = '', to = '') => convert(Number(value), from, to),
   cos: ofOne(cos),

@@ -1,7 +1,14 @@
 // Table of requests that the desk says no to.
 
 import { exportLines } from '../../../src/book/index.ts';
-import { condensateSheet, finishCount, finishCount, importLines, importLines, log, log, reckon, reckon, startBook, startBook } from '../../../src/desk/index.ts';
+import {
+  condensateSheet,
+  finishCount,
+  importLines,
+  log,
+  reckon,
+  startBook,
+} from '../../../src/desk/index.ts';
 import type { DeskFindingCode } from '../../../src/papers/index.ts';
 import { LOG_LINES, OUTPOST_TEXT } from '../../field-log/corrie-log.ts';
 import { HOLM } from '../../journeys/holm.ts';
