@@ -1,7 +1,15 @@
 // The sheet of condensate as a text: never wider than asked for, in ASCII where that is asked, one record a line for programs.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { condensateSheet, Desk } from '../../src/desk/index.ts';
-import { type CondensateSheet, condensateText, type TextOptions } from '../../src/papers/index.ts';
+import { roundFigure } from '../../src/ground/units/index.ts';
+import {
+  type CondensateSheet,
+  condensateText,
+  type SheetFigure,
+  type TextOptions,
+} from '../../src/papers/index.ts';
 import { bookOf } from '../journeys/checks.ts';
 import { practiceEntries } from '../metamorphic/practice.ts';
 
@@ -65,6 +73,44 @@ describe('the sheet of the practice outpost', () => {
     ]);
     expect(answer.value.found).toEqual([]);
     expect(answer.value.lines[2]?.expected.value).toBe(sheet.lines[18]?.expected.value);
+  });
+});
+
+describe('the page of the method', () => {
+  const page = readFileSync(join(import.meta.dirname, '../../docs/methods/cabin-humidity.md'), 'utf8');
+  const block = /```shortfall\n([\s\S]*?)```/.exec(page)?.[1] ?? '';
+  const rows = block
+    .trim()
+    .split('\n')
+    .slice(1)
+    .map((line) => line.split(/ {2,}/));
+  const said = (figure: SheetFigure) => {
+    const { value, u95 } = roundFigure(figure);
+    return `${value} ± ${u95}`;
+  };
+
+  it('shows the fault as it is reckoned, beside the truth', () => {
+    expect(rows.length).toBe(4);
+    for (const [day = '', missing = '', truth = ''] of rows) {
+      const line = sheet.lines[Number(day) - 1];
+      if (line === undefined) throw new Error(`no Day ${day}`);
+      expect(said(line.shortfall)).toBe(missing);
+      expect(Math.abs(line.shortfall.value - Number(truth))).toBeLessThanOrEqual(line.shortfall.u95 ?? 0);
+    }
+  });
+
+  it('tells the sum and how many days hold 0', () => {
+    const [fault] = sheet.runs;
+    if (fault === undefined) throw new Error('no fault');
+    expect(page).toContain(
+      `In all ${said(fault.total)} L; ${sheet.foundTotal.value.toFixed(1)} L were in the bag`,
+    );
+    const disturbed = new Set([18, 19, 20, 21, 27, 28, 29, 30, 31, 32, 33, 34]);
+    const quiet = sheet.lines.filter(({ day }) => !disturbed.has(day));
+    const held = quiet.filter(({ verdict }) => verdict === 'as expected').length;
+    expect(page).toContain(`Of the ${quiet.length} days without fault or leak, ${held} hold 0`);
+    const more = sheet.runs.filter(({ firstDay }) => firstDay >= 27 && firstDay <= 34);
+    expect(more.map(({ firstDay, lastDay }) => [firstDay, lastDay])).toEqual([[27, 27]]);
   });
 });
 
