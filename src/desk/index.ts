@@ -34,6 +34,7 @@ export type { LogRequest, RequestWith } from './log/request.ts';
 export { type BookNames, bookNames } from './names.ts';
 export { quirks } from './quirks.ts';
 export { reckonOver } from './reckon/ask.ts';
+export { reckonForms } from './reckon/forms.ts';
 export { type ReckonRequest, reckon } from './reckon/reckon.ts';
 export { readPastTime, readSight, type TypedTime } from './sight.ts';
 export { type Look, lastEnteredMs, lookNow, since } from './since.ts';

@@ -36,6 +36,7 @@ export type {
   ReckonCaution,
   ReckonField,
   ReckonForm,
+  ReckonForms,
   ReckonFormula,
   ReckonGivenBy,
   ReckonInput,

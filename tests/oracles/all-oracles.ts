@@ -18,6 +18,4 @@ export const ORACLES: readonly Oracle[] = [
   ...WATER_ORACLES,
   ...LIQUID_ORACLES,
   ...MOIST_AIR_ORACLES,
-  ...WATER_ORACLES,
-  ...FLOW_ORACLES,
 ];
