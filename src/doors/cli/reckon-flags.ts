@@ -1,5 +1,5 @@
 // Flags of the calculators: one name means one input in all of them.
-import type { Flag } from './flags.ts';
+import type { Flag } from './flag.ts';
 
 export const RECKON_FLAGS: readonly Flag[] = [
   { name: 'volume', value: 'AMOUNT', what: 'how much water' },

@@ -8,6 +8,7 @@ import {
   gaugeByInjection,
   judgeGauging,
   type Rating,
+  tankAfterFallPa,
 } from '../../../ground/physics/index.ts';
 import { type Answer, yes } from '../../answer.ts';
 import { CABIN } from '../cabin-specs.ts';
@@ -157,8 +158,11 @@ function refuse(inputs: Inputs): RefusedBy | null {
   const verdict = charge(inputs);
   if (verdict.verdict === 'blocked')
     return { rule: 'rating-missing', data: { what: inputs.choice('store') ?? 'the tank' } };
-  if (verdict.verdict !== 'refused' || wantedFallKPa(inputs) !== null) return null;
-  const { endPa, limitPa, largestBottlePa, partCharge } = verdict;
+  if (verdict.verdict !== 'refused') return null;
+  const { limitPa, largestBottlePa, partCharge } = verdict;
+  // A part charge may be begun where it would end below the rating by what is believed; it is stopped by the tank's own gauge.
+  const endPa = wantedFallKPa(inputs) === null ? verdict.endPa : endOf(inputs);
+  if (wantedFallKPa(inputs) !== null && endPa <= limitPa) return null;
   return {
     rule: 'charge-too-high',
     data: {
@@ -170,6 +174,18 @@ function refuse(inputs: Inputs): RefusedBy | null {
   };
 }
 
+/** Where the pressure of the tank would end, by the gas that is believed to be in it. Pa absolute. */
+function endOf(inputs: Inputs): number {
+  const ullageM3 = ullageOf(inputs).value;
+  const bottleM3 = inputs.number('bottle') / L_PER_M3;
+  const [bottlePa, tankPa] = [PA * inputs.number('bottle-before'), PA * inputs.number('tank-before')];
+  const fallKPa = wantedFallKPa(inputs);
+  if (fallKPa === null) return endPressurePa({ bottleM3, bottlePa, ullageM3, tankPa });
+  return ullageM3 === 0
+    ? Number.POSITIVE_INFINITY
+    : tankAfterFallPa({ bottleM3, bottleFallPa: PA * fallKPa, ullageM3, tankPa });
+}
+
 /** A part charge: the bottle is closed again after it has fallen by so much. */
 function wantedFallKPa(inputs: Inputs): number | null {
   const after = inputs.maybe('bottle-after');
@@ -178,20 +194,16 @@ function wantedFallKPa(inputs: Inputs): number | null {
 
 function beforehand(inputs: Inputs): Reckoned {
   const verdict = charge(inputs);
-  const room = ullageOf(inputs);
-  const bottleM3 = inputs.number('bottle') / L_PER_M3;
-  const [bottlePa, tankPa] = [PA * inputs.number('bottle-before'), PA * inputs.number('tank-before')];
-  const fallKPa = wantedFallKPa(inputs);
-  const endPa =
-    fallKPa === null
-      ? endPressurePa({ bottleM3, bottlePa, ullageM3: room.value, tankPa })
-      : tankPa + (PA * fallKPa * bottleM3) / room.value;
-  const results: Result[] = [{ name: 'end-pressure', value: endPa / PA, unit: 'kPa' }];
-  if (verdict.verdict === 'allowed' || verdict.verdict === 'refused')
+  const results: Result[] = [{ name: 'end-pressure', value: endOf(inputs) / PA, unit: 'kPa' }];
+  const sayings: Saying[] = [];
+  if (verdict.verdict === 'allowed' || verdict.verdict === 'refused') {
     results.push({ name: 'limit-pressure', value: verdict.limitPa / PA, unit: 'kPa', exact: true });
-  const worth = foreseen(inputs, fallKPa);
+    if (verdict.verdict === 'refused')
+      sayings.push({ key: 'stop-at-rating', data: { limitKPa: verdict.limitPa / PA } });
+  }
+  const worth = foreseen(inputs, wantedFallKPa(inputs));
   results.push({ name: 'would-be-known-to', value: 2 * worth.u, unit: 'L', exact: true });
-  return { results, sayings: worth.sayings };
+  return { results, sayings: [...sayings, ...worth.sayings] };
 }
 
 function foreseen(

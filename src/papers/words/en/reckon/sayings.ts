@@ -1,7 +1,6 @@
 // English for what a calculator says beside its figures.
-import type { FindingData } from '../../../../ground/units/index.ts';
+import { type FindingData, roundToDigits, styled } from '../../../../ground/units/index.ts';
 import { numberOf, textOf } from '../data.ts';
-import { saidValue } from '../said.ts';
 import { inputLabels } from './labels.ts';
 
 type Saying = (data: FindingData) => string;
@@ -14,7 +13,7 @@ const kelvins = (data: FindingData): string =>
 
 /** Two digits: it is a doubt, or a difference of two figures. */
 function within(value: number, unit: string): string {
-  return saidValue(Number(value.toPrecision(2)), unit);
+  return `${styled(roundToDigits(value, 2), 'screen')}\u00A0${unit}`;
 }
 
 /** Several inputs that are one cause. */
@@ -49,6 +48,8 @@ export const sayings: Readonly<Record<string, Saying>> = {
     `Useless: it would know the content to ± ${litres(data, 'u95L')}, and ± ${litres(data, 'presentU95L')} is known already.`,
   'useless-larger-than-content': (data) =>
     `Useless: it would know the content to ± ${litres(data, 'u95L')}, more than the ${litres(data, 'contentL')} that are in it.`,
+  'stop-at-rating': (data) =>
+    `If there is less gas in the tank than is believed, its pressure rises faster: close the bottle before the tank reads ${roundToDigits(numberOf(data, 'limitKPa'), 4)}\u00A0kPa absolute, whatever the bottle reads.`,
   'gauging-useful': (data) =>
     `Together with what is known now, the content would be known to ± ${litres(data, 'afterU95L')}.`,
   'frame-fixed': () =>
