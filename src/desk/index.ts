@@ -3,6 +3,7 @@
 export type { OutpostReader } from '../account/index.ts';
 export { readOutpost, USES } from '../outpost/index.ts';
 export type { Answer, Problem } from './answer.ts';
+export { type CondensateQuery, condensateSheet } from './condensate.ts';
 export { countInBook, finishCount } from './count-finish.ts';
 export { type CountReading, readCounted } from './count-reading.ts';
 export { beginCount, type CountUnderWay, countSheet } from './count-sheet.ts';
@@ -32,6 +33,8 @@ export { log } from './log/log.ts';
 export type { LogRequest, RequestWith } from './log/request.ts';
 export { type BookNames, bookNames } from './names.ts';
 export { quirks } from './quirks.ts';
+export { reckonOver } from './reckon/ask.ts';
+export { type ReckonRequest, reckon } from './reckon/reckon.ts';
 export { readPastTime, readSight, type TypedTime } from './sight.ts';
 export { type Look, lastEnteredMs, lookNow, since } from './since.ts';
 export { outpostText, putOutpostFile, readOutpostFile, startBook, startPractice } from './start.ts';

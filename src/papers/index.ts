@@ -4,6 +4,13 @@ export type { BegunSheet, CheckedSheet, CopiedSheet, ImportedSheet } from './she
 export { type Band, bandWithin } from './sheets/band.ts';
 export type { BookLine, BookSheet, KeptSheet } from './sheets/book.ts';
 export type {
+  CondensateFound,
+  CondensateLine,
+  CondensateRun,
+  CondensateSheet,
+  CondensateVerdict,
+} from './sheets/condensate.ts';
+export type {
   CountedPart,
   CountedStore,
   CountItem,
@@ -25,6 +32,16 @@ export type {
   TakenSheet,
 } from './sheets/inbox.ts';
 export type { Quirk, QuirkFacts, QuirkKind, QuirksSheet } from './sheets/quirks.ts';
+export type {
+  ReckonCaution,
+  ReckonField,
+  ReckonForm,
+  ReckonFormula,
+  ReckonGivenBy,
+  ReckonInput,
+  ReckonResult,
+  ReckonSheet,
+} from './sheets/reckon.ts';
 export type { SinceSheet } from './sheets/since.ts';
 export type { StoreEvent, StoreSheet, StoresSheet } from './sheets/store.ts';
 export type {
@@ -52,6 +69,7 @@ export {
 export { saidAge, saidKnown } from './text/age.ts';
 export { bookText } from './text/book.ts';
 export { commandsIn, firstThought } from './text/commands.ts';
+export { condensateText } from './text/condensate.ts';
 export { countResultText, countSheetText, countTakenText } from './text/count.ts';
 export { findingsText } from './text/findings.ts';
 export { seriesOf } from './text/ids.ts';
@@ -60,6 +78,7 @@ export { keptText } from './text/kept.ts';
 export type { TextOptions, TextStyle } from './text/options.ts';
 export { painted } from './text/paint.ts';
 export { quirksText } from './text/quirks.ts';
+export { givenBy, inputName, inputText, reckonText, resultText, shareText } from './text/reckon.ts';
 export { reportsText } from './text/reports.ts';
 export { servedText, servingText, stoppedText } from './text/serving.ts';
 export { signed } from './text/signs.ts';
@@ -89,6 +108,17 @@ export { entryInWords } from './words/en/entries.ts';
 export { levels } from './words/en/labels.ts';
 export { type PageWords, pageWords } from './words/en/page.ts';
 export { quirkInWords } from './words/en/quirks.ts';
+export { reckonLabels } from './words/en/reckon/page-labels.ts';
+export {
+  choiceLabel,
+  inputLabel,
+  reckonCautions,
+  reckonFormulas,
+  reckonSaying,
+  reckonWords,
+  resultLabel,
+  sourceLabel,
+} from './words/en/reckon.ts';
 export { saidValue } from './words/en/said.ts';
 export { type StoreUse, storeAnswer } from './words/en/store-answer.ts';
 export { saidDayRange, saidPart, saidRefs, storyLabels } from './words/en/store-story.ts';

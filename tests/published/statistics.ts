@@ -34,7 +34,6 @@ import { type NetworkData, publishedData, publishedNetwork } from '../reference/
 import { reconcilePositive } from '../reference/positive.ts';
 import { doubtsOf, type Reconciled, reconcile } from '../reference/reconcile.ts';
 import { type PartlyReconciled, reconcilePartly } from '../reference/unmeasured.ts';
-import { gumEndGauge, gumImpedance } from './gum.ts';
 import { lossHypothesis } from './loss-hypothesis.ts';
 import type { Subject } from './subject.ts';
 
@@ -250,8 +249,6 @@ export const STATISTICS: Readonly<Record<string, Subject>> = {
   detectionMultiple: (alarm = '', miss = '') =>
     normalQuantile(1 - Number(alarm)) + normalQuantile(1 - Number(miss)),
   fit,
-  gumEndGauge,
-  gumImpedance,
   lossHypothesis,
   network,
   nile,

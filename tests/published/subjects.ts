@@ -23,8 +23,11 @@ import {
 } from '../../src/ground/maths/index.ts';
 import { saturationPressurePa, waterDensityKgPerM3 } from '../../src/ground/physics/index.ts';
 import { convert, roundFigure } from '../../src/ground/units/index.ts';
+import { CURVES } from './curves.ts';
+import { GUM } from './gum.ts';
 import { PHYSICS_AIR } from './physics-air.ts';
 import { HOSE_AND_GAS } from './physics-flow.ts';
+import { GAUGING } from './physics-gauging.ts';
 import { PHYSICS_PROCESS } from './physics-process.ts';
 import { PHYSICS_WATER } from './physics-water.ts';
 import { STATISTICS } from './statistics.ts';
@@ -57,9 +60,12 @@ export const SUBJECTS: Readonly<Record<string, Subject>> = {
   acos: ofOne(acos),
   asin: ofOne(asin),
   atan: ofOne(atan),
+  ...CURVES,
+  ...GUM,
+  ...GAUGING,
   ...HOSE_AND_GAS,
-  ...PHYSICS_PROCESS,
   ...PHYSICS_AIR,
+  ...PHYSICS_PROCESS,
   ...PHYSICS_WATER,
   cbrt: ofOne(cbrt),
   convert: (value = '', from = '', to = '') => convert(Number(value), from, to),

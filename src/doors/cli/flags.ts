@@ -1,4 +1,5 @@
 // Table of all flags: one name means one thing in every command that takes it.
+import { RECKON_FLAGS } from './reckon-flags.ts';
 
 export interface Flag {
   readonly name: string;
@@ -134,7 +135,7 @@ const OWN_FLAGS: readonly Flag[] = [
 ];
 
 const byName: ReadonlyMap<string, Flag> = new Map(
-  [...GLOBAL_FLAGS, ...CIRCUMSTANCE_FLAGS, ...OWN_FLAGS].map((flag) => [flag.name, flag]),
+  [...GLOBAL_FLAGS, ...CIRCUMSTANCE_FLAGS, ...OWN_FLAGS, ...RECKON_FLAGS].map((flag) => [flag.name, flag]),
 );
 
 export function flagNamed(name: string): Flag | undefined {

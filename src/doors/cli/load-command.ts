@@ -41,6 +41,9 @@ const ofWord: Readonly<Record<string, () => Promise<Loaded>>> = {
 /** Acts of `log` that are told in one line have their work together. */
 const loadAct = (): Promise<Loaded> => import('./commands/log-act.ts');
 
+/** All calculators have their work together. */
+const loadReckon = (): Promise<Loaded> => import('./commands/reckon.ts');
+
 export function loadCommand({ path }: Command): Promise<Loaded> {
-  return (ofWord[path.join(' ')] ?? loadAct)();
+  return (ofWord[path.join(' ')] ?? (path[0] === 'reckon' ? loadReckon : loadAct))();
 }

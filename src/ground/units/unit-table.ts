@@ -17,6 +17,10 @@ export type Dimension =
   | 'current'
   | 'voltage'
   | 'power'
+  | 'energy'
+  | 'stiffness'
+  | 'acceleration'
+  | 'heat-loss'
   | 'fraction';
 
 /**
@@ -56,7 +60,7 @@ function unit(name: string, dimension: Dimension, numerator: bigint, line: UnitL
 }
 
 /**
- * Base units: mg, mL, mm, one, Pa, K, s, mL/d, mg/d, ug/L, uS/cm, CFU/mL, A, V, W, %.
+ * Base units: mg, mL, mm, one, Pa, K, s, mL/d, mg/d, ug/L, uS/cm, CFU/mL, A, V, W, J, N/m, m/s2, W/K, %.
  * The factors are definitions, so they are exact: pound 0.45359237 kg, inch 0.0254 m, standard gravity 9.80665 m/s2,
  * US gallon 231 cubic inches, standard atmosphere 101325 Pa, 0 degC = 273.15 K.
  * @source si-brochure (sections 2.3 and 4, from memory), nist-sp-811 (appendix B.8, from memory)
@@ -72,9 +76,11 @@ export const UNITS: readonly Unit[] = Object.freeze([
   unit('m3', 'volume', 1_000_000n, { sign: 'm³', also: ['m³'] }),
   unit('gal', 'volume', 3_785_411_784n, { per: 1_000_000n }),
 
+  unit('um', 'length', 1n, { per: 1_000n, sign: 'µm', also: ['µm', 'μm'] }),
   unit('mm', 'length', 1n),
   unit('cm', 'length', 10n),
   unit('m', 'length', 1_000n),
+  unit('in', 'length', 254n, { per: 10n }),
 
   unit('strokes', 'count', 1n, { also: ['stroke'] }),
   unit('flushes', 'count', 1n, { also: ['flush'] }),
@@ -88,8 +94,8 @@ export const UNITS: readonly Unit[] = Object.freeze([
   unit('atm', 'pressure', 101_325n),
 
   unit('K', 'temperature', 1n),
-  unit('degC', 'temperature', 1n, { sign: '°C', offsetHundredths: 27_315n, also: ['°C', '℃'] }),
-  unit('degF', 'temperature', 5n, { sign: '°F', per: 9n, offsetHundredths: 45_967n, also: ['°F', '℉'] }),
+  unit('degC', 'temperature', 1n, { sign: '°C', offsetHundredths: 27_315n, also: ['°C', '℃', 'C'] }),
+  unit('degF', 'temperature', 5n, { sign: '°F', per: 9n, offsetHundredths: 45_967n, also: ['°F', '℉', 'F'] }),
 
   unit('s', 'time', 1n),
   unit('min', 'time', 60n),
@@ -100,6 +106,7 @@ export const UNITS: readonly Unit[] = Object.freeze([
   unit('mL/min', 'flow', 1_440n, { also: ['ml/min'] }),
   unit('L/h', 'flow', 24_000n, { also: ['l/h'] }),
   unit('L/d', 'flow', 1_000n, { also: ['l/d'] }),
+  unit('m3/h', 'flow', 24_000_000n, { sign: 'm³/h', also: ['m³/h'] }),
 
   unit('kg/h', 'mass-flow', 24_000_000n),
   unit('kg/d', 'mass-flow', 1_000_000n),
@@ -113,6 +120,14 @@ export const UNITS: readonly Unit[] = Object.freeze([
   unit('A', 'current', 1n),
   unit('V', 'voltage', 1n),
   unit('W', 'power', 1n),
+  unit('kW', 'power', 1_000n),
+  unit('J', 'energy', 1n),
+  unit('kJ', 'energy', 1_000n),
+  unit('Wh', 'energy', 3_600n),
+  unit('kWh', 'energy', 3_600_000n),
+  unit('N/m', 'stiffness', 1n),
+  unit('m/s2', 'acceleration', 1n, { sign: 'm/s²', also: ['m/s²'] }),
+  unit('W/K', 'heat-loss', 1n),
   unit('%', 'fraction', 1n),
 ]);
 

@@ -4,8 +4,13 @@ import { oneStore } from '../../../tests/papers/sample-sheets.ts';
 import { plotRange } from './plot-range.ts';
 
 const { gauging } = oneStore;
-const [estimate, reading] = [gauging.estimates[0], gauging.readings[0]];
-if (estimate === undefined || reading === undefined) throw new Error('the sample store was told of');
+const estimate = told(gauging.estimates[0]);
+const reading = told(gauging.readings[0]);
+
+function told<T>(value: T | undefined): T {
+  if (value === undefined) throw new Error('the sample store was told of');
+  return value;
+}
 
 function withReading(value: number, u95: number | null) {
   return plotRange({

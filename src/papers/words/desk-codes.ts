@@ -60,4 +60,29 @@ export type DeskFindingCode =
   /** The count was begun on another day: asked about first. data: day, begunMs, nowMs, isClosed */
   | 'count-of-another-day'
   /** An office that the outpost file does not name. data: office, offices */
-  | 'office-unknown';
+  | 'office-unknown'
+  /** No calculator has this name. data: what, nearest, all */
+  | 'reckon-unknown'
+  /** A calculator lacks inputs. data: calculator, inputs, hasBook */
+  | 'reckon-input-missing'
+  /** A calculator has no such input. data: field, calculator, nearest, known */
+  | 'reckon-field-unknown'
+  /** An input that has to be above 0, or from 0 on. data: input, received, wanted */
+  | 'reckon-not-positive'
+  /** An input above the greatest value that has a meaning. data: input, received, most, unit */
+  | 'reckon-too-large'
+  /** An input that is one of a few words. data: field, received, choices */
+  | 'reckon-choice'
+  /** A name of the book, where there is no book. data: field */
+  | 'reckon-needs-book'
+  /** An input outside the range in which a formula holds. data: quantity, value, unit, low, high, source */
+  | 'reckon-outside-range'
+  /**
+   * A calculator refuses to answer. data: rule, and by rule
+   * over-rating: wouldKPa, ratingKPa, what · rating-missing: what · charge-too-high: endKPa, ratingKPa, safeBottleKPa, fallKPa ·
+   * ullage-missing · would-boil: endC, boilsAtC, cabinKPa ·
+   * above-maximum: wantedMgPerL, maximumMgPerL · coil-not-told: missing · unequal-lists: list, count, volumes
+   */
+  | 'reckon-refused'
+  /** The outpost file does not tell what an expectation of condensate is made of. data: missing */
+  | 'no-condensate-expectation';

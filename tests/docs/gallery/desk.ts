@@ -1,14 +1,21 @@
 // Table of requests that the desk says no to.
 
 import { exportLines } from '../../../src/book/index.ts';
-import { finishCount, importLines, log, startBook } from '../../../src/desk/index.ts';
+import {
+  condensateSheet,
+  finishCount,
+  importLines,
+  log,
+  reckon,
+  startBook,
+} from '../../../src/desk/index.ts';
 import type { DeskFindingCode } from '../../../src/papers/index.ts';
 import { LOG_LINES, OUTPOST_TEXT } from '../../field-log/corrie-log.ts';
 import { HOLM } from '../../journeys/holm.ts';
 import { draftOf, emptyBook, holmBook } from '../../journeys/kept.ts';
 import { at, dayLine, holmOpening, litres, readings } from '../../journeys/told.ts';
 import { askedSample, deskOver, failed, NOW } from './asked-desk.ts';
-import { type Samples, sample } from './sample.ts';
+import { failure, type Samples, sample } from './sample.ts';
 import { typedAfter } from './typed-lines.ts';
 
 const when = (day: number, hour: number, count: number) => ({ atMs: at(day, hour), count });
@@ -239,4 +246,76 @@ const counts = {
   ),
 } satisfies Partial<Samples<DeskFindingCode>>;
 
-export const deskSamples: Samples<DeskFindingCode> = { ...rules, ...inputs, ...imports, ...counts };
+/** A calculator asked where there is no book. */
+function reckoned(what: string, fields: Readonly<Record<string, string>>) {
+  const words = Object.entries(fields).map(([name, text]) => ` --${name} ${text}`);
+  const answer = reckon({ what, fields }, null);
+  if (answer.ok) throw new Error('it was answered');
+  return failure([`waterwright reckon ${what}${words.join('')}`], answer.findings[0]);
+}
+
+const reckonings = {
+  'reckon-unknown': sample('A calculator that is not there.', () => reckoned('transfr', {})),
+  'reckon-input-missing': sample('A calculator without what it needs.', () =>
+    typedAfter('reckon-input-missing', 'reckon transfer --volume 20L'),
+  ),
+  'reckon-field-unknown': sample('An input that a calculator does not have.', () =>
+    reckoned('mix', { volume: '20L,10L', bore: '8mm' }),
+  ),
+  'reckon-not-positive': sample('A length that is none.', () =>
+    typedAfter('reckon-not-positive', 'reckon transfer --volume 20L --length 6m --bore 0mm --over 50kPa'),
+  ),
+  'reckon-too-large': sample('A share above 1.', () =>
+    typedAfter(
+      'reckon-too-large',
+      'reckon condense --air 22C --humidity 50% --air-flow 120m3/h --coolant 6C --bypass 10',
+    ),
+  ),
+  'reckon-choice': sample('A word that is none of those that an input takes.', () =>
+    typedAfter('reckon-choice', 'reckon pressure --volume 200L --over 50kPa --receiver bucket'),
+  ),
+  'reckon-needs-book': sample('A store of the book, where there is no book.', () =>
+    reckoned('pressure', { store: 'R2', over: '50kPa' }),
+  ),
+  'reckon-outside-range': sample('A value outside the range in which a formula holds.', () =>
+    typedAfter('reckon-outside-range', 'reckon dewpoint --air 85C --humidity 50%'),
+  ),
+  'reckon-refused': sample('A pressure above the lowest rating of the line.', () =>
+    typedAfter('reckon-refused', 'reckon pressure --store R2 --over 150kPa'),
+  ),
+} satisfies Partial<Samples<DeskFindingCode>>;
+
+/** Asked for the condensate of a Holm whose outpost file lacks something. */
+async function askCondensate(lacking: string, text: string) {
+  const desk = await deskOver(emptyBook('holm'));
+  const begun = await startBook(desk, NOW, { name: 'holm.yaml', text });
+  if (!begun.ok) throw new Error(JSON.stringify(begun.findings));
+  const query = { days: null };
+  const answer = await condensateSheet(desk, { sight: { kind: 'now' }, moment: NOW, query });
+  return failed(
+    'no-condensate-expectation',
+    [`an outpost file without ${lacking}, asked for its condensate`],
+    answer,
+  );
+}
+
+const condensate = {
+  'no-condensate-expectation': sample(
+    'An expectation of condensate was asked for where the outpost file does not tell what it is made of.',
+    () => askCondensate('a norm of vapour', HOLM.replace(/ {2}vapourCollectedLPerPersonDay: .*\n/, '')),
+    () =>
+      askCondensate(
+        'a counter of its condenser',
+        HOLM.replace(/ {2}- \{ id: condensate,[^\n]*\n[^\n]*\n/, ''),
+      ),
+  ),
+} satisfies Partial<Samples<DeskFindingCode>>;
+
+export const deskSamples: Samples<DeskFindingCode> = {
+  ...rules,
+  ...inputs,
+  ...imports,
+  ...counts,
+  ...reckonings,
+  ...condensate,
+};

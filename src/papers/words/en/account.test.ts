@@ -220,6 +220,40 @@ const account: Readonly<Record<AccountFindingCode, readonly FindingData[]>> = {
 };
 
 const desk: Readonly<Record<DeskFindingCode, readonly FindingData[]>> = {
+  'reckon-unknown': [
+    { what: 'transfr', nearest: ['transfer'], all: ['transfer', 'mix'] },
+    { what: 'zzz', nearest: [], all: ['transfer', 'mix'] },
+  ],
+  'reckon-input-missing': [
+    { calculator: 'transfer', inputs: ['volume', 'bore'], hasBook: false },
+    { calculator: 'transfer', inputs: ['bore'], hasBook: true },
+  ],
+  'reckon-field-unknown': [
+    { field: 'boar', calculator: 'transfer', nearest: ['bore'], known: ['bore', 'length'] },
+    { field: 'zzz', calculator: 'transfer', nearest: [], known: ['bore', 'length'] },
+  ],
+  'reckon-not-positive': [
+    { input: 'bore', received: '0mm', wanted: 'above' },
+    { input: 'roughness', received: '-1um', wanted: 'from' },
+  ],
+  'reckon-too-large': [{ input: 'bypass', received: '3', most: 1, unit: '' }],
+  'reckon-choice': [{ field: 'receiver', received: 'bucket', choices: ['shell', 'bag', 'outside'] }],
+  'reckon-needs-book': [{ field: 'store' }],
+  'reckon-outside-range': [
+    { quantity: 'temperature of the water', value: 41, unit: '°C', low: 0, high: 40, source: 'tanaka-2001' },
+    { quantity: 'flow', value: -1, unit: 'm³/s', low: 0, high: null, source: 'white-fluid' },
+  ],
+  'reckon-refused': [
+    { rule: 'over-rating', wouldKPa: 120, ratingKPa: 100, what: 'the line' },
+    { rule: 'rating-missing', what: 'R2' },
+    { rule: 'charge-too-high', endKPa: 405.4, ratingKPa: 201.2, safeBottleKPa: 265, fallKPa: 63 },
+    { rule: 'charge-too-high', endKPa: 405.4, ratingKPa: 201.2, safeBottleKPa: null, fallKPa: null },
+    { rule: 'ullage-missing' },
+    { rule: 'would-boil', endC: 95, boilsAtC: 89.9, cabinKPa: 70 },
+    { rule: 'above-maximum', wantedMgPerL: 4, maximumMgPerL: 0.4 },
+    { rule: 'coil-not-told', missing: ['bypass'] },
+    { rule: 'unequal-lists', list: 'temperature', count: 1, volumes: 2 },
+  ],
   'not-in-book': [
     { what: 'store', name: 'C-99', nearest: ['C-09', 'C-19'] },
     { what: 'store', name: 'X', nearest: [] },
@@ -248,6 +282,7 @@ const desk: Readonly<Record<DeskFindingCode, readonly FindingData[]>> = {
     },
     { rule: 'remainder', from: 'FA', to: 'C-16', massMg: litres(20.5), usableMg: litres(3), mgPerL: 997_800 },
   ],
+  'no-condensate-expectation': [{ missing: 'norm of vapour' }, { missing: 'counter of a condenser' }],
   'second-needed': [{ act: 'relabel' }, { act: 'waiver' }, { act: 'treatment' }],
   'second-is-first': [{ office: 'keeper' }],
   'before-book': [{ happenedAtMs: at(1, 7), openingMs: at(1, 8) }],

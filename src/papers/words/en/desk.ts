@@ -4,6 +4,7 @@ import type { DeskFindingCode } from '../desk-codes.ts';
 import type { Sentences, Words, WordsContext } from '../shape.ts';
 import { countFindingWords } from './count-findings.ts';
 import { listOf, maybeNumber, maybeText, numberOf, textOf } from './data.ts';
+import { reckonFindingWords } from './reckon-findings.ts';
 import { counted, listed, saidValue } from './said.ts';
 import { bareMassOf, say, timeOf, word } from './say.ts';
 import { saidHoldReason } from './store-answer.ts';
@@ -184,6 +185,7 @@ export const deskWords: Words<DeskFindingCode> = {
       'Check day, time and offset; a time with Z is UTC.',
     ),
   ...countFindingWords,
+  ...reckonFindingWords,
   'day-closed': (data) =>
     say(
       `Refused: Day ${numberOf(data, 'day')} is closed. ${nothing}`,
@@ -289,4 +291,17 @@ export const deskWords: Words<DeskFindingCode> = {
       `"${textOf(data, 'office')}"`,
       'Name one of these with --by OFFICE; offices stand in the outpost file.',
     ),
+  'no-condensate-expectation': (data) => {
+    const isNorm = textOf(data, 'missing') === 'norm of vapour';
+    return say(
+      isNorm
+        ? 'How much condensate is to be expected here is not known: the outpost file has no norm of what people give off.'
+        : 'How much condensate is to be expected here is not known: the outpost file has no counter of a condenser.',
+      isNorm
+        ? 'norms.vapourCollectedLPerPersonDay above 0'
+        : 'an instrument that meters a unit fed from the cabin air',
+      'none',
+      'Add it to the outpost file as docs/outpost-file.md shows, and put the file into the book: waterwright outpost put FILE.',
+    );
+  },
 };

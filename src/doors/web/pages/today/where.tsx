@@ -68,7 +68,7 @@ function groupsOf(sheet: TodaySheet): readonly Group[] {
 
 function Groups({ sheet }: { readonly sheet: TodaySheet }) {
   return (
-    <>
+    <div className="groups">
       {groupsOf(sheet).map((group) => (
         <div key={group.name} className="group">
           <h3>
@@ -89,7 +89,7 @@ function Groups({ sheet }: { readonly sheet: TodaySheet }) {
         </div>
       ))}
       <Emptied stores={sortStores(sheet.stores).empty} />
-    </>
+    </div>
   );
 }
 

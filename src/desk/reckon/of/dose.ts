@@ -1,0 +1,80 @@
+// How much of a stock solution brings water to a concentration, and what comes of it; above the outpost's maximum it is refused.
+import { stockForTarget } from '../../../ground/physics/index.ts';
+import { type Answer, yes } from '../../answer.ts';
+import type { Calculator, Reckoned, RefusedBy, Saying } from '../calculator.ts';
+import { Filled, type FromBook, storeOf } from '../from-book.ts';
+import type { QuantitySpec } from '../input-spec.ts';
+import type { Input, Inputs } from '../inputs.ts';
+
+const concentration = (name: string, more: Partial<QuantitySpec> = {}): QuantitySpec => ({
+  name,
+  dimension: 'concentration',
+  unit: 'mg/L',
+  ...more,
+});
+
+export const dose: Calculator = {
+  name: 'dose',
+  inputs: [
+    { name: 'store', of: 'store' },
+    { name: 'volume', dimension: 'volume', unit: 'L', positive: true },
+    concentration('present', { otherwise: { value: 0, u95: null, why: 'nothing-left' } }),
+    concentration('wanted', { positive: true }),
+    concentration('stock', { positive: true }),
+    concentration('maximum', { positive: true, optional: true }),
+  ],
+  method: 'solutions',
+  cautions: ['concentrate', 'slip-of-ten'],
+  fill,
+  refuse: aboveMaximum,
+  reckon,
+};
+
+const KG_PER_M3 = 1 / 1000;
+const L_PER_M3 = 1000;
+
+function aboveMaximum(inputs: Inputs): RefusedBy | null {
+  const [wanted, maximum] = [inputs.number('wanted'), inputs.maybe('maximum')];
+  if (maximum === null || wanted <= maximum) return null;
+  return { rule: 'above-maximum', data: { wantedMgPerL: wanted, maximumMgPerL: maximum } };
+}
+
+function reckon(inputs: Inputs): Reckoned {
+  const volumeL = inputs.number('volume');
+  const maximum = inputs.maybe('maximum');
+  const dosed = stockForTarget({
+    water: { volumeM3: volumeL / L_PER_M3, concentrationKgPerM3: KG_PER_M3 * inputs.number('present') },
+    wantedKgPerM3: KG_PER_M3 * inputs.number('wanted'),
+    stockKgPerM3: KG_PER_M3 * inputs.number('stock'),
+    greatestKgPerM3: maximum === null ? null : KG_PER_M3 * maximum,
+  });
+  const sayings: Saying[] = maximum === null ? [{ key: 'no-maximum', data: {} }] : [];
+  return {
+    results: [
+      { name: 'stock-volume', value: 1e6 * dosed.stockVolumeM3, unit: 'mL' },
+      { name: 'resulting', value: dosed.resultKgPerM3 / KG_PER_M3, unit: 'mg/L' },
+      { name: 'dosed-mass', value: 1e6 * dosed.doseMassKg, unit: 'mg' },
+      { name: 'volume-after', value: L_PER_M3 * dosed.volumeAfterM3, unit: 'L' },
+    ],
+    sayings,
+  };
+}
+
+function fill(book: FromBook): Answer<readonly Input[]> {
+  const filled = new Filled();
+  const store = storeOf(book, 'store');
+  if (!store.ok) return store;
+  if (store.value !== null) {
+    const { massMg, uMg, because, grade } = store.value;
+    const { mgPerL, index } = book.position;
+    filled.fromBook('volume', massMg / mgPerL, {
+      unit: 'L',
+      u: uMg / mgPerL,
+      key: 'content',
+      entries: because.slice(0, 3),
+    });
+    const target = grade === null ? undefined : index.grades.get(grade)?.biocideMgPerL;
+    filled.fromFile('wanted', target, { unit: 'mg/L', key: `grade ${grade}` });
+  }
+  return yes(filled.inputs);
+}

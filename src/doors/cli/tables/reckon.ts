@@ -1,0 +1,215 @@
+// Table of the calculators.
+import type { Command } from '../command.ts';
+import type { Flag } from '../flags.ts';
+
+const flag = (name: string, value: string, what: string): Flag => ({ name, value, what });
+
+const STORE = flag('store', 'STORE', 'a store of the book: fills in its content and its ratings');
+const PEOPLE = flag('people', 'N', 'people aboard');
+
+const more = [
+  'Every quantity carries its unit, and may carry its ± (95 %): 22L+-0.4.',
+  'What is not typed is taken from the book and its outpost file, where there is one.',
+];
+
+export const RECKON_COMMANDS: readonly Command[] = [
+  {
+    path: ['reckon', 'transfer'],
+    does: 'how long a push through a hose takes, and what it does to the cabin',
+    args: [],
+    flags: [
+      flag('from', 'STORE', 'the store that is emptied'),
+      flag('to', 'STORE', 'the store that is filled'),
+      flag('hose', 'HOSE', 'a hose of the outpost file, with its couplings and what its runs have taught'),
+      'volume',
+      'length',
+      'bore',
+      'roughness',
+      'minor-loss',
+      'kv',
+      'over',
+      'water',
+      'cabin',
+      'lift',
+      'gravity',
+      'coil',
+      flag('gas', 'VOLUME', 'gas in the tank, with no compressor behind it'),
+      'receiver',
+      'cabin-volume',
+      'air',
+      'compressor',
+      'rating',
+      'explain',
+    ],
+    examples: [
+      [
+        'waterwright reckon transfer --volume 22L --length 6m --bore 8mm --roughness 1.5um --minor-loss 3 --kv 0.6,0.6 --over 0.5atm --water 25C',
+        'from figures alone',
+      ],
+      ['waterwright reckon transfer --from c01 --to c05 --hose H-1 --explain', 'from the book'],
+    ],
+    more,
+  },
+  {
+    path: ['reckon', 'pressure'],
+    does: 'what gas under pressure takes from the cabin, and what it stores',
+    args: [],
+    flags: [
+      STORE,
+      'volume',
+      'over',
+      'cabin',
+      'cabin-volume',
+      'receiver',
+      'gas-from',
+      'gas',
+      'radius',
+      'wall-thickness',
+      'warming',
+      'rating',
+      'explain',
+    ],
+    examples: [
+      ['waterwright reckon pressure --volume 200L --over 0.5atm --cabin 1atm --cabin-volume 180m3', ''],
+      [
+        'waterwright reckon pressure --volume 200L --over 0.5atm --cabin 1atm --cabin-volume 180m3 --receiver outside',
+        'into a store outside',
+      ],
+    ],
+    more,
+  },
+  {
+    path: ['reckon', 'dewpoint'],
+    does: 'how much water the air carries, and whether a wall sweats',
+    args: [],
+    flags: ['air', 'humidity', 'cabin', 'oxygen', 'cabin-volume', 'wall', 'explain'],
+    examples: [['waterwright reckon dewpoint --air 22C --humidity 50%+-2 --wall 12C', '']],
+    more,
+  },
+  {
+    path: ['reckon', 'condense'],
+    does: 'how much water a condenser takes out of the air',
+    args: [],
+    flags: [
+      'air',
+      'humidity',
+      'cabin',
+      'oxygen',
+      'air-flow',
+      'coolant',
+      'bypass',
+      'coolant-flow',
+      'air-side',
+      'coolant-side',
+      PEOPLE,
+      'vapour-each',
+      'days',
+      'explain',
+    ],
+    examples: [
+      [
+        'waterwright reckon condense --air 22C --humidity 50% --air-flow 120m3/h --coolant 6C --bypass 0.1 --people 4',
+        '',
+      ],
+      ['waterwright reckon condense --days 14', 'day by day, from the book: expected, collected, missing'],
+    ],
+    more,
+  },
+  {
+    path: ['reckon', 'oxygen'],
+    does: 'how much water the oxygen of a crew takes',
+    args: [],
+    flags: [PEOPLE, 'need', 'share', 'cells', 'cell-voltage', 'current-efficiency', 'purged', 'explain'],
+    examples: [['waterwright reckon oxygen --people 4 --share 77%', '']],
+    more,
+  },
+  {
+    path: ['reckon', 'dose'],
+    does: 'how much stock solution to add, and what the water then holds',
+    args: [],
+    flags: [STORE, 'volume', 'present', 'wanted', 'stock', 'maximum', 'explain'],
+    examples: [
+      [
+        'waterwright reckon dose --volume 20L --present 0.03mg/L --wanted 0.2mg/L --stock 400mg/L --maximum 0.4mg/L',
+        '',
+      ],
+    ],
+    more,
+  },
+  {
+    path: ['reckon', 'mix'],
+    does: 'what comes of water poured together',
+    args: [],
+    flags: [flag('volume', 'AMOUNTS', 'of each, commas between'), 'concentration', 'temperature', 'explain'],
+    examples: [['waterwright reckon mix --volume 20L,10L --concentration 0.2mg/L,0.05mg/L', '']],
+    more,
+  },
+  {
+    path: ['reckon', 'gauge'],
+    does: 'water in a tank by gas from a bottle: whether it may be done, and what the readings say',
+    args: [],
+    flags: [
+      STORE,
+      'reading',
+      'tank',
+      'bottle',
+      'bottle-before',
+      'bottle-after',
+      'tank-before',
+      'tank-after',
+      'bottle-warm-before',
+      'bottle-warm-after',
+      'tank-warm-before',
+      'tank-warm-after',
+      'ullage',
+      'known',
+      'vapour',
+      'cabin',
+      'rating',
+      'bottle-gauge-doubt',
+      'tank-gauge-doubt',
+      'thermometer-doubt',
+      'explain',
+    ],
+    examples: [
+      [
+        'waterwright reckon gauge --store R2 --bottle-before 600kPa --bottle-after 585kPa',
+        'before it is done',
+      ],
+      ['waterwright reckon gauge --store R2 --reading last --explain', 'from the readings of the last one'],
+    ],
+    more: [
+      ...more,
+      'Without --tank-after nothing has been done yet: it says where the pressure would end, and refuses what a rating forbids.',
+    ],
+  },
+  {
+    path: ['reckon', 'weigh'],
+    does: 'a mass by how long a swing on a spring takes',
+    args: [],
+    flags: ['period', 'stiffness', 'carriage', 'empty', 'frame', 'density', 'explain'],
+    examples: [
+      ['waterwright reckon weigh --period 1.499s+-0.001 --stiffness 606N/m+-0.6 --carriage 12.5kg', ''],
+    ],
+    more,
+  },
+  {
+    path: ['reckon', 'heat'],
+    does: 'how long water takes to get hot, and whether it boils in this cabin',
+    args: [],
+    flags: ['volume', 'begin', 'end', 'power', 'efficiency', 'loss', 'air', 'cabin', 'explain'],
+    examples: [['waterwright reckon heat --volume 2L --begin 20C --end 80C --power 750W --cabin 70kPa', '']],
+    more,
+  },
+  {
+    path: ['reckon', 'thaw'],
+    does: 'how long ice takes to thaw, or water to freeze',
+    args: [],
+    flags: ['mass', 'begin', 'end', 'ice', 'power', 'efficiency', 'loss', 'around', 'explain'],
+    examples: [
+      ['waterwright reckon thaw --mass 20kg --begin -10C --power 500W --loss 2W/K --around -20C', ''],
+      ['waterwright reckon thaw --mass 20kg --begin 5C --loss 2W/K --around -20C', 'water that freezes'],
+    ],
+    more,
+  },
+];
