@@ -7,7 +7,7 @@ import { blowDown, type HoseLine, regulatedPush } from '../src/ground/physics/in
 import { type BenchRow, quantileOf, row } from './bench-row.ts';
 
 const TRANSFERS = 10_000;
-const ROUNDS = 15;
+const ROUNDS = 25;
 const BLOW_DOWNS = 200;
 const SEED = 2147;
 const DEBIAN_PYTHON = '/usr/bin/python3';

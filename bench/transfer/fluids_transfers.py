@@ -11,7 +11,7 @@ from fluids.core import dP_from_K
 from fluids.friction import Colebrook, friction_laminar
 from fluids.numerics import secant
 
-ROUNDS = 3
+ROUNDS = 5
 
 
 def seconds(driving, volume, length, bore, roughness, minor, kv, density, viscosity):

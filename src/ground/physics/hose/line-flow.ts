@@ -1,5 +1,5 @@
 // Flow and pressure in one line, prepared once: what the pushes ask many times.
-import { log10, newtonBetween } from '../../maths/index.ts';
+import { log10, newtonBetween, type ValueAndSlope } from '../../maths/index.ts';
 import { OutsideRange } from '../outside-range.ts';
 import { GREATEST_REYNOLDS_IN_COIL } from './coil.ts';
 import { kvInSeries, lossOfKv } from './coupling.ts';
@@ -15,6 +15,10 @@ const USUAL_FRICTION = 0.03;
 const MOST_STEPS = 8;
 /** Re √f of flow that is surely not turbulent. */
 const STILL = 100;
+/** Room for every search, one at a time, so that a search makes nothing new. */
+const search = { low: 0, high: 0, start: 0, narrow: NARROW };
+const found = new Float64Array(2);
+const law = new Float64Array(2);
 
 /**
  * Δp = w Re² (f L/D + ΣK), with w Re² = ρ V²/2: the couplings count as loss coefficients on the velocity in the bore.
@@ -35,19 +39,10 @@ export class LineFlow {
   readonly #boreM: number;
   readonly #viscosityPerDensity: number;
   readonly #isCoiled: boolean;
-  readonly #at = new Float64Array(2);
-  readonly #law = new Float64Array(2);
-  readonly #factor = new Float64Array(1);
-  /** Set anew for every search, so that a search makes nothing new. */
-  readonly #search = { low: 0, high: 0, start: 0, narrow: NARROW };
   #wanted = 0;
-  readonly #miss = (reynolds: number, at: Float64Array): void => {
-    this.friction.at(reynolds, this.#law);
-    const pipe = (this.#law[0] as number) * this.lengthOverBore;
-    const root = Math.sqrt(pipe + this.minorLoss + this.couplingsLoss);
-    at[0] = reynolds * root - this.#wanted;
-    at[1] = root + (pipe * (this.#law[1] as number)) / (2 * root);
-  };
+  #factor = Number.NaN;
+  /** Made at the first search in a bracket, and kept for the next. */
+  #miss: ValueAndSlope | null = null;
 
   /** @throws OutsideRange for a line or water that no source covers */
   constructor(line: HoseLine, water: FlowingWater) {
@@ -88,8 +83,8 @@ export class LineFlow {
 
   /** The Darcy friction factor. */
   frictionAt(reynolds: number): number {
-    this.friction.at(reynolds, this.#law);
-    return this.#law[0] as number;
+    this.friction.at(reynolds, law);
+    return law[0] as number;
   }
 
   /** The flow in m³/s that a pressure drives; 0 for none and below. It makes nothing new. */
@@ -115,11 +110,11 @@ export class LineFlow {
 
   /** The Darcy friction factor of the flow that was found last. */
   get frictionFound(): number {
-    return this.#factor[0] as number;
+    return this.#factor;
   }
 
   #found(reynolds: number, factor: number): number {
-    this.#factor[0] = Number.isNaN(factor) ? this.frictionAt(reynolds) : factor;
+    this.#factor = Number.isNaN(factor) ? this.frictionAt(reynolds) : factor;
     return this.#inRange(reynolds);
   }
 
@@ -137,19 +132,28 @@ export class LineFlow {
       u -= move;
       if (Math.abs(move) > NARROW * u) continue;
       const last = x - slope * move;
-      this.#factor[0] = 1 / (last * last);
+      this.#factor = 1 / (last * last);
       return u * last;
     }
     return 0;
   }
 
   #between(fixed: number, laminar: number): number {
-    const search = this.#search;
     search.low = this.#isCoiled ? 0 : this.friction.laminarTo;
     search.high = laminar;
     const guess = this.#wanted / Math.sqrt(USUAL_FRICTION * this.lengthOverBore + fixed);
     search.start = Math.min(Math.max(guess, search.low), laminar);
-    return newtonBetween(this.#miss, search, this.#at);
+    this.#miss ??= (reynolds, at) => this.#missAt(reynolds, at);
+    return newtonBetween(this.#miss, search, found);
+  }
+
+  /** Re √(f L/D + ΣK) less what is wanted, and its slope. */
+  #missAt(reynolds: number, at: Float64Array): void {
+    this.friction.at(reynolds, law);
+    const pipe = (law[0] as number) * this.lengthOverBore;
+    const root = Math.sqrt(pipe + this.minorLoss + this.couplingsLoss);
+    at[0] = reynolds * root - this.#wanted;
+    at[1] = root + (pipe * (law[1] as number)) / (2 * root);
   }
 
   #inRange(reynolds: number): number {

@@ -2,6 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { OutsideRange } from '../outside-range.ts';
+import { ambientViscosityPaS } from '../water/viscosity.ts';
+import { waterDensityKgPerM3 } from '../water/water-density.ts';
 import type { HoseLine } from './hose-line.ts';
 import { lineVolumeM3 } from './hose-line.ts';
 import { columnPa, lineDrop } from './pressure-drop.ts';
@@ -108,6 +110,13 @@ describe('hoses that a keeper knows', () => {
     expect(push.reynolds).toBeCloseTo(11_479, -0.5);
     expect(push.regime).toBe('turbulent');
     expect(push.inLineM3 * 1000).toBeCloseTo(0.3, 2);
+  });
+
+  it('the same with the properties of water at 25 °C, half an atmosphere as it is defined', () => {
+    const at25 = { densityKgPerM3: waterDensityKgPerM3(25), viscosityPaS: ambientViscosityPaS(298.15) };
+    const push = regulatedPush({ line, water: at25, drivingPa: 101_325 / 2, volumeM3: 0.022 });
+    expect(push.seconds).toBeCloseTo(341.7, 1);
+    expect(push.reynolds).toBeCloseTo(11_479, -1);
   });
 
   it('the same at 15 °C takes 346 s, and with a wall of 10 µm 345 s', () => {
