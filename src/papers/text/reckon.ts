@@ -1,5 +1,5 @@
 // What a calculator answered, for a terminal: cautions first, then the answer, then what it was reckoned from.
-import { unitSign } from '../../ground/units/index.ts';
+import { roundAtPlace, styled, unitSign } from '../../ground/units/index.ts';
 import type { ReckonInput, ReckonResult, ReckonSheet } from '../sheets/reckon.ts';
 import { reckonLabels } from '../words/en/reckon/page-labels.ts';
 import { saidSeconds } from '../words/en/reckon/said-seconds.ts';
@@ -70,8 +70,23 @@ export function resultText(result: ReckonResult, options: TextOptions): string {
   const bare = limit !== null || u95 === null;
   const text = bare
     ? signed(saidValue(forPeople(result), sign), options.style)
-    : said({ value, u95, unit: sign }, options);
+    : signed(inTwoDigits({ value, u95, unit: sign }), options.style);
   return unit === 's' && value >= 60 ? `${text}, ${saidSeconds(value)}` : text;
+}
+
+/**
+ * Value and ± at the second digit of the ±: GUM 7.2.6 allows two, and who reckons wants to see them; `173.6 ± 3.2 L`.
+ * Elsewhere one is enough.
+ */
+export function inTwoDigits({ value, u95, unit }: { value: number; u95: number; unit: string }): string {
+  const place = placeOfSecond(u95);
+  const digits = (x: number) => styled(roundAtPlace(x, place), 'screen');
+  return `${digits(value)} ± ${digits(u95)}${unit === '' ? '' : `\u00A0${unit}`}`.replaceAll(' ', '\u00A0');
+}
+
+/** `-1` for 3.17, `0` for 31.7. */
+function placeOfSecond(u95: number): number {
+  return Number(u95.toExponential(1).split('e')[1]) - 1;
 }
 
 /** Without a ± there is nothing to round to: four digits are more than anybody reads off an instrument. */

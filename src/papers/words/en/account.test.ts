@@ -246,7 +246,10 @@ const desk: Readonly<Record<DeskFindingCode, readonly FindingData[]>> = {
   'reckon-refused': [
     { rule: 'over-rating', wouldKPa: 120, ratingKPa: 100, what: 'the line' },
     { rule: 'rating-missing', what: 'R2' },
-    { rule: 'charge-too-high', endKPa: 405.4, ratingKPa: 201.2, safeBottleKPa: 265 },
+    { rule: 'charge-too-high', endKPa: 405.4, ratingKPa: 201.2, safeBottleKPa: 265, fallKPa: 63 },
+    { rule: 'charge-too-high', endKPa: 405.4, ratingKPa: 201.2, safeBottleKPa: null, fallKPa: null },
+    { rule: 'ullage-missing' },
+    { rule: 'would-boil', endC: 95, boilsAtC: 89.9, cabinKPa: 70 },
     { rule: 'above-maximum', wantedMgPerL: 4, maximumMgPerL: 0.4 },
     { rule: 'coil-not-told', missing: ['bypass'] },
     { rule: 'unequal-lists', list: 'temperature', count: 1, volumes: 2 },
