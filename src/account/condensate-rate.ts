@@ -35,6 +35,8 @@ const DRIFT_RELATIVE_PER_SQRT_DAY = 0.002;
 const DECLARED_SPREAD_DAYS = 8;
 /** A day farther off than this many doubts teaches nothing: something else was at work. */
 const FAR_OFF = 3;
+/** The first days teach whatever they say: else a norm that is far from this crew would never be mended. Ours, no source. */
+const FIRST_DAYS = 3;
 
 export class CondensateRate {
   readonly #norms: CondensateNorms;
@@ -99,7 +101,8 @@ export class CondensateRate {
     const { kg: expected, sharedU, ownU } = this.expect(crew);
     const other = sharedU * sharedU + u * u;
     const off = kg - expected;
-    if (off * off > FAR_OFF * FAR_OFF * (other + ownU * ownU)) return false;
+    const isFarOff = off * off > FAR_OFF * FAR_OFF * (other + ownU * ownU);
+    if (isFarOff && this.#taught >= FIRST_DAYS) return false;
     this.#estimator.read({
       places: this.#places,
       weights: weightsOf(crew),
@@ -107,7 +110,7 @@ export class CondensateRate {
       u: Math.sqrt(u * u + ownU * ownU),
     });
     const declared = this.#declaredSpread(crew);
-    this.#spreadSum += (off * off) / (other + declared * declared);
+    this.#spreadSum += Math.min(FAR_OFF * FAR_OFF, (off * off) / (other + declared * declared));
     this.#spreadDays += 1;
     this.#taught += 1;
     return true;

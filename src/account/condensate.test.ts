@@ -327,12 +327,20 @@ describe('the doubt of what people give', () => {
     expect(heldShare(0.5)).toBeLessThan(0.75);
   });
 
+  const crew = { days: 1, personDays: 4, newcomerDays: 0, restDays: 0 };
+
   test('a day that is far off teaches nothing', () => {
     const rate = new CondensateRate(norms);
-    const crew = { days: 1, personDays: 4, newcomerDays: 0, restDays: 0 };
+    for (let day = 0; day < 3; day += 1) expect(rate.teach(crew, { kg: 6.8, u: 0.1 })).toBe(true);
+    const before = rate.rate;
     expect(rate.teach(crew, { kg: 2, u: 0.1 })).toBe(false);
-    expect(rate.rate.kg).toBe(1.7);
-    expect(rate.teach(crew, { kg: 7, u: 0.1 })).toBe(true);
-    expect(rate.taught).toBe(1);
+    expect(rate.rate).toEqual(before);
+    expect(rate.taught).toBe(3);
+  });
+
+  test('a norm that is far from this crew is mended by its first days', () => {
+    const rate = new CondensateRate(norms);
+    for (let day = 0; day < 10; day += 1) expect(rate.teach(crew, { kg: 4 * 2.6, u: 0.1 })).toBe(true);
+    expect(rate.rate.kg).toBeCloseTo(2.6, 1);
   });
 });

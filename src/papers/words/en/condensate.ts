@@ -60,5 +60,5 @@ export function rateInWords({ taughtBy }: CondensateSheet, said: { rate: string;
 }
 
 export function judgedInWords({ judged }: CondensateSheet): string {
-  return `Of ${counted(judged.days, 'day')} in this book, nothing is missing or too much within the ± on ${judged.held}.`;
+  return `Of ${counted(judged.days, 'day')} in this book, nothing is missing or too much within the ± on ${judged.held}; by chance alone 1 in 20 lies beyond it.`;
 }

@@ -301,7 +301,7 @@ export const deskWords: Words<DeskFindingCode> = {
         ? 'norms.vapourCollectedLPerPersonDay above 0'
         : 'an instrument that meters a unit fed from the cabin air',
       'none',
-      'Add it to the outpost file as docs/outpost-file.md shows, and put the file into the book: waterwright outpost put FILE.',
+      'Add it to the outpost file as docs/outpost-file.md shows, and put the file into the book: waterwright book outpost FILE.',
     );
   },
 };
