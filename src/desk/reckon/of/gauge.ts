@@ -134,6 +134,7 @@ function ullageOf(inputs: Inputs): Doubted {
 }
 
 function charge(inputs: Inputs): Charge {
+  const fallKPa = wantedFallKPa(inputs);
   const rating = inputs.maybe('rating');
   const tank: Rating = {
     what: 'tank',
@@ -147,6 +148,7 @@ function charge(inputs: Inputs): Charge {
     tankPa: PA * inputs.number('tank-before'),
     cabinPa: PA * inputs.number('cabin'),
     ratings: [tank],
+    ...(fallKPa !== null && { bottleFallPa: PA * fallKPa }),
   });
 }
 
@@ -157,7 +159,7 @@ function refuse(inputs: Inputs): RefusedBy | null {
   const verdict = charge(inputs);
   if (verdict.verdict === 'blocked')
     return { rule: 'rating-missing', data: { what: inputs.choice('store') ?? 'the tank' } };
-  if (verdict.verdict !== 'refused' || wantedFallKPa(inputs) !== null) return null;
+  if (verdict.verdict !== 'refused') return null;
   const { endPa, limitPa, largestBottlePa, partCharge } = verdict;
   return {
     rule: 'charge-too-high',
