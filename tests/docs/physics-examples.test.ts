@@ -7,7 +7,7 @@ import * as units from '../../src/ground/units/index.ts';
 
 const ROOM = join(import.meta.dirname, '../../src/ground/physics');
 /** The other subjects need an air or a gas made first, scald times are not given out; tests of their own run their examples. */
-const SUBJECTS = /^(bed|electrolysis|gas|heat|hose|solution|water)\/(?!scald)|^molar\.ts/;
+const SUBJECTS = /^(bed|electrolysis|gas|gauging|heat|hose|solution|water)\/(?!scald)|^molar\.ts/;
 const words: Readonly<Record<string, unknown>> = { ...units, ...physics };
 
 const examples = readdirSync(ROOM, { recursive: true, encoding: 'utf8' })

@@ -68,7 +68,7 @@ export type Charge =
  * @returns Pa absolute
  * @throws OutsideRange outside those ranges and for NaN
  * @source ideal-gas
- * @example endPressurePa({ bottleM3: 0.01, bottlePa: 600e3, ullageM3: 0.0064, tankPa: 101.3e3 }) // 405 385
+ * @example endPressurePa({ bottleM3: 0.01, bottlePa: 600e3, ullageM3: 0.0064, tankPa: 101.3e3 }) // 405_385
  */
 export function endPressurePa(from: {
   readonly bottleM3: number;
@@ -87,7 +87,7 @@ export function endPressurePa(from: {
  * @returns Pa absolute
  * @throws OutsideRange outside those ranges and for NaN
  * @source ideal-gas
- * @example tankAfterFallPa({ bottleM3: 0.01, bottleFallPa: 15e3, ullageM3: 0.0064, tankPa: 101.3e3 }) // 124 738
+ * @example tankAfterFallPa({ bottleM3: 0.01, bottleFallPa: 15e3, ullageM3: 0.0064, tankPa: 101.3e3 }) // 124_738
  */
 export function tankAfterFallPa(from: {
   readonly bottleM3: number;
