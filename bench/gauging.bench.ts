@@ -6,7 +6,7 @@ import { type BenchRow, quantileOf, row } from './bench-row.ts';
 import { gaugedInPython } from './gauging/yardstick.ts';
 
 const GAUGINGS = 1000;
-const ROUNDS = 100;
+const ROUNDS = 400;
 const DRAWS = 100_000;
 const DRAWINGS = 9;
 

@@ -8,7 +8,8 @@ import { EXAMPLE_THINGS } from './example-things.ts';
 
 const ROOM = join(import.meta.dirname, '../../src/ground/physics');
 /** What the other subjects start from is made in tests of their own; scald times are not given out. */
-const SUBJECTS = /^(air|bed|condenser|electrolysis|gas|heat|hose|solution|water)\/(?!scald)|^molar\.ts/;
+const SUBJECTS =
+  /^(air|bed|condenser|electrolysis|gas|gauging|heat|hose|solution|water)\/(?!scald)|^molar\.ts/;
 const words: Readonly<Record<string, unknown>> = { ...units, ...physics, ...EXAMPLE_THINGS };
 
 const examples = readdirSync(ROOM, { recursive: true, encoding: 'utf8' })

@@ -3,12 +3,10 @@ import type { Doubted } from '../../../ground/maths/index.ts';
 import {
   type Charge,
   chargeVerdict,
-  endPressurePa,
   foreseenInjection,
   gaugeByInjection,
   judgeGauging,
   type Rating,
-  tankAfterFallPa,
 } from '../../../ground/physics/index.ts';
 import { type Answer, yes } from '../../answer.ts';
 import { CABIN } from '../cabin-specs.ts';
@@ -135,6 +133,7 @@ function ullageOf(inputs: Inputs): Doubted {
 }
 
 function charge(inputs: Inputs): Charge {
+  const fallKPa = wantedFallKPa(inputs);
   const rating = inputs.maybe('rating');
   const tank: Rating = {
     what: 'tank',
@@ -148,6 +147,7 @@ function charge(inputs: Inputs): Charge {
     tankPa: PA * inputs.number('tank-before'),
     cabinPa: PA * inputs.number('cabin'),
     ratings: [tank],
+    ...(fallKPa !== null && { bottleFallPa: PA * fallKPa }),
   });
 }
 
@@ -159,9 +159,8 @@ function refuse(inputs: Inputs): RefusedBy | null {
   if (verdict.verdict === 'blocked')
     return { rule: 'rating-missing', data: { what: inputs.choice('store') ?? 'the tank' } };
   if (verdict.verdict !== 'refused') return null;
-  const { limitPa, largestBottlePa, partCharge } = verdict;
+  const { endPa, limitPa, largestBottlePa, partCharge } = verdict;
   // A part charge may be begun where it would end below the rating by what is believed; it is stopped by the tank's own gauge.
-  const endPa = wantedFallKPa(inputs) === null ? verdict.endPa : endOf(inputs);
   if (wantedFallKPa(inputs) !== null && endPa <= limitPa) return null;
   return {
     rule: 'charge-too-high',
@@ -174,18 +173,6 @@ function refuse(inputs: Inputs): RefusedBy | null {
   };
 }
 
-/** Where the pressure of the tank would end, by the gas that is believed to be in it. Pa absolute. */
-function endOf(inputs: Inputs): number {
-  const ullageM3 = ullageOf(inputs).value;
-  const bottleM3 = inputs.number('bottle') / L_PER_M3;
-  const [bottlePa, tankPa] = [PA * inputs.number('bottle-before'), PA * inputs.number('tank-before')];
-  const fallKPa = wantedFallKPa(inputs);
-  if (fallKPa === null) return endPressurePa({ bottleM3, bottlePa, ullageM3, tankPa });
-  return ullageM3 === 0
-    ? Number.POSITIVE_INFINITY
-    : tankAfterFallPa({ bottleM3, bottleFallPa: PA * fallKPa, ullageM3, tankPa });
-}
-
 /** A part charge: the bottle is closed again after it has fallen by so much. */
 function wantedFallKPa(inputs: Inputs): number | null {
   const after = inputs.maybe('bottle-after');
@@ -194,10 +181,13 @@ function wantedFallKPa(inputs: Inputs): number | null {
 
 function beforehand(inputs: Inputs): Reckoned {
   const verdict = charge(inputs);
-  const results: Result[] = [{ name: 'end-pressure', value: endOf(inputs) / PA, unit: 'kPa' }];
+  const results: Result[] = [];
   const sayings: Saying[] = [];
   if (verdict.verdict === 'allowed' || verdict.verdict === 'refused') {
-    results.push({ name: 'limit-pressure', value: verdict.limitPa / PA, unit: 'kPa', exact: true });
+    results.push(
+      { name: 'end-pressure', value: verdict.endPa / PA, unit: 'kPa' },
+      { name: 'limit-pressure', value: verdict.limitPa / PA, unit: 'kPa', exact: true },
+    );
     if (verdict.verdict === 'refused')
       sayings.push({ key: 'stop-at-rating', data: { limitKPa: verdict.limitPa / PA } });
   }

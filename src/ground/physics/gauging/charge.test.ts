@@ -89,6 +89,22 @@ describe('what is proposed', () => {
     expect(none.largestBottlePa).toBeCloseTo(none.limitPa, 6);
   });
 
+  it('a part charge is held against the rating where it would end', () => {
+    const part = (bottleFallPa: number, u = 0) =>
+      chargeVerdict({ ...intoR2, bottleFallPa, ullageM3: { value: 0.0064, u } });
+    const enough = part(15e3);
+    if (enough.verdict !== 'allowed') throw new Error(enough.verdict);
+    expect(enough.endPa / 1000).toBeCloseTo(124.7, 1);
+    expect(part(70e3).verdict).toBe('refused');
+    // The same fall into less room ends higher.
+    expect(part(60e3).verdict).toBe('allowed');
+    expect(part(60e3, 0.001).verdict).toBe('refused');
+    expect(part(refused(part(60e3, 0.001)).partCharge!.bottleFallPa * 0.999, 0.001).verdict).toBe('allowed');
+    // However far it is let fall, it does not fall below where the two meet.
+    expect(refused(part(590e3)).endPa / 1000).toBeCloseTo(405.4, 1);
+    expect(() => part(-1)).toThrow(OutsideRange);
+  });
+
   it('is nothing where the tank stands at its limit already', () => {
     const charge = refused(chargeVerdict({ ...intoR2, tankPa: 201.2e3 }));
     expect([charge.largestBottlePa, charge.partCharge]).toEqual([null, null]);

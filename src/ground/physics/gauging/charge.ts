@@ -20,6 +20,8 @@ export interface ChargeAsked {
   readonly ullageM3: Doubted;
   readonly tankPa: number;
   readonly cabinPa: number;
+  /** How far the bottle is let fall before it is closed again; absent: it is opened for good. */
+  readonly bottleFallPa?: number;
   /** Of all that sees the tank's pressure, from the bottle's valve on. */
   readonly ratings: readonly Rating[];
   /** Of the bottle itself, which sees its own pressure; absent where it is not asked about. */
@@ -27,7 +29,7 @@ export interface ChargeAsked {
 }
 
 interface Ends {
-  /** Where the pressures meet, for the ullage as it is believed. Pa absolute. */
+  /** Where the tank ends, for the ullage as it is believed: met with the bottle, or when that is closed. Pa absolute. */
   readonly endPa: number;
   /** The same for the least ullage that it may be. */
   readonly highestEndPa: number;
@@ -50,7 +52,7 @@ export type Charge =
       /** Or this bottle, closed again when the tank reads so much. */
       readonly partCharge: {
         readonly stopTankAtPa: number;
-        /** How far the bottle falls by then: by the ullage as believed. */
+        /** How far the bottle may fall by then, for the least ullage that there may be. */
         readonly bottleFallPa: number;
       } | null;
     } & Ends &
@@ -66,7 +68,7 @@ export type Charge =
  * @returns Pa absolute
  * @throws OutsideRange outside those ranges and for NaN
  * @source ideal-gas
- * @example endPressurePa({ bottleM3: 0.01, bottlePa: 600e3, ullageM3: 0.0064, tankPa: 101.3e3 }) // 405 385
+ * @example endPressurePa({ bottleM3: 0.01, bottlePa: 600e3, ullageM3: 0.0064, tankPa: 101.3e3 }) // 405_385
  */
 export function endPressurePa(from: {
   readonly bottleM3: number;
@@ -85,7 +87,7 @@ export function endPressurePa(from: {
  * @returns Pa absolute
  * @throws OutsideRange outside those ranges and for NaN
  * @source ideal-gas
- * @example tankAfterFallPa({ bottleM3: 0.01, bottleFallPa: 15e3, ullageM3: 0.0064, tankPa: 101.3e3 }) // 124 738
+ * @example tankAfterFallPa({ bottleM3: 0.01, bottleFallPa: 15e3, ullageM3: 0.0064, tankPa: 101.3e3 }) // 124_738
  */
 export function tankAfterFallPa(from: {
   readonly bottleM3: number;
@@ -107,7 +109,8 @@ export function tankAfterFallPa(from: {
  *
  * A rating that is missing blocks; there is no default. The end pressure is held against the lowest rating for the least
  * ullage that there may be, V − 2u: full of water the tank would take the bottle's pressure.
- * @param asked m³, Pa absolute; ratings in Pa over the cabin or absolute, with null for one that nobody told
+ * @param asked m³, Pa absolute; ratings in Pa over the cabin or absolute, with null for one that nobody told;
+ *   `bottleFallPa` Pa, from 0, for a part charge
  * @throws OutsideRange for volumes and pressures that are not above 0, an ullage below 0, and NaN
  * @source ideal-gas; that a charge above the lowest rating is refused is the rule of this tool
  * @example chargeVerdict(asked).verdict // 'refused'
@@ -124,21 +127,29 @@ export function chargeVerdict(asked: ChargeAsked): Charge {
   if (bottleRating !== undefined && ownPa !== null && bottlePa > ownPa)
     return { verdict: 'bottle above its rating', limitPa: ownPa, limitedBy: bottleRating };
   const leastM3 = Math.max(0, asked.ullageM3.value - 2 * asked.ullageM3.u);
-  const endPa = endPressurePa({ ...asked, ullageM3: asked.ullageM3.value });
-  const highestEndPa = Math.max(endPa, endPressurePa({ ...asked, ullageM3: leastM3 }));
+  const endPa = endOf(asked, asked.ullageM3.value);
+  const highestEndPa = Math.max(endPa, endOf(asked, leastM3));
   const found = { endPa, highestEndPa, limitPa, limitedBy };
   if (highestEndPa <= limitPa) return { verdict: 'allowed', marginPa: limitPa - highestEndPa, ...found };
   return { verdict: 'refused', ...saferCharge(asked, { leastM3, limitPa }), ...found };
 }
 
+/** A part charge ends no higher than where the two would meet: by then nothing flows. */
+function endOf(asked: ChargeAsked, ullageM3: number): number {
+  const metPa = endPressurePa({ ...asked, ullageM3 });
+  const { bottleFallPa } = asked;
+  if (bottleFallPa === undefined || ullageM3 === 0) return metPa;
+  return Math.min(metPa, tankAfterFallPa({ ...asked, bottleFallPa, ullageM3 }));
+}
+
 function saferCharge(
-  { bottleM3, tankPa, ullageM3 }: ChargeAsked,
+  { bottleM3, tankPa }: ChargeAsked,
   { leastM3, limitPa }: { readonly leastM3: number; readonly limitPa: number },
 ): Pick<Extract<Charge, { verdict: 'refused' }>, 'largestBottlePa' | 'partCharge'> {
   if (tankPa >= limitPa) return { largestBottlePa: null, partCharge: null };
   return {
     largestBottlePa: (limitPa * (bottleM3 + leastM3) - tankPa * leastM3) / bottleM3,
-    partCharge: { stopTankAtPa: limitPa, bottleFallPa: ((limitPa - tankPa) * ullageM3.value) / bottleM3 },
+    partCharge: { stopTankAtPa: limitPa, bottleFallPa: ((limitPa - tankPa) * leastM3) / bottleM3 },
   };
 }
 

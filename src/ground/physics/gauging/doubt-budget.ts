@@ -21,21 +21,22 @@ export function doubtBudget<Name extends string, Group extends string>(
   { u, parts, pairs }: Propagated<Name>,
   groupOf: Readonly<Record<Name, Group>>,
 ): readonly BudgetShare<Group>[] {
-  const groups: Group[] = [];
-  const shares: number[] = [];
-  const add = (name: Name, share: number): void => {
-    const group = groupOf[name];
-    const at = groups.indexOf(group);
-    if (at < 0) {
-      groups.push(group);
-      shares.push(share);
-    } else shares[at] = (shares[at] as number) + share;
-  };
-  for (const { of, share } of parts) add(of, share);
-  for (const { of, share } of pairs) for (const each of of) add(each, share / 2);
-  const budget = groups.map((of, at) => {
-    const share = shares[at] as number;
-    return { of, u: u * Math.sqrt(Math.max(0, share)), share };
-  });
+  const budget: { of: Group; u: number; share: number }[] = [];
+  for (const { of, share } of parts) lineOf(budget, groupOf[of]).share += share;
+  for (const { of, share } of pairs) for (const each of of) lineOf(budget, groupOf[each]).share += share / 2;
+  for (const line of budget) line.u = u * Math.sqrt(Math.max(0, line.share));
   return budget.sort((a, b) => b.share - a.share);
+}
+
+function lineOf<Line extends { readonly of: string }>(
+  budget: ({ u: number; share: number } & Line)[],
+  group: Line['of'],
+): { u: number; share: number } {
+  for (let at = 0; at < budget.length; at += 1) {
+    const line = budget[at] as { u: number; share: number } & Line;
+    if (line.of === group) return line;
+  }
+  const line = { of: group, u: 0, share: 0 } as { u: number; share: number } & Line;
+  budget.push(line);
+  return line;
 }

@@ -12,7 +12,7 @@ import { ADIABATIC_EXPONENT } from './volume-displacement.ts';
  * @returns Pa
  * @throws RangeError outside that range
  * @source iapws-if97 (region 4)
- * @example saturatedVapour({ value: 297.15, u: 0.1 }) // 2985 Pa, u 18 Pa
+ * @example saturatedVapour({ value: 297.15, u: 0.1 }).u // 17.9
  */
 export function saturatedVapour({ value, u }: Doubted): Doubted {
   const slope = (saturationPressurePa(value + u) - saturationPressurePa(value - u)) / 2;
