@@ -98,7 +98,7 @@ export const reckonFindingWords: Pick<Words<DeskFindingCode>, ReckonCode> = {
       listed(listOf(data, 'all'), 'or'),
       textOf(data, 'what'),
       near.length > 0
-        ? `Did you mean waterwright reckon ${near[0]}?`
+        ? `Did you mean ${near[0]}?`
         : 'Take one of those: waterwright help reckon.',
     );
   },
