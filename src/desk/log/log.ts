@@ -1,9 +1,9 @@
 // Entering: read what was typed, ask the rules, keep it, and tell what it changed.
-import { applyEntry, type Fold, type Position, positionOf } from '../../account/index.ts';
+import { applyEntry, type Fold, notFreeBecause, type Position, positionOf } from '../../account/index.ts';
 import { type AnyDraft, type AnyEntry, type BookPort, isAmendmentKind } from '../../book/index.ts';
 import { coverOf } from '../../forecast/index.ts';
 import { dayOf, formatFigure } from '../../ground/units/index.ts';
-import type { KeptSheet } from '../../papers/index.ts';
+import { becameInWords, type KeptSheet } from '../../papers/index.ts';
 import { type Answer, no, type Problem, yes } from '../answer.ts';
 import { bookLine, refsIn } from '../book-line.ts';
 import { coveredGrades } from '../covered-grades.ts';
@@ -130,9 +130,36 @@ async function sheetOf(
       refOf,
     }),
     stores,
+    became: becameIn({ kept, before, after }),
     cover: coverChanges(before, after),
     findings: askedAbout(after, entry.id),
   };
+}
+
+/** What water became another: the label that everybody reads from now on, and what holds it back. */
+function becameIn({
+  kept,
+  before,
+  after,
+}: {
+  kept: boolean;
+  before: Position;
+  after: Position;
+}): readonly string[] {
+  const old = new Map(before.stores.map((store) => [store.facts.id, store]));
+  return after.stores.flatMap((store) => {
+    const was = old.get(store.facts.id);
+    return becameInWords({
+      store: store.facts.id,
+      kept,
+      was: was === undefined ? null : { grade: was.grade, why: notFreeBecause(before, was) },
+      is: {
+        grade: store.grade,
+        why: notFreeBecause(after, store),
+        hold: store.hold?.hold ?? store.conditional?.hold ?? null,
+      },
+    });
+  });
 }
 
 /** What is asked about an entry is asked when it is made; what is merely good to know stands in *Today*. */

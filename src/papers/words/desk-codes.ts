@@ -7,7 +7,8 @@ export type DeskFindingCode =
   | 'book-not-begun'
   /**
    * An intention that a rule refuses. data: rule, from, to, and by rule
-   * hold: hold, reason, sinceMs · biocide: comes, meets, residue · grade: fromGrade, toGrade · reserve: release ·
+   * hold: hold, reason, sinceMs · biocide: comes, meets, residue · grade: fromGrade, toGrade, relabelTo, takesTwo ·
+   * conditional: hold, reason · reserve: release · reserve-draw: by, mayBeDrawnBy ·
    * capacity: wouldHoldMg, capacityMg, mgPerL · remainder: massMg, usableMg, remainderMg, mgPerL
    */
   | 'intention-refused'

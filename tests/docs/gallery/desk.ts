@@ -17,6 +17,12 @@ const hold = draftOf(
   { hold: 'Q-1', stores: ['C-04'], conditional: [], reason: 'plate count' },
   when(1, 8, 11),
 );
+const conditional = draftOf(
+  'hold',
+  { hold: 'Q-1', stores: [], conditional: ['C-01'], reason: 'plate count' },
+  when(1, 8, 19),
+);
+const emptied = draftOf('declared-empty', { store: 'C-04', counters: [] }, when(1, 8, 20));
 const bag = (grade: string, release = 9) =>
   draftOf(
     'store-added',
@@ -65,8 +71,11 @@ const rules = {
     { before: [bag('iodine')], request: move('2L', 'V-1', 'C-04') },
     { request: move('2L', 'C-02', 'C-04') },
     { request: { what: 'use', amount: '1L', use: 'drink', from: 'C-02' } },
+    { before: [emptied], request: move('2L', 'C-02', 'C-04') },
+    { before: [conditional], request: { what: 'use', amount: '1L', use: 'drink', from: 'C-01' } },
+    { request: move('2L', 'R1', 'C-04') },
     { before: [visit], request: move('20L', 'V-2', 'R1') },
-    { request: move('20.5L', 'R1', 'C-04') },
+    { request: move('20.5L', 'R1', 'C-04'), moment: { by: 'chief' } },
     { request: move('19L', 'C-04', 'C-03') },
   ),
   'second-needed': askedSample('second-needed', 'An act for two persons was asked for by one.', {

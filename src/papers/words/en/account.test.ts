@@ -168,6 +168,10 @@ const account: Readonly<Record<AccountFindingCode, readonly FindingData[]>> = {
     { ...of, from: 'C-05', to: 'C-06', hold: 'Q-01', reason: 'plate count', happened: null },
     { ...of, from: 'C-05', to: 'C-06', hold: 'rule skerry 7', reason: 'biocides-meet', happened: 'too late' },
   ],
+  'conditional-water-moved': [
+    { ...of, from: 'R2', to: 'C-12', hold: 'Q-01', reason: 'plate count', happened: null },
+    { ...of, from: 'R2', to: 'C-12', hold: 'Q-01', reason: 'plate count', happened: 'no other left' },
+  ],
   'hold-open': [
     {
       hold: 'Q-01',
@@ -266,6 +270,18 @@ const desk: Readonly<Record<DeskFindingCode, readonly FindingData[]>> = {
     { rule: 'grade', from: 'FB', to: 'C-05', fromGrade: 'technical', toGrade: 'drinking' },
     { rule: 'grade', from: 'FB', to: 'drink', fromGrade: 'technical', toGrade: 'drink' },
     { rule: 'grade', from: 'X', to: 'drink', fromGrade: null, toGrade: 'drink' },
+    {
+      rule: 'grade',
+      from: 'FB',
+      to: 'C-05',
+      fromGrade: 'technical',
+      toGrade: 'drinking',
+      relabelTo: 'technical',
+      takesTwo: true,
+    },
+    { rule: 'grade', from: 'FB', to: 'C-05', fromGrade: 'technical', toGrade: 'drinking', relabelTo: 'technical' },
+    { rule: 'conditional', from: 'R2', to: 'C-12', hold: 'Q-01', reason: 'plate count' },
+    { rule: 'reserve-draw', from: 'R1', to: 'C-12', by: 'keeper', mayBeDrawnBy: 'chief' },
     { rule: 'reserve', from: 'FA', to: 'R2', release: 'none' },
     { rule: 'reserve', from: 'FA', to: 'R2', release: 'loader\u2019s certificate' },
     {

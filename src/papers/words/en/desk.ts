@@ -59,11 +59,41 @@ const refusals: ReadonlyMap<string, RefusalWords> = new Map<string, RefusalWords
       const has = maybeText(data, 'fromGrade');
       const wants = maybeText(data, 'toGrade');
       const isUse = wants === to;
+      const label = maybeText(data, 'relabelTo');
+      const two = data['takesTwo'] === true ? ' --second OFFICE' : '';
       return {
         why: `${has === null ? `the grade of ${from} is not known` : `${from} holds ${has} water`}, and ${isUse ? `that is not for ${to}` : `${to} is for ${wants ?? 'another grade of'} water`}`,
         expected: isUse ? `water for ${to}` : `${wants ?? 'another grade of'} water`,
         received: has === null ? 'grade not known' : has,
-        out: `Take water of the right grade: waterwright store list. ${look(from)}`,
+        out:
+          label === null
+            ? `Take water of the right grade: waterwright store list. ${look(from)}`
+            : `Take a store for ${label} water: waterwright store list. Or make ${to} one; it stays one: waterwright log relabel ${word(to)} ${word(label)}${two}.`,
+      };
+    },
+  ],
+  [
+    'conditional',
+    (data) => {
+      const { from, to } = { from: textOf(data, 'from'), to: textOf(data, 'to') };
+      return {
+        why: `${from} is CONDITIONAL under ${textOf(data, 'hold')} (${saidHoldReason(textOf(data, 'reason'))}), for an emergency only, and it is asked for ${to}`,
+        expected: 'water that is on no hold and not conditional',
+        received: `${from}, CONDITIONAL`,
+        out: `Take other water, or have it released first: waterwright log sample, then log release. ${look(from)}`,
+      };
+    },
+  ],
+  [
+    'reserve-draw',
+    (data) => {
+      const { from, by } = { from: textOf(data, 'from'), by: textOf(data, 'by') };
+      const may = textOf(data, 'mayBeDrawnBy');
+      return {
+        why: `${from} is the reserve; at this outpost the ${may} alone draws on it, and this is asked by the ${by}`,
+        expected: `the word of the ${may}`,
+        received: by,
+        out: `Take other water: waterwright store list. If the ${may} says so: add --by ${word(may)}.`,
       };
     },
   ],
