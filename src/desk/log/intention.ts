@@ -4,11 +4,12 @@ import type { AnyDraft, Draft } from '../../book/index.ts';
 import { dayOf, type Finding } from '../../ground/units/index.ts';
 import { deskFinding } from '../desk-finding.ts';
 import { isSameName } from './context.ts';
+import { figureRules } from './figure-rules.ts';
 import { flowRules, movementRules } from './movement-rules.ts';
 
 /** What speaks against a draft. Empty: nothing in the book speaks against it. */
 export function objections(fold: Fold, draft: AnyDraft): readonly Finding[] {
-  const found = [...secondPerson(fold, draft), ...closedDay(fold, draft)];
+  const found = [...secondPerson(fold, draft), ...closedDay(fold, draft), ...figureRules(fold, draft)];
   if (draft.happened !== undefined) return found;
   return [...found, ...rulesAgainst(fold, draft)];
 }
@@ -32,8 +33,6 @@ function rulesAgainst(fold: Fold, draft: AnyDraft): readonly Finding[] {
         : contentRules(fold, { store: draft.body.store, massMg: draft.body.amount.massMg });
     case 'declared-full':
       return contentRules(fold, { store: draft.body.store, massMg: draft.body.amount.massMg });
-    case 'day-line':
-      return lineRules(fold, draft);
     case 'opening':
       return fold.openingMs === null ? [] : [deskFinding('opening-kept', { openingMs: fold.openingMs })];
     case 'store-added':
@@ -79,19 +78,6 @@ function hookupRules(fold: Fold, draft: Draft<'hookup'>): Finding[] {
   return [
     deskFinding('intention-refused', { rule: 'grade', ...base, fromGrade: has.id, toGrade: wanted.id }),
   ];
-}
-
-/** One line a day, and counters that only rise. */
-function lineRules(fold: Fold, draft: Draft<'day-line'>): Finding[] {
-  return draft.body.readings.flatMap((reading): Finding[] => {
-    const instrument = fold.index.instruments.get(reading.instrument);
-    const last = fold.counters.get(reading.instrument)?.last ?? null;
-    if (instrument?.measures !== 'flow' || reading.value === null || last === null || reading.value >= last)
-      return [];
-    if (instrument.reading === 'runningTotal' && instrument.rollsOverAt !== undefined) return [];
-    const data = { instrument: instrument.name, value: reading.value, last };
-    return [deskFinding('counter-below-last', data, { where: { field: reading.instrument } })];
-  });
 }
 
 function closedDay(fold: Fold, draft: AnyDraft): Finding[] {

@@ -1,6 +1,6 @@
 // Entering: read what was typed, ask the rules, keep it, and tell what it changed.
-import { applyEntry, type Fold, notFreeBecause, type Position, positionOf } from '../../account/index.ts';
-import { type AnyDraft, type AnyEntry, type BookPort, isAmendmentKind } from '../../book/index.ts';
+import { type Fold, notFreeBecause, type Position, positionOf } from '../../account/index.ts';
+import type { AnyDraft, AnyEntry, BookPort } from '../../book/index.ts';
 import { coverOf } from '../../forecast/index.ts';
 import { dayOf, formatFigure } from '../../ground/units/index.ts';
 import { becameInWords, type KeptSheet } from '../../papers/index.ts';
@@ -10,10 +10,11 @@ import { coveredGrades } from '../covered-grades.ts';
 import type { Desk, Moment } from '../desk.ts';
 import { deskFinding } from '../desk-finding.ts';
 import { wordOf } from '../today.ts';
+import { questionsBefore } from './ask-first.ts';
 import type { Context } from './context.ts';
 import { objections } from './intention.ts';
 import { makeDraft } from './make.ts';
-import { overlayAccount } from './overlay.ts';
+import { entryToBe, foldWith } from './overlay.ts';
 import type { LogRequest, RequestWith } from './request.ts';
 
 /** Days of cover that change by less than this are not told. */
@@ -39,8 +40,15 @@ export async function log(
   const draft = made.value;
   const against = [...objections(fold, draft), ...(await lineTwice(desk, draft))];
   if (against.length > 0) return no(problemOf(against), ...against);
+  // A yes, and that it has happened, answer every question.
+  const isSure = more.sure === true || more.happened !== undefined;
+  const questions = isSure ? [] : await questionsBefore(context, draft);
   const before = positionOf(fold, context.presentMs);
-  if (more.dryRun === true) return yes(await wouldBe(context, draft, before));
+  if (more.dryRun === true) {
+    const sheet = await wouldBe(context, draft, before);
+    return yes({ ...sheet, findings: [...questions.map((one) => wordOf(before, one)), ...sheet.findings] });
+  }
+  if (questions.length > 0) return no('ask first', ...questions);
   const kept = await desk.keep([draft], moment);
   if (!kept.ok) return kept;
   const [entry] = kept.value.kept;
@@ -85,21 +93,9 @@ async function lineTwice(desk: Desk, draft: AnyDraft) {
 
 async function wouldBe(context: Context, draft: AnyDraft, before: Position): Promise<KeptSheet> {
   const { desk, fold } = context;
-  const head = (await desk.port.heads()).find((one) => one.site === desk.info.site);
-  const entry = { ...draft, site: desk.info.site, number: (head?.number ?? 0) + 1 } as AnyEntry;
+  const entry = await entryToBe(desk, draft);
   const after = positionOf(await foldWith(context, entry), Math.max(context.presentMs, entry.happenedAtMs));
   return sheetOf(desk.port, { entry, kept: false, before, after: { ...after, dayRule: fold.dayRule } });
-}
-
-/** The fold as it would be: in order the entry is simply applied; else the book is read with it laid over. */
-async function foldWith(context: Context, entry: AnyEntry): Promise<Fold> {
-  const { fold, desk } = context;
-  if (!isAmendmentKind(entry.kind) && (fold.lastEntryMs === null || entry.happenedAtMs > fold.lastEntryMs)) {
-    const copy = fold.clone();
-    applyEntry(copy, entry);
-    return copy;
-  }
-  return (await overlayAccount(desk, entry)).fold;
 }
 
 async function sheetOf(

@@ -4,6 +4,7 @@ import { exportLines } from '../../../src/book/index.ts';
 import { finishCount, importLines, log, reckon, startBook } from '../../../src/desk/index.ts';
 import type { DeskFindingCode } from '../../../src/papers/index.ts';
 import { LOG_LINES, OUTPOST_TEXT } from '../../field-log/corrie-log.ts';
+import { practiceDesk } from '../../field-log/practice-desk.ts';
 import { HOLM } from '../../journeys/holm.ts';
 import { draftOf, emptyBook, holmBook } from '../../journeys/kept.ts';
 import { at, dayLine, holmOpening, litres, readings } from '../../journeys/told.ts';
@@ -127,6 +128,26 @@ const inputs = {
   ),
   'reading-over-capacity': askedSample('reading-over-capacity', 'A reading above what the store can hold.', {
     request: { what: 'weigh', store: 'C-04', amount: '214L' },
+  }),
+  'more-than-there': askedSample('more-than-there', 'More comes out than there is by the book.', {
+    request: { what: 'drink', amount: '500L' },
+  }),
+  'drink-large': askedSample('drink-large', 'A drink that nobody takes at once.', {
+    request: { what: 'drink', amount: '5L' },
+  }),
+  'reading-unusual': askedSample('reading-unusual', 'A reading far outside of what is expected.', {
+    request: { what: 'day', readings: { strokes: '99999' } },
+  }),
+  'time-ahead': sample('A time that would move the present of a practice book.', async () => {
+    const answer = await log(await practiceDesk(), NOW, { what: 'drink', amount: '8' }, { at: 'D70T09:00' });
+    const given = ['the practice book, whose last entry is of Day 60', 'asked: {"what":"drink","amount":"8"} at Day 70'];
+    return failed('time-ahead', given, answer);
+  }),
+  'amount-nothing': askedSample('amount-nothing', 'Water that moved, and is none.', {
+    request: move('0L', 'C-04', 'C-03'),
+  }),
+  'figure-not-whole': askedSample('figure-not-whole', 'A count that is broken.', {
+    request: { what: 'drink', amount: '5.5' },
   }),
   'counter-below-last': askedSample('counter-below-last', 'A counter reads less than before.', {
     before: [strokes],

@@ -326,6 +326,17 @@ const desk: Readonly<Record<DeskFindingCode, readonly FindingData[]>> = {
     { field: 'to', received: 'C-01', expected: 'another place than it comes from' },
   ],
   'reading-over-capacity': [{ store: 'C-05', massMg: litres(214), capacityMg: litres(22), mgPerL: 997_800 }],
+  'more-than-there': [
+    { from: 'dispenser', massMg: litres(500), hasMg: litres(160), u95Mg: litres(3), mgPerL: 997_800 },
+  ],
+  'drink-large': [{ massMg: litres(5), mostMg: litres(2.5), mgPerL: 997_800 }],
+  'reading-unusual': [
+    { of: 'dispenser strokes', value: 99_999, unit: 'strokes', low: 280.4, high: 690.1, fits: null },
+    { of: 'product meter', value: 69, unit: 'L', low: 4.11, high: 11.2, fits: 6.9 },
+  ],
+  'time-ahead': [{ happenedAtMs: at(70, 9), presentMs: at(60, 21), endMs: at(62, 0) }],
+  'amount-nothing': [{ received: '0 L' }],
+  'figure-not-whole': [{ received: '5.5 strokes', unit: 'strokes' }],
   'counter-below-last': [{ instrument: 'condensate totaliser', value: 400, last: 869 }],
   'day-line-kept': [
     { day: 13, ref: null },

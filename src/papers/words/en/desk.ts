@@ -2,6 +2,7 @@
 import type { FindingData } from '../../../ground/units/index.ts';
 import type { DeskFindingCode } from '../desk-codes.ts';
 import type { Sentences, Words, WordsContext } from '../shape.ts';
+import { askFirstWords } from './ask-first.ts';
 import { countFindingWords } from './count-findings.ts';
 import { listOf, maybeNumber, maybeText, numberOf, textOf } from './data.ts';
 import { reckonFindingWords } from './reckon-findings.ts';
@@ -254,15 +255,7 @@ export const deskWords: Words<DeskFindingCode> = {
       bareMassOf(data, 'massMg', context),
       'Check the number and its unit. If the reading stands as it is: add --happened "REASON".',
     ),
-  'counter-below-last': (data) => {
-    const [value, last] = [saidValue(numberOf(data, 'value'), ''), saidValue(numberOf(data, 'last'), '')];
-    return say(
-      `${textOf(data, 'instrument')} reads ${value}, below the ${last} before it, and it counts upwards only. ${nothing}`,
-      `${last} or more`,
-      value,
-      'Read it again. If it was replaced or set back: add --happened "REASON".',
-    );
-  },
+  ...askFirstWords,
   'day-line-kept': (data) => {
     const ref = maybeText(data, 'ref');
     return say(
