@@ -1,5 +1,11 @@
 // Entering: read what was typed, ask the rules, keep it, and tell what it changed.
-import { type Fold, notFreeBecause, type Position, positionOf } from '../../account/index.ts';
+import {
+  type AccountFinding,
+  type Fold,
+  notFreeBecause,
+  type Position,
+  positionOf,
+} from '../../account/index.ts';
 import type { AnyDraft, AnyEntry, BookPort } from '../../book/index.ts';
 import { coverOf } from '../../forecast/index.ts';
 import { dayOf, formatFigure } from '../../ground/units/index.ts';
@@ -126,9 +132,10 @@ async function sheetOf(
       refOf,
     }),
     stores,
-    became: becameIn({ kept, before, after }),
+    // An opening tells of every store what it is; it stands in its own line.
+    became: entry.kind === 'opening' ? [] : becameIn({ kept, before, after }),
     cover: coverChanges(before, after),
-    findings: askedAbout(after, entry.id),
+    findings: askedAbout({ before, after }, entry.id),
   };
 }
 
@@ -158,12 +165,23 @@ function becameIn({
   });
 }
 
-/** What is asked about an entry is asked when it is made; what is merely good to know stands in *Today*. */
-function askedAbout(after: Position, entry: string): KeptSheet['findings'] {
+/** What is asked about an entry is asked when it is made, and what a store stands at since; what is merely good to know stands in *Today*. */
+function askedAbout(
+  { before, after }: { readonly before: Position; readonly after: Position },
+  entry: string,
+): KeptSheet['findings'] {
+  const stood = new Set(before.findings.filter(isStanding).map(standingName));
   return after.findings
-    .filter(({ where, severity }) => where.entry === entry && severity !== 'know')
+    .filter(
+      (finding) =>
+        (finding.where.entry === entry && finding.severity !== 'know') ||
+        (isStanding(finding) && !stood.has(standingName(finding))),
+    )
     .map((finding) => wordOf(after, finding));
 }
+
+const isStanding = ({ code }: AccountFinding) => code === 'negative-stock' || code === 'stands-over-capacity';
+const standingName = ({ code, where }: AccountFinding) => `${code} ${where.store ?? ''}`;
 
 function printed(stock: { massMg: number; uMg: number }, mgPerL: number): string {
   return formatFigure(

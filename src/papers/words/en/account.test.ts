@@ -75,6 +75,9 @@ const account: Readonly<Record<AccountFindingCode, readonly FindingData[]>> = {
     },
   ],
   'over-capacity': [{ ...of, massMg: litres(41), u95Mg: litres(0.5), capacityMg: litres(22) }],
+  'stands-over-capacity': [
+    { massMg: litres(188), u95Mg: litres(4), capacityMg: litres(22), mgPerL: 997_800 },
+  ],
   'negative-stock': [{ massMg: litres(-1.2), u95Mg: litres(0.6), mgPerL: 997_800 }],
   'never-weighed': [{ ...of, u95Mg: litres(5), capacityMg: litres(22) }],
   'reading-far-off': [
