@@ -20,7 +20,7 @@ test('a store below nothing takes away from the others what it gave and did not 
   expect(told.findings('negative-stock').map(({ severity, where }) => [severity, where.store])).toEqual([
     ['act-now', 'C-04'],
   ]);
-  const missingL = -(told.believed('C-04').valueL);
+  const missingL = -told.believed('C-04').valueL;
   expect(freeL(told)).toBeCloseTo(Math.max(0, without - missingL), 1);
 });
 
@@ -43,7 +43,7 @@ test('a store above full counts as full, and stands in a finding as long as it d
 test('waste that stands over its capacity is said too, and no headline hangs on it', () => {
   const told = holm();
   move(told.goTo(1, 9), 'outside', 'W-02', 90);
-  expect(told.findings('stands-over-capacity').map(({ severity, where }) => [severity, where.store])).toEqual([
-    ['act-today', 'W-02'],
-  ]);
+  expect(told.findings('stands-over-capacity').map(({ severity, where }) => [severity, where.store])).toEqual(
+    [['act-today', 'W-02']],
+  );
 });

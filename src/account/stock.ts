@@ -52,7 +52,10 @@ export function freeStock(position: Position, grade: string): FreeStock {
     (sum, store) => sum + store.facts.remainderUMg * store.facts.remainderUMg,
     0,
   );
-  const massMg = [...members.map(givenBy), ...missing.map((store) => store.massMg)].reduce((a, b) => a + b, 0);
+  const massMg = [...members.map(givenBy), ...missing.map((store) => store.massMg)].reduce(
+    (a, b) => a + b,
+    0,
+  );
   return {
     grade,
     stores,

@@ -91,11 +91,13 @@ export function openFindings(position: Position): readonly AccountFinding[] {
   const standing = new Set(
     position.findings.flatMap(({ code, where }) => (code === 'stands-over-capacity' ? [where.store] : [])),
   );
-  return position.findings
-    // What it still is, is not said a second time of the entry that brought it there.
-    .filter(({ code, where }) => code !== 'over-capacity' || !standing.has(where.store))
-    .filter((finding) => WAITING.has(finding.code) || position.atMs - finding.atMs <= SHOWN_MS)
-    .sort((a, b) => gravity[a.severity] - gravity[b.severity] || b.atMs - a.atMs);
+  return (
+    position.findings
+      // What it still is, is not said a second time of the entry that brought it there.
+      .filter(({ code, where }) => code !== 'over-capacity' || !standing.has(where.store))
+      .filter((finding) => WAITING.has(finding.code) || position.atMs - finding.atMs <= SHOWN_MS)
+      .sort((a, b) => gravity[a.severity] - gravity[b.severity] || b.atMs - a.atMs)
+  );
 }
 
 function coverFigures(position: Position): Record<string, CoverFigure> {

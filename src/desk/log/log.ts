@@ -122,14 +122,14 @@ async function sheetOf(
       },
     ];
   });
-  const refOf = await refsIn(port, [entry]);
+  const refs = await refsIn(port, [entry]);
   return {
     kept,
     line: bookLine(entry, {
       dayRule: after.dayRule,
       mgPerL: after.mgPerL,
       instruments: after.index.instruments,
-      refOf,
+      ...refs,
     }),
     stores,
     // An opening tells of every store what it is; it stands in its own line.

@@ -26,6 +26,8 @@ export type DeskFindingCode =
   | 'nothing-to-undo'
   /** That entry was undone before. data: ref, by */
   | 'already-undone'
+  /** An entry that has no amount and no reading to be told anew. data: kind, ref, entryNo */
+  | 'not-correctable'
   /** A field is missing or does not fit. data: field, received, expected */
   | 'field-needed'
   /** A reading above what the store can hold. data: store, massMg, capacityMg, mgPerL */

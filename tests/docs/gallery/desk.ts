@@ -120,6 +120,10 @@ const inputs = {
     before: [drink, undo],
     request: { what: 'undo', entry: '3' },
   }),
+  'not-correctable': askedSample('not-correctable', 'A correction of an entry without an amount.', {
+    before: [hold],
+    request: { what: 'correct', entry: '3', value: '2L', reason: 'wrong store' },
+  }),
   'field-needed': askedSample(
     'field-needed',
     'Something is missing without which the entry says too little, or does not fit.',
@@ -140,7 +144,10 @@ const inputs = {
   }),
   'time-ahead': sample('A time that would move the present of a practice book.', async () => {
     const answer = await log(await practiceDesk(), NOW, { what: 'drink', amount: '8' }, { at: 'D70T09:00' });
-    const given = ['the practice book, whose last entry is of Day 60', 'asked: {"what":"drink","amount":"8"} at Day 70'];
+    const given = [
+      'the practice book, whose last entry is of Day 60',
+      'asked: {"what":"drink","amount":"8"} at Day 70',
+    ];
     return failed('time-ahead', given, answer);
   }),
   'amount-nothing': askedSample('amount-nothing', 'Water that moved, and is none.', {

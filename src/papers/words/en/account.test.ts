@@ -282,7 +282,14 @@ const desk: Readonly<Record<DeskFindingCode, readonly FindingData[]>> = {
       relabelTo: 'technical',
       takesTwo: true,
     },
-    { rule: 'grade', from: 'FB', to: 'C-05', fromGrade: 'technical', toGrade: 'drinking', relabelTo: 'technical' },
+    {
+      rule: 'grade',
+      from: 'FB',
+      to: 'C-05',
+      fromGrade: 'technical',
+      toGrade: 'drinking',
+      relabelTo: 'technical',
+    },
     { rule: 'conditional', from: 'R2', to: 'C-12', hold: 'Q-01', reason: 'plate count' },
     { rule: 'reserve-draw', from: 'R1', to: 'C-12', by: 'keeper', mayBeDrawnBy: 'chief' },
     { rule: 'reserve', from: 'FA', to: 'R2', release: 'none' },
@@ -329,6 +336,7 @@ const desk: Readonly<Record<DeskFindingCode, readonly FindingData[]>> = {
     { field: 'to', received: 'C-01', expected: 'another place than it comes from' },
   ],
   'reading-over-capacity': [{ store: 'C-05', massMg: litres(214), capacityMg: litres(22), mgPerL: 997_800 }],
+  'not-correctable': [{ kind: 'hookup', ref: 'corrie 248', entryNo: 'corrie:248' }],
   'more-than-there': [
     { from: 'dispenser', massMg: litres(500), hasMg: litres(160), u95Mg: litres(3), mgPerL: 997_800 },
   ],

@@ -238,6 +238,13 @@ export const deskWords: Words<DeskFindingCode> = {
       textOf(data, 'ref'),
       'If it did happen, enter it again.',
     ),
+  'not-correctable': (data) =>
+    say(
+      `Entry ${textOf(data, 'ref')} (${textOf(data, 'kind')}) has no amount and no reading that could be told anew. ${nothing}`,
+      'an entry with an amount, or a line of meters',
+      textOf(data, 'kind'),
+      `Undo it, and enter it anew: waterwright log undo ${word(textOf(data, 'entryNo'))}.`,
+    ),
   'field-needed': (data) => {
     const received = maybeText(data, 'received');
     const field = textOf(data, 'field');
