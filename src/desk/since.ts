@@ -58,7 +58,7 @@ export async function since(desk: Desk, look: Look, moment: Moment): Promise<Ans
     mgPerL: position.mgPerL,
     instruments: position.index.instruments,
     amendments,
-    refOf: await refsIn(desk.port, entries.slice(-MOST_LINES)),
+    ...(await refsIn(desk.port, entries.slice(-MOST_LINES))),
   };
   const known = new Set(openFindings(then.value).map(keyOf));
   return yes({

@@ -8,7 +8,7 @@ import {
   type StorePosition,
 } from '../account/index.ts';
 import { type Cover, type CoverQuantiles, coverOf } from '../forecast/index.ts';
-import { dayOf, formatIsoUtc, formatStamp, msPerDay } from '../ground/units/index.ts';
+import { dayOf, type Finding, formatIsoUtc, formatStamp, msPerDay } from '../ground/units/index.ts';
 import type {
   CoverFigure,
   SheetHead,
@@ -80,7 +80,7 @@ export function headOf(desk: Desk, sight: Sight, position: Position): SheetHead 
   };
 }
 
-export function wordOf(position: Position, finding: AccountFinding): WordedFinding {
+export function wordOf(position: Pick<Position, 'dayRule'>, finding: Finding): WordedFinding {
   return wordFinding(finding, { dayRule: position.dayRule });
 }
 
@@ -88,9 +88,16 @@ const gravity = { error: 0, 'act-now': 1, 'act-today': 2, know: 3 } as const;
 
 /** What is still open, the gravest first, the youngest first among equals. */
 export function openFindings(position: Position): readonly AccountFinding[] {
-  return position.findings
-    .filter((finding) => WAITING.has(finding.code) || position.atMs - finding.atMs <= SHOWN_MS)
-    .sort((a, b) => gravity[a.severity] - gravity[b.severity] || b.atMs - a.atMs);
+  const standing = new Set(
+    position.findings.flatMap(({ code, where }) => (code === 'stands-over-capacity' ? [where.store] : [])),
+  );
+  return (
+    position.findings
+      // What it still is, is not said a second time of the entry that brought it there.
+      .filter(({ code, where }) => code !== 'over-capacity' || !standing.has(where.store))
+      .filter((finding) => WAITING.has(finding.code) || position.atMs - finding.atMs <= SHOWN_MS)
+      .sort((a, b) => gravity[a.severity] - gravity[b.severity] || b.atMs - a.atMs)
+  );
 }
 
 function coverFigures(position: Position): Record<string, CoverFigure> {

@@ -1,13 +1,5 @@
 // From any request to a draft: kind, body, and the circumstances of the moment.
-import {
-  type AnyDraft,
-  type AnyEntry,
-  amendmentsOf,
-  entryOf,
-  isAmendmentKind,
-  kindVersion,
-  readDraft,
-} from '../../book/index.ts';
+import { type AnyDraft, amendmentsOf, entryOf, kindVersion, readDraft } from '../../book/index.ts';
 import type { Finding } from '../../ground/units/index.ts';
 import { type Answer, no, yes } from '../answer.ts';
 import { deskFinding } from '../desk-finding.ts';
@@ -24,7 +16,8 @@ import {
   relabelBody,
   useBody,
 } from './bodies.ts';
-import { type Context, findEntry, readAmount, readMoment } from './context.ts';
+import { type Context, findEntry, readMoment } from './context.ts';
+import { correctBody } from './correct-body.ts';
 import { dayBody } from './day-body.ts';
 import type { LogRequest, RequestWith } from './request.ts';
 import { toldBody } from './told-body.ts';
@@ -170,43 +163,6 @@ async function lastOwn(context: Context): Promise<Answer<{ id: string; site: str
     'bad input',
     deskFinding('nothing-to-undo', { by: moment.by, withinMin: UNDO_WITHIN_MS / 60_000 }),
   );
-}
-
-/** The old body with its amount, or its one reading, told anew. */
-async function correctBody(
-  context: Context,
-  request: Extract<LogRequest, { what: 'correct' }>,
-): Promise<Answer<Made>> {
-  const found = await findEntry(context.desk, request.entry);
-  if (!found.ok) return found;
-  const entry = entryOf(found.value);
-  const body = entry.body as Record<string, unknown>;
-  const field = ['amount', 'residual', 'planned', 'doseEach'].find(
-    (name) => typeof body[name] === 'object' && body[name] !== null,
-  );
-  if (field === undefined || isAmendmentKind(entry.kind)) {
-    const data = {
-      field: 'value',
-      received: entry.kind,
-      expected: 'an entry with one amount; undo it and enter it anew',
-    };
-    return no('bad input', deskFinding('field-needed', data, { where: { entry: entry.id } }));
-  }
-  const amount = readAmount(context, request.value, {
-    field: 'value',
-    counter: counterOfBody(context, entry),
-  });
-  if (!amount.ok) return amount;
-  return yes({
-    kind: 'correction',
-    body: { target: entry.id, reason: request.reason, body: { ...body, [field]: amount.value } },
-  });
-}
-
-function counterOfBody({ fold }: Context, entry: AnyEntry) {
-  return entry.kind === 'movement' && entry.body.instrument !== undefined
-    ? fold.index.instruments.get(entry.body.instrument)
-    : undefined;
 }
 
 async function decideBody(

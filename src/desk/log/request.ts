@@ -14,6 +14,8 @@ export interface RequestWith {
   readonly happened?: string;
   /** Why it comes after its day was closed. */
   readonly late?: string;
+  /** Yes to what would be asked first: the amount or the reading stands as it is. */
+  readonly sure?: boolean;
   /** Show what would happen and keep nothing. */
   readonly dryRun?: boolean;
 }
@@ -65,7 +67,14 @@ export type LogRequest =
       readonly day?: number;
     }
   | { readonly what: 'undo'; readonly entry?: string; readonly reason?: string }
-  | { readonly what: 'correct'; readonly entry: string; readonly value: string; readonly reason: string }
+  | {
+      readonly what: 'correct';
+      readonly entry: string;
+      /** The right amount of an entry that has one; of a line of meters the readings that were wrong. */
+      readonly value?: string;
+      readonly readings?: Readonly<Record<string, string>>;
+      readonly reason: string;
+    }
   | {
       readonly what: 'decide';
       readonly first: string;

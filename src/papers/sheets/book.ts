@@ -5,6 +5,8 @@ import type { SheetHead } from './today.ts';
 
 export interface BookLine {
   readonly ref: string;
+  /** Its name in the file that it came from. */
+  readonly fileRef: string | null;
   readonly id: string;
   readonly happened: string;
   readonly entered: string;
@@ -17,6 +19,10 @@ export interface BookLine {
   /** Undone or corrected by that entry. */
   readonly undoneBy: string | null;
   readonly correctedBy: string | null;
+  /** What counts instead, in words, where it was corrected. */
+  readonly now: string | null;
+  /** How it can be corrected: by one amount, by readings of its meters; null: undo it and enter it anew. */
+  readonly mayCorrect: 'amount' | 'readings' | null;
   readonly late: boolean;
 }
 
@@ -36,6 +42,8 @@ export interface KeptSheet {
     readonly before: { readonly valueL: number; readonly u95L: number } | null;
     readonly after: { readonly id: string; readonly valueL: number; readonly u95L: number };
   }[];
+  /** What its water is from now on, where the entry changed that: "C-02 is waste from now on; it was drinking." */
+  readonly became: readonly string[];
   /** Days of cover before and after, where they changed by more than a tenth of a day. */
   readonly cover: readonly {
     readonly grade: string;

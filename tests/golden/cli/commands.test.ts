@@ -85,8 +85,8 @@ const sessions: Readonly<Record<string, readonly string[]>> = {
     'waterwright book show --most 3',
   ],
   'log-movements': [
-    'waterwright log fill c11 20.5L+-0.4 --from R1',
-    'waterwright log fill c12 --from R1 --dry-run',
+    'waterwright log fill c11 20.5L+-0.4 --from R1 --by chief',
+    'waterwright log fill c12 --from R1 --by chief --dry-run',
     'waterwright log move 2L --from c17 --to c02',
     'waterwright log move 2L --from c17 --to c11',
     'waterwright log use 1.5L --for hygiene',
@@ -111,7 +111,8 @@ const sessions: Readonly<Record<string, readonly string[]>> = {
   ],
   'log-decide': ['waterwright log decide 35 36 merge', 'waterwright log decide corrie:35 corrie:36 both'],
   'log-day': [
-    'waterwright log day --set strokes=430 --set product=6.7 --set condensate=156.2',
+    'waterwright log day --set strokes=430 --set product=6.7 --set condensate=208.4',
+    'waterwright log day --set strokes=99999 --set condensate=12 --at D48T21:00',
     'waterwright log day --set strokes=430 --at D47T21:30',
     'waterwright log undo',
     'waterwright log day --set strokes=430L',
