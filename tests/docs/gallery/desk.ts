@@ -79,7 +79,7 @@ const rules = {
     { before: [bag('iodine')], request: move('2L', 'V-1', 'C-04') },
     { request: move('2L', 'C-02', 'C-04') },
     { request: { what: 'use', amount: '1L', use: 'drink', from: 'C-02' } },
-    { before: [emptied], request: move('2L', 'C-02', 'C-04') },
+    { before: [emptied], request: move('2L', 'W-01', 'C-04') },
     { before: [conditional], request: { what: 'use', amount: '1L', use: 'drink', from: 'C-01' } },
     { request: move('2L', 'R1', 'C-04') },
     { before: [visit], request: move('20L', 'V-2', 'R1') },
