@@ -226,7 +226,7 @@ export const deskWords: Words<DeskFindingCode> = {
     ),
   'nothing-to-undo': (data) =>
     say(
-      `The ${textOf(data, 'by')} has entered nothing in the last ${saidValue(numberOf(data, 'withinMin'), 'min')}; an undo without a number goes back no further.`,
+      `Of what the ${textOf(data, 'by')} entered in the last ${saidValue(numberOf(data, 'withinMin'), 'min')} nothing is left to take back; an undo without a number goes back no further.`,
       'a young entry, or a number',
       'no number',
       'Name the entry: waterwright log undo NUMBER. The numbers: waterwright book show.',
