@@ -10,7 +10,8 @@ import { type Desk, type Moment, positionAt } from './desk.ts';
 import { deskFinding } from './desk-finding.ts';
 import { volumeFigure } from './figures.ts';
 import { knownOffice } from './log/log.ts';
-import { headOf, openFindings, wordOf } from './today.ts';
+import { openFindings } from './open-findings.ts';
+import { headOf, wordOf } from './today.ts';
 
 /** Lines that are shown; the counts speak of all. */
 const MOST_LINES = 12;

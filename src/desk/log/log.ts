@@ -15,6 +15,7 @@ import { bookLine, refsIn } from '../book-line.ts';
 import { coveredGrades } from '../covered-grades.ts';
 import type { Desk, Moment } from '../desk.ts';
 import { deskFinding } from '../desk-finding.ts';
+import { NOTHING_L } from '../open-findings.ts';
 import { wordOf } from '../today.ts';
 import { questionsBefore } from './ask-first.ts';
 import type { Context } from './context.ts';
@@ -174,10 +175,15 @@ function askedAbout(
   return after.findings
     .filter(
       (finding) =>
-        (finding.where.entry === entry && finding.severity !== 'know') ||
+        (finding.where.entry === entry && finding.severity !== 'know' && !isNoDraw(after, finding)) ||
         (isStanding(finding) && !stood.has(standingName(finding))),
     )
     .map((finding) => wordOf(after, finding));
+}
+
+/** A draw that prints as nothing. */
+function isNoDraw({ mgPerL }: Position, { code, data }: AccountFinding): boolean {
+  return code === 'reserve-drawn' && Number(data['massMg']) < NOTHING_L * mgPerL;
 }
 
 const isStanding = ({ code }: AccountFinding) => code === 'negative-stock' || code === 'stands-over-capacity';

@@ -1,5 +1,5 @@
 // From any request to a draft: kind, body, and the circumstances of the moment.
-import { type AnyDraft, amendmentsOf, entryOf, kindVersion, readDraft } from '../../book/index.ts';
+import { type AnyDraft, amendmentsOf, entryOf, type KeptEntry, kindVersion, readDraft } from '../../book/index.ts';
 import type { Finding } from '../../ground/units/index.ts';
 import { type Answer, no, yes } from '../answer.ts';
 import { deskFinding } from '../desk-finding.ts';
@@ -142,18 +142,30 @@ async function undoBody(
   return yes({ kind: 'undo', body: { target: target.value.id, ...reason } });
 }
 
-/** The youngest entry of this office that still counts, if it was entered a moment ago. */
+/** An undo is not undone by going on, and the outpost file is no slip of a moment. */
+const NOT_TAKEN_BACK: ReadonlySet<string> = new Set(['undo', 'outpost']);
+
+/** When a row was entered, as a watch would have it: the time of a practice book leaps from line to line. */
+function enteredMs({ desk, moment, presentMs }: Context, row: KeptEntry): { atMs: number; nowMs: number } {
+  return desk.info.purpose === 'practice'
+    ? { atMs: row.keptAtMs, nowMs: moment.nowUtcMs }
+    : { atMs: row.enteredAtMs, nowMs: presentMs };
+}
+
+/** The youngest entry of this office that still counts, if it was entered a moment ago: again and again, one after the other. */
 async function lastOwn(context: Context): Promise<Answer<{ id: string; site: string; number: number }>> {
-  const { desk, moment, presentMs } = context;
+  const { desk, moment } = context;
   const amendments = await amendmentsOf(desk.port, {});
   const head = (await desk.port.heads()).find((one) => one.site === desk.info.site);
   for (let number = head?.number ?? 0; number > 0; number--) {
     const row = await desk.port.findNumber(desk.info.site, number);
-    if (row === null || row.enteredAtMs < presentMs - UNDO_WITHIN_MS) break;
+    if (row === null) break;
+    const { atMs, nowMs } = enteredMs(context, row);
+    if (atMs < nowMs - UNDO_WITHIN_MS) break;
     const entry = entryOf(row);
     if (
       entry.by === moment.by &&
-      entry.kind !== 'undo' &&
+      !NOT_TAKEN_BACK.has(entry.kind) &&
       entry.origin === undefined &&
       !amendments.undone.has(entry.id)
     )

@@ -56,6 +56,8 @@ export type DeskFindingCode =
   | 'format-unknown'
   /** A line of a file that was not taken. data: reason */
   | 'line-not-taken'
+  /** No day of cover can be counted on. data: grade, q50, freeL, u95L */
+  | 'cover-out'
   /** Many entries at once: asked about first. data: entries */
   | 'many-entries'
   /** The book has entries already, and this needs an empty one. data: entries */

@@ -8,6 +8,7 @@ import {
   log,
   reckon,
   startBook,
+  today,
 } from '../../../src/desk/index.ts';
 import type { DeskFindingCode } from '../../../src/papers/index.ts';
 import { LOG_LINES, OUTPOST_TEXT } from '../../field-log/corrie-log.ts';
@@ -156,6 +157,12 @@ const inputs = {
       'asked: {"what":"drink","amount":"8"} at Day 70',
     ];
     return failed('time-ahead', given, answer);
+  }),
+  'cover-out': sample('No day of cover of a grade can be counted on.', async () => {
+    const sheet = await today(await practiceDesk(), { kind: 'now' }, NOW);
+    const finding = sheet.ok ? sheet.value.findings.find(({ code }) => code === 'cover-out') : undefined;
+    if (finding === undefined) throw new Error('the practice book has water to count on');
+    return { given: ['the practice book at the end of Day 60'], finding };
   }),
   'amount-nothing': askedSample('amount-nothing', 'Water that moved, and is none.', {
     request: move('0L', 'C-04', 'C-03'),

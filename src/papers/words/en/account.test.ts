@@ -166,6 +166,7 @@ const account: Readonly<Record<AccountFindingCode, readonly FindingData[]>> = {
   'reserve-drawn': [
     { ...of, massMg: litres(1.3), said: true },
     { ...of, massMg: litres(1.3), said: false },
+    { ...of, massMg: litres(2.1), said: false, times: 9, day: 61 },
   ],
   'held-water-moved': [
     { ...of, from: 'C-05', to: 'C-06', hold: 'Q-01', reason: 'plate count', happened: null },
@@ -341,6 +342,10 @@ const desk: Readonly<Record<DeskFindingCode, readonly FindingData[]>> = {
   ],
   'reading-over-capacity': [{ store: 'C-05', massMg: litres(214), capacityMg: litres(22), mgPerL: 997_800 }],
   'not-correctable': [{ kind: 'hookup', ref: 'corrie 248', entryNo: 'corrie:248' }],
+  'cover-out': [
+    { grade: 'drinking', q50: 0, freeL: 0.2, u95L: 0.7 },
+    { grade: 'technical', q50: 0.4, freeL: 2, u95L: 2 },
+  ],
   'more-than-there': [
     { from: 'dispenser', massMg: litres(500), hasMg: litres(160), u95Mg: litres(3), mgPerL: 997_800 },
   ],

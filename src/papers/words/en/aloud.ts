@@ -7,6 +7,7 @@ import {
 } from '../../../ground/units/index.ts';
 import type { CoverFigure, TodaySheet } from '../../sheets/today.ts';
 import { firstThought } from '../../text/commands.ts';
+import { needsOf } from '../../text/today-needs.ts';
 import { counted } from './said.ts';
 
 /** Longer than this nobody repeats back without an error. */
@@ -84,8 +85,10 @@ function heldAloud({ stores }: TodaySheet): string {
 }
 
 function needsAloud({ findings }: TodaySheet): string {
-  const now = findings.filter((finding) => finding.severity === 'act-now').length;
-  const day = findings.filter((finding) => finding.severity === 'act-today').length;
+  // Counted as the page has them: what is alike stands in one line.
+  const lines = needsOf(findings).map(({ finding }) => finding.severity);
+  const now = lines.filter((severity) => severity === 'act-now').length;
+  const day = lines.filter((severity) => severity === 'act-today').length;
   if (now + day === 0) return 'Nothing needs you.';
   if (now === 0) return `${counted(day, 'thing')} to act on today.`;
   return `${counted(now, 'thing')} to act on now${day === 0 ? '' : `, ${day} today`}.`;
