@@ -7,6 +7,7 @@ import {
 } from '../../../ground/units/index.ts';
 import type { CoverFigure, TodaySheet } from '../../sheets/today.ts';
 import { firstThought } from '../../text/commands.ts';
+import { needsOf } from '../../text/today-needs.ts';
 import { counted } from './said.ts';
 
 /** Longer than this nobody repeats back without an error. */
@@ -83,9 +84,11 @@ function heldAloud({ stores }: TodaySheet): string {
   return held === 0 ? 'Nothing on hold.' : `${counted(held, 'store')} on hold.`;
 }
 
+/** Counted as they stand on Today: those alike are one line. */
 function needsAloud({ findings }: TodaySheet): string {
-  const now = findings.filter((finding) => finding.severity === 'act-now').length;
-  const day = findings.filter((finding) => finding.severity === 'act-today').length;
+  const needs = needsOf(findings);
+  const now = needs.filter(({ finding }) => finding.severity === 'act-now').length;
+  const day = needs.filter(({ finding }) => finding.severity === 'act-today').length;
   if (now + day === 0) return 'Nothing needs you.';
   if (now === 0) return `${counted(day, 'thing')} to act on today.`;
   return `${counted(now, 'thing')} to act on now${day === 0 ? '' : `, ${day} today`}.`;
