@@ -35,6 +35,7 @@ export type AccountFindingCode =
   | 'reserve-unreleased'
   | 'reserve-drawn'
   | 'held-water-moved'
+  | 'conditional-water-moved'
   | 'hold-open'
   | 'conditional-reserve'
   | 'reserve-below-floor'

@@ -19,7 +19,7 @@ export {
 } from './position.ts';
 export type { ReadingAhead, WayOfReading } from './reading-ahead.ts';
 export { Account, type OpenOutcome } from './reckon.ts';
-export { biocidesIn, gradeAfter, type RuleBreak, ruleBreaks, type Side } from './rules.ts';
+export { biocidesIn, gradeAfter, isWaste, type RuleBreak, ruleBreaks, type Side } from './rules.ts';
 export type { AccountSnapshot, SnapshotPlace } from './snapshot.ts';
 export type { Standing } from './standing.ts';
 export { SILENCE_MS } from './state-findings.ts';

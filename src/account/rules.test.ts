@@ -18,7 +18,7 @@ const index = indexOutpost(corrie);
 function side(fold: Fold, id: string, change: Partial<Side> = {}): Side {
   const state = fold.stores.get(id);
   if (state === undefined) throw new Error(`no store ${id}`);
-  return { ...state, emptied: false, biocides: [], release: 'own sample', hold: null, ...change };
+  return { ...state, emptied: false, biocides: [], release: 'own sample', hold: null, conditional: null, ...change };
 }
 
 const fold = new Fold(corrie);
@@ -28,15 +28,15 @@ const codes = (from: Side, to: Side, by: OutpostIndex = index) =>
 /** Rows give, columns take: drinking, technical, iodine, raw, waste. `y`: nothing of grades speaks against it. */
 const GRADES = ['drinking', 'technical', 'iodine', 'raw', 'waste'];
 const INTO_FILLED = ['yy..y', '.y..y', '..y.y', '...yy', '....y'];
-/** Into a container that was emptied after that grade: it may go down to what comes, never up. */
-const INTO_EMPTIED = ['yy..y', 'yy..y', 'yyy.y', 'yyyyy', 'yyyyy'];
+/** Into a container that was emptied after that grade: it may go down to what comes, never up, and never down to waste. */
+const INTO_EMPTIED = ['yy..y', 'yy..y', 'yyy.y', 'yyyyy', '....y'];
 /** What is in the container afterwards, where it may flow. */
 const AFTER_EMPTIED = [
   ['drinking', 'technical', null, null, 'waste'],
   ['technical', 'technical', null, null, 'waste'],
   ['iodine', 'iodine', 'iodine', null, 'waste'],
   ['raw', 'raw', 'raw', 'raw', 'waste'],
-  ['waste', 'waste', 'waste', 'waste', 'waste'],
+  [null, null, null, null, 'waste'],
 ];
 
 describe.each(GRADES.map((from, row) => ({ from, row })))('out of $from', ({ from, row }) => {
@@ -162,6 +162,13 @@ describe('holds', () => {
 
   test('a vehicle tank that was relabelled waste is waste too', () => {
     expect(codes(held, side(fold, 'C-02', { grade: 'waste' }))).toEqual([]);
+  });
+
+  test('conditional water stays where it is, except for waste and what is under the same word', () => {
+    const conditional = side(fold, 'R2', { grade: 'drinking', conditional: hold });
+    expect(codes(conditional, side(fold, 'C-12', { grade: 'drinking' }))).toEqual(['conditional-water-moved']);
+    expect(codes(conditional, side(fold, 'C-12', { grade: 'drinking', conditional: hold }))).toEqual([]);
+    expect(codes(conditional, side(fold, 'W-01'))).toEqual([]);
   });
 
   test('what breaks several rules is told of all of them', () => {

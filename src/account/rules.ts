@@ -6,13 +6,20 @@ import type { StoreState } from './store-state.ts';
 export interface RuleBreak {
   readonly code: Extract<
     AccountFindingCode,
-    'biocides-meet' | 'grade-may-not-flow' | 'reserve-unreleased' | 'held-water-moved'
+    | 'biocides-meet'
+    | 'grade-may-not-flow'
+    | 'reserve-unreleased'
+    | 'held-water-moved'
+    | 'conditional-water-moved'
   >;
   readonly data: Readonly<Record<string, string | null>>;
 }
 
 /** What a rule needs to know of an end of a flow. */
-export type Side = Pick<StoreState, 'grade' | 'emptied' | 'biocides' | 'release' | 'hold' | 'facts'>;
+export type Side = Pick<
+  StoreState,
+  'grade' | 'emptied' | 'biocides' | 'release' | 'hold' | 'conditional' | 'facts'
+>;
 
 /** Grade of what is in the receiving store afterwards: the worse of the two, or null when neither is known. */
 export function gradeAfter(index: OutpostIndex, from: Side, to: Side): string | null {
@@ -40,6 +47,7 @@ export function ruleBreaks(index: OutpostIndex, from: Side, to: Side): readonly 
     ...gradeBreaks(index, from, to),
     ...reserveBreaks(index, from, to),
     ...holdBreaks(index, from, to),
+    ...conditionalBreaks(index, from, to),
   ];
 }
 
@@ -85,8 +93,14 @@ function gradeBreaks(index: OutpostIndex, from: Side, to: Side): RuleBreak[] {
   if (from.grade === null || to.grade === null) return [];
   const after = gradeAfter(index, from, to) ?? from.grade;
   const mayFlow = index.grades.get(from.grade)?.mayFlowInto ?? [];
+  // Down to another grade of water, never to waste: what has held waste holds nothing else again.
+  const goesToWaste = index.grades.get(after)?.terminal === true;
   const mayGoDown =
-    to.emptied && !isWaste(index, to) && index.outpost.policy.containersMayGoDown && !isFixed(index, to);
+    to.emptied &&
+    !goesToWaste &&
+    !isWaste(index, to) &&
+    index.outpost.policy.containersMayGoDown &&
+    !isFixed(index, to);
   const receiving = mayGoDown ? after : to.grade;
   if (mayFlow.includes(receiving)) return [];
   return [
@@ -119,6 +133,14 @@ function holdBreaks(index: OutpostIndex, from: Side, to: Side): RuleBreak[] {
       data: { from: from.facts.id, to: to.facts.id, hold: from.hold.hold, reason: from.hold.reason },
     },
   ];
+}
+
+/** Water for an emergency makes everything that it comes into water for an emergency. */
+function conditionalBreaks(index: OutpostIndex, from: Side, to: Side): RuleBreak[] {
+  if (from.conditional === null || isWaste(index, to)) return [];
+  const { hold, reason } = from.conditional;
+  if (to.conditional?.hold === hold) return [];
+  return [{ code: 'conditional-water-moved', data: { from: from.facts.id, to: to.facts.id, hold, reason } }];
 }
 
 /** Nothing comes back from there, so nothing has to wait there. */

@@ -8,7 +8,7 @@ import {
   type StorePosition,
 } from '../account/index.ts';
 import { type Cover, type CoverQuantiles, coverOf } from '../forecast/index.ts';
-import { dayOf, formatIsoUtc, formatStamp, msPerDay } from '../ground/units/index.ts';
+import { dayOf, type Finding, formatIsoUtc, formatStamp, msPerDay } from '../ground/units/index.ts';
 import type {
   CoverFigure,
   SheetHead,
@@ -80,7 +80,7 @@ export function headOf(desk: Desk, sight: Sight, position: Position): SheetHead 
   };
 }
 
-export function wordOf(position: Position, finding: AccountFinding): WordedFinding {
+export function wordOf(position: Pick<Position, 'dayRule'>, finding: Finding): WordedFinding {
   return wordFinding(finding, { dayRule: position.dayRule });
 }
 

@@ -88,6 +88,7 @@ export { wrap } from './text/wrap.ts';
 export type { CliFindingCode } from './words/cli-codes.ts';
 export type { DeskFindingCode } from './words/desk-codes.ts';
 export { aloud, LONGEST_ALOUD } from './words/en/aloud.ts';
+export { becameInWords } from './words/en/became.ts';
 export {
   countedInWords,
   countLabels,

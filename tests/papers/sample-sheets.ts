@@ -444,6 +444,7 @@ export const book: BookSheet = {
 
 export const kept: KeptSheet = {
   kept: true,
+  became: ['C-20 is technical from now on; it was drinking.'],
   line: {
     ...line,
     ref: 'skerry 1045',

@@ -58,11 +58,8 @@ export async function inboxTake(
   return await keepTaken(context, line.value, made.value, asked.fields);
 }
 
-/** That counters only rise was asked of the line itself, with what lies before it in time. */
 function rulesAgainst(fold: Fold, drafts: readonly AnyDraft[]): readonly Finding[] {
-  return drafts
-    .flatMap((draft) => objections(fold, draft))
-    .filter(({ code }) => code !== 'counter-below-last');
+  return drafts.flatMap((draft) => objections(fold, draft));
 }
 
 async function draftsOfLine(

@@ -1,13 +1,15 @@
 // Rules refuse an intention: before an entry is kept they say no and show the way out. A fact (`happened`) is never refused.
-import { type Fold, type RuleBreak, ruleBreaks, type Side } from '../../account/index.ts';
+import type { Fold } from '../../account/index.ts';
 import type { AnyDraft, Draft } from '../../book/index.ts';
 import { dayOf, type Finding } from '../../ground/units/index.ts';
 import { deskFinding } from '../desk-finding.ts';
 import { isSameName } from './context.ts';
+import { figureRules } from './figure-rules.ts';
+import { flowRules, movementRules } from './movement-rules.ts';
 
 /** What speaks against a draft. Empty: nothing in the book speaks against it. */
 export function objections(fold: Fold, draft: AnyDraft): readonly Finding[] {
-  const found = [...secondPerson(fold, draft), ...closedDay(fold, draft)];
+  const found = [...secondPerson(fold, draft), ...closedDay(fold, draft), ...figureRules(fold, draft)];
   if (draft.happened !== undefined) return found;
   return [...found, ...rulesAgainst(fold, draft)];
 }
@@ -16,6 +18,12 @@ function rulesAgainst(fold: Fold, draft: AnyDraft): readonly Finding[] {
   switch (draft.kind) {
     case 'movement':
       return movementRules(fold, draft);
+    case 'run-start':
+      return flowRules(fold, draft.body, draft.by);
+    case 'push':
+      return draft.body.from.flatMap((leg) =>
+        draft.body.to.flatMap((end) => flowRules(fold, { from: leg.store, to: end.store }, draft.by)),
+      );
     case 'hookup':
       return hookupRules(fold, draft);
     case 'weigh':
@@ -25,8 +33,6 @@ function rulesAgainst(fold: Fold, draft: AnyDraft): readonly Finding[] {
         : contentRules(fold, { store: draft.body.store, massMg: draft.body.amount.massMg });
     case 'declared-full':
       return contentRules(fold, { store: draft.body.store, massMg: draft.body.amount.massMg });
-    case 'day-line':
-      return lineRules(fold, draft);
     case 'opening':
       return fold.openingMs === null ? [] : [deskFinding('opening-kept', { openingMs: fold.openingMs })];
     case 'store-added':
@@ -41,113 +47,6 @@ function nameRules(fold: Fold, name: string): Finding[] {
   return taken === undefined
     ? []
     : [deskFinding('name-taken', { what: 'store', name: taken }, { where: { field: 'store' } })];
-}
-
-const ruleNames: Record<RuleBreak['code'], string> = {
-  'biocides-meet': 'biocide',
-  'grade-may-not-flow': 'grade',
-  'reserve-unreleased': 'reserve',
-  'held-water-moved': 'hold',
-};
-
-function movementRules(fold: Fold, draft: Draft<'movement'>): Finding[] {
-  const from = sideOf(fold, draft.body.from);
-  const to = sideOf(fold, draft.body.to);
-  const breaks = from !== null && to !== null ? ruleBreaks(fold.index, from, to) : [];
-  const found: Finding[] = breaks.map(({ code, data }) =>
-    deskFinding('intention-refused', { rule: ruleNames[code], ...data }),
-  );
-  if (from !== null && to === null) found.push(...useRules(fold, draft, from));
-  if (to !== null) found.push(...roomRules(fold, draft, to));
-  if (!fold.index.units.has(draft.body.from)) found.push(...contentLeft(fold, draft));
-  return found;
-}
-
-/** The store behind a name: itself, or what stands on a port, or what feeds a unit. */
-function sideOf(fold: Fold, name: string): Side | null {
-  const unit = fold.index.units.get(name);
-  if (unit !== undefined) {
-    const fed = unit.takes.flatMap((end) => ('port' in end ? [fold.storeOn(end.port)] : []));
-    return fed.find((store) => store !== null) ?? null;
-  }
-  return fold.stores.get(name) ?? (fold.ports.has(name) ? fold.storeOn(name) : null);
-}
-
-const peopleUses: ReadonlySet<string> = new Set(['drink', 'food', 'medical']);
-
-/** Held water, and water of a lower grade, are not for people. */
-function useRules(fold: Fold, draft: Draft<'movement'>, from: Side): Finding[] {
-  const { use } = draft.body;
-  if (use === undefined || !peopleUses.has(use)) return [];
-  if (from.hold !== null) {
-    return [
-      deskFinding('intention-refused', {
-        rule: 'hold',
-        from: from.facts.id,
-        to: use,
-        hold: from.hold.hold,
-        reason: from.hold.reason,
-        sinceMs: from.hold.sinceMs,
-      }),
-    ];
-  }
-  const grade = from.grade === null ? undefined : fold.index.grades.get(from.grade);
-  if (grade !== undefined && grade.rank === 1) return [];
-  return [
-    deskFinding('intention-refused', {
-      rule: 'grade',
-      from: from.facts.id,
-      to: use,
-      fromGrade: from.grade,
-      toGrade: use,
-    }),
-  ];
-}
-
-/** More than a store has, beyond its doubt, does not come out of it. A store that nothing gauges may have more than is known. */
-function contentLeft(fold: Fold, draft: Draft<'movement'>): Finding[] {
-  const side = sideOf(fold, draft.body.from);
-  if (side === null || fold.index.stores.get(side.facts.id)?.gaugedBy === 'nothing') return [];
-  const { massMg, uMg } = contentOf(fold, side.facts.id);
-  const asked = draft.body.amount.massMg;
-  if (asked <= massMg + 2 * uMg) return [];
-  const usableMg = Math.max(0, massMg - side.facts.remainderMg);
-  const data = {
-    rule: 'remainder',
-    from: side.facts.id,
-    to: draft.body.to,
-    massMg: asked,
-    usableMg,
-    mgPerL: fold.mgPerL,
-  };
-  return [deskFinding('intention-refused', data)];
-}
-
-/** Best value and doubt of a store, in whole milligrams. */
-function contentOf(fold: Fold, id: string): { massMg: number; uMg: number } {
-  const place = fold.stores.get(id)?.content ?? -1;
-  return {
-    massMg: Math.round(fold.estimator.mean(place) * 1_000_000),
-    uMg: Math.round(Math.sqrt(Math.max(0, fold.estimator.variance(place))) * 1_000_000),
-  };
-}
-
-function roomRules(fold: Fold, draft: Draft<'movement'>, to: Side): Finding[] {
-  const known = fold.stores.get(to.facts.id);
-  if (known === undefined) return [];
-  const { massMg: thereMg, uMg } = contentOf(fold, to.facts.id);
-  const { massMg } = draft.body.amount;
-  if (thereMg + massMg <= to.facts.capacityMg + 2 * uMg) return [];
-  const data = {
-    rule: 'capacity',
-    from: draft.body.from,
-    to: to.facts.id,
-    massMg,
-    thereMg,
-    capacityMg: to.facts.capacityMg,
-    mgPerL: fold.mgPerL,
-  };
-  return [deskFinding('intention-refused', data)];
 }
 
 function contentRules(fold: Fold, reading: { readonly store: string; readonly massMg: number }): Finding[] {
@@ -179,19 +78,6 @@ function hookupRules(fold: Fold, draft: Draft<'hookup'>): Finding[] {
   return [
     deskFinding('intention-refused', { rule: 'grade', ...base, fromGrade: has.id, toGrade: wanted.id }),
   ];
-}
-
-/** One line a day, and counters that only rise. */
-function lineRules(fold: Fold, draft: Draft<'day-line'>): Finding[] {
-  return draft.body.readings.flatMap((reading): Finding[] => {
-    const instrument = fold.index.instruments.get(reading.instrument);
-    const last = fold.counters.get(reading.instrument)?.last ?? null;
-    if (instrument?.measures !== 'flow' || reading.value === null || last === null || reading.value >= last)
-      return [];
-    if (instrument.reading === 'runningTotal' && instrument.rollsOverAt !== undefined) return [];
-    const data = { instrument: instrument.name, value: reading.value, last };
-    return [deskFinding('counter-below-last', data, { where: { field: reading.instrument } })];
-  });
 }
 
 function closedDay(fold: Fold, draft: AnyDraft): Finding[] {

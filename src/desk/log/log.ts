@@ -1,19 +1,20 @@
 // Entering: read what was typed, ask the rules, keep it, and tell what it changed.
-import { applyEntry, type Fold, type Position, positionOf } from '../../account/index.ts';
-import { type AnyDraft, type AnyEntry, type BookPort, isAmendmentKind } from '../../book/index.ts';
+import { type Fold, notFreeBecause, type Position, positionOf } from '../../account/index.ts';
+import type { AnyDraft, AnyEntry, BookPort } from '../../book/index.ts';
 import { coverOf } from '../../forecast/index.ts';
 import { dayOf, formatFigure } from '../../ground/units/index.ts';
-import type { KeptSheet } from '../../papers/index.ts';
+import { becameInWords, type KeptSheet } from '../../papers/index.ts';
 import { type Answer, no, type Problem, yes } from '../answer.ts';
 import { bookLine, refsIn } from '../book-line.ts';
 import { coveredGrades } from '../covered-grades.ts';
 import type { Desk, Moment } from '../desk.ts';
 import { deskFinding } from '../desk-finding.ts';
 import { wordOf } from '../today.ts';
+import { questionsBefore } from './ask-first.ts';
 import type { Context } from './context.ts';
 import { objections } from './intention.ts';
 import { makeDraft } from './make.ts';
-import { overlayAccount } from './overlay.ts';
+import { entryToBe, foldWith } from './overlay.ts';
 import type { LogRequest, RequestWith } from './request.ts';
 
 /** Days of cover that change by less than this are not told. */
@@ -39,8 +40,15 @@ export async function log(
   const draft = made.value;
   const against = [...objections(fold, draft), ...(await lineTwice(desk, draft))];
   if (against.length > 0) return no(problemOf(against), ...against);
+  // A yes, and that it has happened, answer every question.
+  const isSure = more.sure === true || more.happened !== undefined;
+  const questions = isSure ? [] : await questionsBefore(context, draft);
   const before = positionOf(fold, context.presentMs);
-  if (more.dryRun === true) return yes(await wouldBe(context, draft, before));
+  if (more.dryRun === true) {
+    const sheet = await wouldBe(context, draft, before);
+    return yes({ ...sheet, findings: [...questions.map((one) => wordOf(before, one)), ...sheet.findings] });
+  }
+  if (questions.length > 0) return no('ask first', ...questions);
   const kept = await desk.keep([draft], moment);
   if (!kept.ok) return kept;
   const [entry] = kept.value.kept;
@@ -85,21 +93,9 @@ async function lineTwice(desk: Desk, draft: AnyDraft) {
 
 async function wouldBe(context: Context, draft: AnyDraft, before: Position): Promise<KeptSheet> {
   const { desk, fold } = context;
-  const head = (await desk.port.heads()).find((one) => one.site === desk.info.site);
-  const entry = { ...draft, site: desk.info.site, number: (head?.number ?? 0) + 1 } as AnyEntry;
+  const entry = await entryToBe(desk, draft);
   const after = positionOf(await foldWith(context, entry), Math.max(context.presentMs, entry.happenedAtMs));
   return sheetOf(desk.port, { entry, kept: false, before, after: { ...after, dayRule: fold.dayRule } });
-}
-
-/** The fold as it would be: in order the entry is simply applied; else the book is read with it laid over. */
-async function foldWith(context: Context, entry: AnyEntry): Promise<Fold> {
-  const { fold, desk } = context;
-  if (!isAmendmentKind(entry.kind) && (fold.lastEntryMs === null || entry.happenedAtMs > fold.lastEntryMs)) {
-    const copy = fold.clone();
-    applyEntry(copy, entry);
-    return copy;
-  }
-  return (await overlayAccount(desk, entry)).fold;
 }
 
 async function sheetOf(
@@ -130,9 +126,36 @@ async function sheetOf(
       refOf,
     }),
     stores,
+    became: becameIn({ kept, before, after }),
     cover: coverChanges(before, after),
     findings: askedAbout(after, entry.id),
   };
+}
+
+/** What water became another: the label that everybody reads from now on, and what holds it back. */
+function becameIn({
+  kept,
+  before,
+  after,
+}: {
+  kept: boolean;
+  before: Position;
+  after: Position;
+}): readonly string[] {
+  const old = new Map(before.stores.map((store) => [store.facts.id, store]));
+  return after.stores.flatMap((store) => {
+    const was = old.get(store.facts.id);
+    return becameInWords({
+      store: store.facts.id,
+      kept,
+      was: was === undefined ? null : { grade: was.grade, why: notFreeBecause(before, was) },
+      is: {
+        grade: store.grade,
+        why: notFreeBecause(after, store),
+        hold: store.hold?.hold ?? store.conditional?.hold ?? null,
+      },
+    });
+  });
 }
 
 /** What is asked about an entry is asked when it is made; what is merely good to know stands in *Today*. */

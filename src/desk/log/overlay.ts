@@ -1,11 +1,13 @@
 // The account as it would be with one more entry: the book read with that entry laid over it, and nothing kept.
-import { Account } from '../../account/index.ts';
+import { Account, applyEntry, type Fold } from '../../account/index.ts';
 import {
+  type AnyDraft,
   type AnyEntry,
   type BookPort,
   canonicalJson,
   compareOrder,
   FIRST_SEAL,
+  isAmendmentKind,
   type Json,
   type KeptEntry,
   rowOf,
@@ -13,7 +15,26 @@ import {
 } from '../../book/index.ts';
 import type { Desk } from '../desk.ts';
 
-export async function overlayAccount(desk: Desk, entry: AnyEntry): Promise<Account> {
+/** The entry that a draft would become. */
+export async function entryToBe(desk: Desk, draft: AnyDraft): Promise<AnyEntry> {
+  const head = (await desk.port.heads()).find((one) => one.site === desk.info.site);
+  return { ...draft, site: desk.info.site, number: (head?.number ?? 0) + 1 } as AnyEntry;
+}
+
+/** The fold as it would be: in order the entry is simply applied; else the book is read with it laid over. */
+export async function foldWith(
+  { fold, desk }: { readonly fold: Fold; readonly desk: Desk },
+  entry: AnyEntry,
+): Promise<Fold> {
+  if (!isAmendmentKind(entry.kind) && (fold.lastEntryMs === null || entry.happenedAtMs > fold.lastEntryMs)) {
+    const copy = fold.clone();
+    applyEntry(copy, entry);
+    return copy;
+  }
+  return (await overlayAccount(desk, entry)).fold;
+}
+
+async function overlayAccount(desk: Desk, entry: AnyEntry): Promise<Account> {
   const text = canonicalJson(entry as unknown as Json);
   const row = rowOf(entry, { text, seal: FIRST_SEAL, keptAtMs: entry.enteredAtMs });
   const opened = await Account.open(overlay(desk.port, row));

@@ -14,6 +14,8 @@ export interface RequestWith {
   readonly happened?: string;
   /** Why it comes after its day was closed. */
   readonly late?: string;
+  /** Yes to what would be asked first: the amount or the reading stands as it is. */
+  readonly sure?: boolean;
   /** Show what would happen and keep nothing. */
   readonly dryRun?: boolean;
 }

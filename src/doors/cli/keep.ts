@@ -1,10 +1,13 @@
 // Entering for a call: with the circumstances that its flags tell, and the print of what the entry changed.
-import { type LogRequest, log, type RequestWith } from '../../desk/index.ts';
+import { type Answer, type LogRequest, log, type RequestWith } from '../../desk/index.ts';
+import type { Finding } from '../../ground/units/index.ts';
 import { keptText } from '../../papers/index.ts';
 import type { Call } from './call.ts';
+import { EXIT } from './exit-code.ts';
 import { type OpenBook, withBook } from './open-book.ts';
 import type { Sheet } from './outcome.ts';
-import { orStop } from './problem.ts';
+import { CliProblem, orStop } from './problem.ts';
+import { saysYes } from './says-yes.ts';
 
 export function keepFor(call: Call, request: LogRequest): Promise<Sheet> {
   return withBook(call, { write: !call.has('dry-run') }, (open) => keepIn(open, request));
@@ -17,8 +20,22 @@ export async function keepIn(
   at?: string,
   more: RequestWith = {},
 ): Promise<Sheet> {
-  const sheet = orStop(await log(desk, moment, request, { ...circumstancesOf(call, at), ...more }));
+  const how = { ...circumstancesOf(call, at), ...more };
+  const answer = await log(desk, moment, request, how);
+  const sheet =
+    answer.ok || answer.problem !== 'ask first' || !call.mayAsk()
+      ? orStop(answer)
+      : await keepIfSure({ call, findings: answer.findings }, () => log(desk, moment, request, { ...how, sure: true }));
   return { schema: 'kept', data: sheet, text: (options) => keptText(sheet, options) };
+}
+
+/** What would be asked first is asked, where somebody sits in front of it. */
+async function keepIfSure<T>(
+  { call, findings }: { readonly call: Call; readonly findings: readonly Finding[] },
+  keep: () => Promise<Answer<T>>,
+): Promise<T> {
+  if (!(await saysYes(call, findings))) throw new CliProblem(EXIT.wrongUse, [], ['Nothing was written.']);
+  return orStop(await keep());
 }
 
 export function circumstancesOf(call: Call, usualAt: string | undefined): RequestWith {
@@ -36,6 +53,7 @@ export function circumstancesOf(call: Call, usualAt: string | undefined): Reques
     ...(source !== undefined && { source }),
     ...(happened !== undefined && { happened }),
     ...(late !== undefined && { late }),
+    ...(call.has('yes') && { sure: true }),
     ...(call.has('dry-run') && { dryRun: true }),
   };
 }

@@ -36,6 +36,8 @@ export interface KeptSheet {
     readonly before: { readonly valueL: number; readonly u95L: number } | null;
     readonly after: { readonly id: string; readonly valueL: number; readonly u95L: number };
   }[];
+  /** What its water is from now on, where the entry changed that: "C-02 is waste from now on; it was drinking." */
+  readonly became: readonly string[];
   /** Days of cover before and after, where they changed by more than a tenth of a day. */
   readonly cover: readonly {
     readonly grade: string;

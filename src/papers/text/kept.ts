@@ -26,6 +26,7 @@ export function keptText(sheet: KeptSheet, options: TextOptions): string {
   const sentences = [
     first,
     ...(told.length === 0 ? [] : [`${[...told, ...more].join('; ')}.`]),
+    ...sheet.became,
     ...cover.map(({ grade, beforeQ05, afterQ05 }) =>
       keptLabels.cover(kept, grade, days(beforeQ05), days(afterQ05)),
     ),
@@ -49,8 +50,8 @@ function changeOf({ before, after }: Change, kept: boolean, options: TextOptions
 
 const days = (value: number | null): string | null => (value === null ? null : roundCoverDays(value));
 
-/** kept or would-keep, then ref id kind happened by text · store id L ± before-L ± · cover grade before after · a record for each finding. */
-function plainLines({ kept, line, stores, cover, findings }: KeptSheet): string[] {
+/** kept or would-keep, then ref id kind happened by text · store id L ± before-L ± · became sentence · cover grade before after · a record for each finding. */
+function plainLines({ kept, line, stores, became, cover, findings }: KeptSheet): string[] {
   const fields = [line.ref, line.id, line.kind, line.happened, line.by, line.text].map((field) =>
     signed(field, 'plain'),
   );
@@ -64,6 +65,7 @@ function plainLines({ kept, line, stores, cover, findings }: KeptSheet): string[
         ...(before === null ? ['', ''] : fieldsOf({ value: before.valueL, u95: before.u95L })),
       ]),
     ),
+    ...became.map((sentence) => record(['became', signed(sentence, 'plain')])),
     ...cover.map(({ grade, beforeQ05, afterQ05 }) =>
       record(['cover', signed(grade, 'plain'), days(beforeQ05) ?? '', days(afterQ05) ?? '']),
     ),

@@ -7,7 +7,8 @@ export type DeskFindingCode =
   | 'book-not-begun'
   /**
    * An intention that a rule refuses. data: rule, from, to, and by rule
-   * hold: hold, reason, sinceMs · biocide: comes, meets, residue · grade: fromGrade, toGrade · reserve: release ·
+   * hold: hold, reason, sinceMs · biocide: comes, meets, residue · grade: fromGrade, toGrade, relabelTo, takesTwo ·
+   * conditional: hold, reason · reserve: release · reserve-draw: by, mayBeDrawnBy ·
    * capacity: wouldHoldMg, capacityMg, mgPerL · remainder: massMg, usableMg, remainderMg, mgPerL
    */
   | 'intention-refused'
@@ -29,7 +30,19 @@ export type DeskFindingCode =
   | 'field-needed'
   /** A reading above what the store can hold. data: store, massMg, capacityMg, mgPerL */
   | 'reading-over-capacity'
-  /** A counter's reading below the one before. data: instrument, value, last */
+  /** Asked first: more than what it comes from holds. data: from, massMg, hasMg, u95Mg, mgPerL */
+  | 'more-than-there'
+  /** Asked first: one drink of more than a person's day. data: massMg, mostMg, mgPerL */
+  | 'drink-large'
+  /** Asked first: a reading far outside of what is expected. data: of, value, unit, low, high, fits */
+  | 'reading-unusual'
+  /** Asked first: a practice book's time would be moved past the next day. data: happenedAtMs, presentMs, endMs */
+  | 'time-ahead'
+  /** Water that moved, and is none. data: received */
+  | 'amount-nothing'
+  /** A count that is broken or below nought. data: received, unit */
+  | 'figure-not-whole'
+  /** Asked first: a counter's reading below the one before. data: instrument, value, last */
   | 'counter-below-last'
   /** The line of this day is in the book already. data: day, ref */
   | 'day-line-kept'

@@ -107,6 +107,14 @@ export const qualitySamples = {
       move(told, 'C-04', 'C-03');
     },
   ),
+  'conditional-water-moved': toldSample(
+    'conditional-water-moved',
+    'Conditional water went into another store, and makes it conditional.',
+    (told) => {
+      hold(told, ['C-04'], ['R1']);
+      move(told, 'R1', 'C-03', 2, { happened: 'no other left' });
+    },
+  ),
   'hold-open': toldSample('hold-open', 'As long as a hold stands: none of its water is counted on.', (told) =>
     hold(told, ['C-01', 'C-04']),
   ),

@@ -4,6 +4,7 @@ import { exportLines } from '../../../src/book/index.ts';
 import { finishCount, importLines, log, reckon, startBook } from '../../../src/desk/index.ts';
 import type { DeskFindingCode } from '../../../src/papers/index.ts';
 import { LOG_LINES, OUTPOST_TEXT } from '../../field-log/corrie-log.ts';
+import { practiceDesk } from '../../field-log/practice-desk.ts';
 import { HOLM } from '../../journeys/holm.ts';
 import { draftOf, emptyBook, holmBook } from '../../journeys/kept.ts';
 import { at, dayLine, holmOpening, litres, readings } from '../../journeys/told.ts';
@@ -17,6 +18,12 @@ const hold = draftOf(
   { hold: 'Q-1', stores: ['C-04'], conditional: [], reason: 'plate count' },
   when(1, 8, 11),
 );
+const conditional = draftOf(
+  'hold',
+  { hold: 'Q-1', stores: [], conditional: ['C-01'], reason: 'plate count' },
+  when(1, 8, 19),
+);
+const emptied = draftOf('declared-empty', { store: 'C-04', counters: [] }, when(1, 8, 20));
 const bag = (grade: string, release = 9) =>
   draftOf(
     'store-added',
@@ -65,8 +72,11 @@ const rules = {
     { before: [bag('iodine')], request: move('2L', 'V-1', 'C-04') },
     { request: move('2L', 'C-02', 'C-04') },
     { request: { what: 'use', amount: '1L', use: 'drink', from: 'C-02' } },
+    { before: [emptied], request: move('2L', 'C-02', 'C-04') },
+    { before: [conditional], request: { what: 'use', amount: '1L', use: 'drink', from: 'C-01' } },
+    { request: move('2L', 'R1', 'C-04') },
     { before: [visit], request: move('20L', 'V-2', 'R1') },
-    { request: move('20.5L', 'R1', 'C-04') },
+    { request: move('20.5L', 'R1', 'C-04'), moment: { by: 'chief' } },
     { request: move('19L', 'C-04', 'C-03') },
   ),
   'second-needed': askedSample('second-needed', 'An act for two persons was asked for by one.', {
@@ -118,6 +128,26 @@ const inputs = {
   ),
   'reading-over-capacity': askedSample('reading-over-capacity', 'A reading above what the store can hold.', {
     request: { what: 'weigh', store: 'C-04', amount: '214L' },
+  }),
+  'more-than-there': askedSample('more-than-there', 'More comes out than there is by the book.', {
+    request: { what: 'drink', amount: '500L' },
+  }),
+  'drink-large': askedSample('drink-large', 'A drink that nobody takes at once.', {
+    request: { what: 'drink', amount: '5L' },
+  }),
+  'reading-unusual': askedSample('reading-unusual', 'A reading far outside of what is expected.', {
+    request: { what: 'day', readings: { strokes: '99999' } },
+  }),
+  'time-ahead': sample('A time that would move the present of a practice book.', async () => {
+    const answer = await log(await practiceDesk(), NOW, { what: 'drink', amount: '8' }, { at: 'D70T09:00' });
+    const given = ['the practice book, whose last entry is of Day 60', 'asked: {"what":"drink","amount":"8"} at Day 70'];
+    return failed('time-ahead', given, answer);
+  }),
+  'amount-nothing': askedSample('amount-nothing', 'Water that moved, and is none.', {
+    request: move('0L', 'C-04', 'C-03'),
+  }),
+  'figure-not-whole': askedSample('figure-not-whole', 'A count that is broken.', {
+    request: { what: 'drink', amount: '5.5' },
   }),
   'counter-below-last': askedSample('counter-below-last', 'A counter reads less than before.', {
     before: [strokes],

@@ -45,8 +45,8 @@ const sessions: Readonly<Record<string, readonly string[]>> = {
     'waterwright book show --most 3',
   ],
   'log-movements': [
-    'waterwright log fill c11 20.5L+-0.4 --from R1',
-    'waterwright log fill c12 --from R1 --dry-run',
+    'waterwright log fill c11 20.5L+-0.4 --from R1 --by chief',
+    'waterwright log fill c12 --from R1 --by chief --dry-run',
     'waterwright log move 2L --from c17 --to c02',
     'waterwright log move 2L --from c17 --to c11',
     'waterwright log use 1.5L --for hygiene',

@@ -120,6 +120,7 @@ export const requestWith = z.strictObject({
   source: name.exactOptional().describe('who copied it, when it was not the person who did it'),
   happened: sentence.exactOptional().describe('it has already happened although a rule speaks against it'),
   late: sentence.exactOptional().describe('why it comes after its day was closed'),
+  sure: z.boolean().exactOptional().describe('yes to what is asked first: it stands as it is'),
   dryRun: z.boolean().exactOptional().describe('show what would happen and keep nothing'),
 }) satisfies z.ZodType<RequestWith>;
 

@@ -143,6 +143,7 @@ export const keptSheet = z.strictObject({
       after: z.strictObject({ id: z.string(), valueL: z.number(), u95L: z.number() }),
     }),
   ),
+  became: z.array(z.string()).describe('what water is from now on, where the entry changed that'),
   cover: z.array(
     z.strictObject({
       grade: z.string(),

@@ -49,7 +49,7 @@ export function UndoStrip() {
 
 export function Changes({ sheet }: { readonly sheet: KeptSheet }) {
   const { log, today } = words();
-  if (sheet.stores.length + sheet.cover.length === 0) return null;
+  if (sheet.stores.length + sheet.cover.length + sheet.became.length === 0) return null;
   const days = (value: number | null) => (value === null ? '∞' : today.days(roundCoverDays(value)));
   return (
     <p className="xs changes">
@@ -58,6 +58,9 @@ export function Changes({ sheet }: { readonly sheet: KeptSheet }) {
           {after.id} {litres(after)}
           {before !== null && ` (${log.before} ${litres(before)})`}
         </span>
+      ))}
+      {sheet.became.map((sentence) => (
+        <b key={sentence}>{sentence}</b>
       ))}
       {sheet.cover.map((cover) => (
         <span key={cover.grade} className="qty">

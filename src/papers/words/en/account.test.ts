@@ -168,6 +168,10 @@ const account: Readonly<Record<AccountFindingCode, readonly FindingData[]>> = {
     { ...of, from: 'C-05', to: 'C-06', hold: 'Q-01', reason: 'plate count', happened: null },
     { ...of, from: 'C-05', to: 'C-06', hold: 'rule skerry 7', reason: 'biocides-meet', happened: 'too late' },
   ],
+  'conditional-water-moved': [
+    { ...of, from: 'R2', to: 'C-12', hold: 'Q-01', reason: 'plate count', happened: null },
+    { ...of, from: 'R2', to: 'C-12', hold: 'Q-01', reason: 'plate count', happened: 'no other left' },
+  ],
   'hold-open': [
     {
       hold: 'Q-01',
@@ -266,6 +270,18 @@ const desk: Readonly<Record<DeskFindingCode, readonly FindingData[]>> = {
     { rule: 'grade', from: 'FB', to: 'C-05', fromGrade: 'technical', toGrade: 'drinking' },
     { rule: 'grade', from: 'FB', to: 'drink', fromGrade: 'technical', toGrade: 'drink' },
     { rule: 'grade', from: 'X', to: 'drink', fromGrade: null, toGrade: 'drink' },
+    {
+      rule: 'grade',
+      from: 'FB',
+      to: 'C-05',
+      fromGrade: 'technical',
+      toGrade: 'drinking',
+      relabelTo: 'technical',
+      takesTwo: true,
+    },
+    { rule: 'grade', from: 'FB', to: 'C-05', fromGrade: 'technical', toGrade: 'drinking', relabelTo: 'technical' },
+    { rule: 'conditional', from: 'R2', to: 'C-12', hold: 'Q-01', reason: 'plate count' },
+    { rule: 'reserve-draw', from: 'R1', to: 'C-12', by: 'keeper', mayBeDrawnBy: 'chief' },
     { rule: 'reserve', from: 'FA', to: 'R2', release: 'none' },
     { rule: 'reserve', from: 'FA', to: 'R2', release: 'loader\u2019s certificate' },
     {
@@ -310,6 +326,17 @@ const desk: Readonly<Record<DeskFindingCode, readonly FindingData[]>> = {
     { field: 'to', received: 'C-01', expected: 'another place than it comes from' },
   ],
   'reading-over-capacity': [{ store: 'C-05', massMg: litres(214), capacityMg: litres(22), mgPerL: 997_800 }],
+  'more-than-there': [
+    { from: 'dispenser', massMg: litres(500), hasMg: litres(160), u95Mg: litres(3), mgPerL: 997_800 },
+  ],
+  'drink-large': [{ massMg: litres(5), mostMg: litres(2.5), mgPerL: 997_800 }],
+  'reading-unusual': [
+    { of: 'dispenser strokes', value: 99_999, unit: 'strokes', low: 280.4, high: 690.1, fits: null },
+    { of: 'product meter', value: 69, unit: 'L', low: 4.11, high: 11.2, fits: 6.9 },
+  ],
+  'time-ahead': [{ happenedAtMs: at(70, 9), presentMs: at(60, 21), endMs: at(62, 0) }],
+  'amount-nothing': [{ received: '0 L' }],
+  'figure-not-whole': [{ received: '5.5 strokes', unit: 'strokes' }],
   'counter-below-last': [{ instrument: 'condensate totaliser', value: 400, last: 869 }],
   'day-line-kept': [
     { day: 13, ref: null },

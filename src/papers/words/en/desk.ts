@@ -2,6 +2,7 @@
 import type { FindingData } from '../../../ground/units/index.ts';
 import type { DeskFindingCode } from '../desk-codes.ts';
 import type { Sentences, Words, WordsContext } from '../shape.ts';
+import { askFirstWords } from './ask-first.ts';
 import { countFindingWords } from './count-findings.ts';
 import { listOf, maybeNumber, maybeText, numberOf, textOf } from './data.ts';
 import { reckonFindingWords } from './reckon-findings.ts';
@@ -59,11 +60,41 @@ const refusals: ReadonlyMap<string, RefusalWords> = new Map<string, RefusalWords
       const has = maybeText(data, 'fromGrade');
       const wants = maybeText(data, 'toGrade');
       const isUse = wants === to;
+      const label = maybeText(data, 'relabelTo');
+      const two = data['takesTwo'] === true ? ' --second OFFICE' : '';
       return {
         why: `${has === null ? `the grade of ${from} is not known` : `${from} holds ${has} water`}, and ${isUse ? `that is not for ${to}` : `${to} is for ${wants ?? 'another grade of'} water`}`,
         expected: isUse ? `water for ${to}` : `${wants ?? 'another grade of'} water`,
         received: has === null ? 'grade not known' : has,
-        out: `Take water of the right grade: waterwright store list. ${look(from)}`,
+        out:
+          label === null
+            ? `Take water of the right grade: waterwright store list. ${look(from)}`
+            : `Take a store for ${label} water: waterwright store list. Or make ${to} one; it stays one: waterwright log relabel ${word(to)} ${word(label)}${two}.`,
+      };
+    },
+  ],
+  [
+    'conditional',
+    (data) => {
+      const { from, to } = { from: textOf(data, 'from'), to: textOf(data, 'to') };
+      return {
+        why: `${from} is CONDITIONAL under ${textOf(data, 'hold')} (${saidHoldReason(textOf(data, 'reason'))}), for an emergency only, and it is asked for ${to}`,
+        expected: 'water that is on no hold and not conditional',
+        received: `${from}, CONDITIONAL`,
+        out: `Take other water, or have it released first: waterwright log sample, then log release. ${look(from)}`,
+      };
+    },
+  ],
+  [
+    'reserve-draw',
+    (data) => {
+      const { from, by } = { from: textOf(data, 'from'), by: textOf(data, 'by') };
+      const may = textOf(data, 'mayBeDrawnBy');
+      return {
+        why: `${from} is the reserve; at this outpost the ${may} alone draws on it, and this is asked by the ${by}`,
+        expected: `the word of the ${may}`,
+        received: by,
+        out: `Take other water: waterwright store list. If the ${may} says so: add --by ${word(may)}.`,
       };
     },
   ],
@@ -224,15 +255,7 @@ export const deskWords: Words<DeskFindingCode> = {
       bareMassOf(data, 'massMg', context),
       'Check the number and its unit. If the reading stands as it is: add --happened "REASON".',
     ),
-  'counter-below-last': (data) => {
-    const [value, last] = [saidValue(numberOf(data, 'value'), ''), saidValue(numberOf(data, 'last'), '')];
-    return say(
-      `${textOf(data, 'instrument')} reads ${value}, below the ${last} before it, and it counts upwards only. ${nothing}`,
-      `${last} or more`,
-      value,
-      'Read it again. If it was replaced or set back: add --happened "REASON".',
-    );
-  },
+  ...askFirstWords,
   'day-line-kept': (data) => {
     const ref = maybeText(data, 'ref');
     return say(

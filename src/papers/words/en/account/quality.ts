@@ -80,6 +80,13 @@ export const qualityWords = {
       `moved into ${textOf(data, 'to')}`,
       `Use neither: ${look(storeOf(where))}. If the entry has a slip: waterwright log undo ${entryNo(data)}.`,
     ),
+  'conditional-water-moved': (data, where) =>
+    say(
+      `Water of ${textOf(data, 'from')}, which is CONDITIONAL under ${textOf(data, 'hold')} (${saidHoldReason(textOf(data, 'reason'))}), went into ${textOf(data, 'to')} (${textOf(data, 'ref')}). ${textOf(data, 'to')} is CONDITIONAL now.${keptBecause(data)}`,
+      'conditional water that stays where it is',
+      `moved into ${textOf(data, 'to')}`,
+      `Keep it for an emergency: ${look(storeOf(where))}. If the entry has a slip: waterwright log undo ${entryNo(data)}.`,
+    ),
   'hold-open': (data, _where, context) => {
     const stores = listOf(data, 'stores');
     return say(
