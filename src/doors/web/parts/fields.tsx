@@ -127,8 +127,8 @@ export function Keypad({
       </button>
       {dash && (
         <button type="button" className="b dash-key" tabIndex={-1} onClick={() => onChange('-')}>
-          <span aria-hidden="true">– </span>
-          {log.dash}
+          <span aria-hidden="true">–</span>
+          <span className="dash-word">{log.dash}</span>
         </button>
       )}
     </fieldset>

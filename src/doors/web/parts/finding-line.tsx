@@ -9,11 +9,18 @@ export function LevelSign({ severity }: { readonly severity: WordedFinding['seve
   const word = levels[severity] || words().finding.error;
   return (
     <span className="level">
-      <svg className="ic" viewBox="0 0 24 24" aria-hidden="true">
-        {sign(severity)}
-      </svg>
+      <Sign severity={severity} />
       <b>{word}</b>
     </span>
+  );
+}
+
+/** The sign alone, where the words beside it say the level. */
+export function Sign({ severity }: { readonly severity: WordedFinding['severity'] }) {
+  return (
+    <svg className="ic" viewBox="0 0 24 24" aria-hidden="true">
+      {sign(severity)}
+    </svg>
   );
 }
 
@@ -61,21 +68,28 @@ export function FindingLine({
   const { finding, alike } = need;
   const [open, setOpen] = useState(false);
   const id = useId();
-  // Of what is to be acted on now, why it is so and what follows stand there at once.
-  const cause = finding.severity === 'act-now' ? finding.text : firstThought(finding.text);
+  const cause = firstThought(finding.text);
   const rest = finding.text.slice(cause.length).trim();
+  // Of what is to be acted on now, why it is so and what follows stand there at once.
+  const isUrgent = finding.severity === 'act-now' && rest !== '';
   return (
     <li className="need">
       <LevelSign severity={finding.severity} />
       <div className="need-text">
         <p>
           <Phrased text={cause} strong />
+          {isUrgent && (
+            <span className="no-print">
+              {' '}
+              <Phrased text={rest} />
+            </span>
+          )}
           {forbids !== null && <b> {forbids}</b>}
           {alike > 1 && <span className="soft"> ({words().today.alike(alike)})</span>}
         </p>
         {open && (
           <div id={id} className="need-more">
-            {rest !== '' && (
+            {rest !== '' && !isUrgent && (
               <p>
                 <Phrased text={rest} />
               </p>

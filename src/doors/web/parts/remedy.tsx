@@ -64,6 +64,9 @@ function See({ act, place }: { readonly act: Extract<RemedyAct, { act: 'see' }>;
     daybook: day === null ? pages.daybook : daybook.day(day),
     inbox: finding.inbox,
   };
+  // Where one is already, the words are those of the buttons beside it.
+  if (place.page === act.page && (act.page === 'inbox' || place.item === act.item))
+    return <b>{act.page === 'inbox' ? words().inbox.settle : names[act.page]}</b>;
   const { at, asOf } = place;
   const href = hrefOf({ page: act.page, item: act.item, at, asOf });
   return (

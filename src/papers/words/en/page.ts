@@ -92,7 +92,6 @@ export const pageWords = {
           : [now === 0 ? `${times(day, 'line', 'lines')} to act on today` : `${day}${nbsp}today`]),
         ...(know === 0 ? [] : [`${know}${nbsp}to know`]),
       ].join(', '),
-    needsSee: 'See what needs you',
     moreOnScreen: (count: number) => `and ${times(count, 'more line', 'more lines')}, on the screen`,
     nothing: 'Nothing needs you.',
     alike: (count: number) => `${count} like this`,
@@ -193,7 +192,7 @@ export const pageWords = {
       hookup: (store: string | null) =>
         store === null ? 'Enter what stood on the port' : `Enter where ${store} stood`,
     },
-    kind: (name: string) => `Enter: ${name}`,
+    kind: (name: string) => `Enter ${name}`,
     kindTitle: (name: string) => `${name.charAt(0).toUpperCase()}${name.slice(1)}`,
     optional: (field: string) => `${field} (may be left out)`,
     undo: (ref: string) => `Undo ${ref}`,

@@ -1,5 +1,5 @@
 // The daybook: what was said, line by line; found, corrected, undone, closed; nothing is ever erased.
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { BookSheet } from '../../../../papers/index.ts';
 import { useSheet } from '../../api/cache.ts';
 import { words } from '../../language.ts';
@@ -30,9 +30,14 @@ export function Daybook({ place }: { readonly place: Place }) {
     most: sieve.text.trim() === '' ? `${most}` : `${EVERY_LINE}`,
   };
   const sheet = useSheet<BookSheet>(all || shownDay !== null ? sheetPath('book', place, query) : null);
-  const { data } = sheet;
+  // What stood there stays while other lines are on their way: whoever types is not thrown out of the field.
+  const last = useRef<BookSheet>(undefined);
+  const data = sheet.data ?? (sheet.failed === null ? last.current : undefined);
   useEffect(() => {
     if (data !== undefined) document.title = words().frame.title(words().pages.daybook, data.head.outpost);
+  }, [data]);
+  useEffect(() => {
+    last.current = data;
   }, [data]);
   useEffect(() => dayInSight.set(shownDay), [shownDay]);
   const failed = sheet.failed ?? newest.failed;

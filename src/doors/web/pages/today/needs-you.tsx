@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { needsOf, type StoreLine, type WordedFinding } from '../../../../papers/index.ts';
 import { enter } from '../../entering.ts';
 import { words } from '../../language.ts';
-import { FindingLine, LevelSign } from '../../parts/finding-line.tsx';
+import { FindingLine, Sign } from '../../parts/finding-line.tsx';
 import { hrefOf, isPast, type Place } from '../../place.ts';
 
 /** More than these are not read on a first view; they open on request. */
@@ -72,10 +72,9 @@ export function NeedsStrip({ findings }: { readonly findings: readonly WordedFin
   };
   return (
     <div className="needs-strip no-print">
-      <LevelSign severity={gravest.finding.severity} />
-      <span>{today.needsNow(counted('act-now'), counted('act-today'), counted('know'))}</span>
+      <Sign severity={gravest.finding.severity} />
       <button type="button" className="link" onClick={toNeeds}>
-        {today.needsSee}
+        {today.needsNow(counted('act-now'), counted('act-today'), counted('know'))}
       </button>
     </div>
   );
@@ -84,12 +83,11 @@ export function NeedsStrip({ findings }: { readonly findings: readonly WordedFin
 /** Findings that tell of a hold or of a condition: their line says what must not be done as well. */
 const OF_A_HOLD: ReadonlySet<string> = new Set(['hold-open', 'conditional-reserve']);
 
-function forbidden({ code, where }: WordedFinding, stores: readonly StoreLine[]): string | null {
-  const store = stores.find(({ id }) => id === where.store);
-  if (store === undefined || !OF_A_HOLD.has(code)) return null;
-  const { stores: names } = words();
-  if (store.held) return names.forbids.held;
-  return store.conditional ? names.forbids.conditional : null;
+function forbidden({ code }: WordedFinding, stores: readonly StoreLine[]): string | null {
+  if (!OF_A_HOLD.has(code)) return null;
+  const { forbids } = words().stores;
+  if (code === 'hold-open') return stores.some(({ held }) => held) ? forbids.held : null;
+  return stores.some(({ conditional }) => conditional) ? forbids.conditional : null;
 }
 
 /** What the page can do of the first act; the rest stands in the remedy. */
