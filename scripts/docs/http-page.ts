@@ -64,7 +64,7 @@ While a book is served, the server holds its lock: nothing else reads or writes 
 | 401, 403, 421 | not let in; another origin; another name |
 | 404 | no such address, or a name that is not in the book; the nearest are given |
 | 405 | the address takes another method |
-| 409 | a rule refuses it; or somebody has to say yes first: then every finding has the severity `know`, and the same request with `sure: true` (of `/api/log` inside `with`) is kept |
+| 409 | a rule refuses it; or somebody has to say yes first: then every finding has the severity \`know\`, and the same request with \`sure: true\` (of \`/api/log\` inside \`with\`) is kept |
 | 413, 415 | too large; not JSON |
 | 422 | what was to be entered cannot be read; nothing was kept |
 | 423 | another process holds the book |

@@ -9,6 +9,7 @@ export type AccountFindingCode =
   | 'duplicate-proposed'
   | 'over-capacity'
   | 'negative-stock'
+  | 'stands-over-capacity'
   | 'never-weighed'
   | 'reading-far-off'
   | 'labels-swapped'

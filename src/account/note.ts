@@ -32,9 +32,9 @@ export function noteEntry(
   });
 }
 
-/** How people know an entry: by its name in the file that it came from, else by site and number. */
-export function refOf(entry: AnyEntry): string {
-  return entry.origin?.ref ?? `${entry.site} ${entry.number}`;
+/** How people know an entry: by site and number, as the daybook has it; its name in the file that it came from stands beside it. */
+export function refOf({ site, number, origin }: AnyEntry): string {
+  return origin === undefined ? `${site} ${number}` : `${site} ${number} [${origin.ref}]`;
 }
 
 /** How a command names an entry: one word, `corrie:34`. */

@@ -18,7 +18,15 @@ const index = indexOutpost(corrie);
 function side(fold: Fold, id: string, change: Partial<Side> = {}): Side {
   const state = fold.stores.get(id);
   if (state === undefined) throw new Error(`no store ${id}`);
-  return { ...state, emptied: false, biocides: [], release: 'own sample', hold: null, conditional: null, ...change };
+  return {
+    ...state,
+    emptied: false,
+    biocides: [],
+    release: 'own sample',
+    hold: null,
+    conditional: null,
+    ...change,
+  };
 }
 
 const fold = new Fold(corrie);
@@ -166,7 +174,9 @@ describe('holds', () => {
 
   test('conditional water stays where it is, except for waste and what is under the same word', () => {
     const conditional = side(fold, 'R2', { grade: 'drinking', conditional: hold });
-    expect(codes(conditional, side(fold, 'C-12', { grade: 'drinking' }))).toEqual(['conditional-water-moved']);
+    expect(codes(conditional, side(fold, 'C-12', { grade: 'drinking' }))).toEqual([
+      'conditional-water-moved',
+    ]);
     expect(codes(conditional, side(fold, 'C-12', { grade: 'drinking', conditional: hold }))).toEqual([]);
     expect(codes(conditional, side(fold, 'W-01'))).toEqual([]);
   });

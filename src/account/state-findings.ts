@@ -6,6 +6,7 @@ import { BODY_WATER } from './cabin-balance.ts';
 import { type AccountFinding, type Fold, MG_PER_KG } from './fold.ts';
 import { holdsOf } from './hold.ts';
 import { doubtFactor } from './instrument-record.ts';
+import { isDrawnOn } from './stock.ts';
 import type { StorePosition } from './store-position.ts';
 import type { HoldState } from './store-state.ts';
 
@@ -17,6 +18,7 @@ export function stateFindings(fold: Fold, stores: readonly StorePosition[], atMs
     ...silence(fold, atMs),
     ...holds(fold, stores, atMs),
     ...negative(fold, stores, atMs),
+    ...overfull(fold, stores, atMs),
     ...reserve(fold, stores, atMs),
     ...wasteLimits(fold, stores, atMs),
     ...neverMeasured(fold, stores, atMs),
@@ -87,7 +89,32 @@ function negative(fold: Fold, stores: readonly StorePosition[], atMs: number): A
     return [
       {
         code: 'negative-stock',
-        severity: 'act-today',
+        severity: gravityOf(fold, store),
+        where: { store: store.facts.id },
+        data,
+        entries: store.because,
+        atMs,
+      },
+    ];
+  });
+}
+
+/** A headline hangs on water that somebody draws on. */
+function gravityOf(fold: Fold, { grade }: StorePosition): 'act-now' | 'act-today' {
+  const of = grade === null ? undefined : fold.index.grades.get(grade);
+  return of !== undefined && isDrawnOn(of) ? 'act-now' : 'act-today';
+}
+
+/** As long as a store stands above full beyond its doubt, whatever brought it there. */
+function overfull(fold: Fold, stores: readonly StorePosition[], atMs: number): AccountFinding[] {
+  return stores.flatMap((store): AccountFinding[] => {
+    const { capacityMg } = store.facts;
+    if (store.massMg <= capacityMg + 2 * store.uMg) return [];
+    const data = { massMg: store.massMg, u95Mg: 2 * store.uMg, capacityMg, mgPerL: fold.mgPerL };
+    return [
+      {
+        code: 'stands-over-capacity',
+        severity: gravityOf(fold, store),
         where: { store: store.facts.id },
         data,
         entries: store.because,

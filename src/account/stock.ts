@@ -1,4 +1,5 @@
 // What can be counted on: water of a grade that is released, in service, above the usable remainder, and not the reserve.
+import type { Grade } from '../outpost/index.ts';
 import type { Position } from './position.ts';
 import type { StorePosition } from './store-position.ts';
 
@@ -28,7 +29,15 @@ export function notFreeBecause(position: Position, store: StorePosition): string
   return null;
 }
 
-/** Free water of one grade. Each store gives what is above its remainder; whose content is less gives nothing. */
+/** Grades that somebody draws on by a port or a unit: their run-out is a headline. */
+export function isDrawnOn(grade: Grade): boolean {
+  return !grade.terminal && !grade.emergencyOnly && grade.mayEnterUnits.length === 0;
+}
+
+/**
+ * Free water of one grade. Each store gives what is above its remainder; whose content is less gives nothing.
+ * What stands at less than nothing was drawn from somewhere: it is missing here, and a store gives no more than it can hold.
+ */
 export function freeStock(position: Position, grade: string): FreeStock {
   const members = position.stores.filter(
     (store) =>
@@ -37,19 +46,39 @@ export function freeStock(position: Position, grade: string): FreeStock {
       notFreeBecause(position, store) === null,
   );
   const stores = members.map((store) => store.facts.id);
-  const { massMg, uMg } = position.sumOf(stores);
-  const remainderMg = members.reduce((sum, store) => sum + store.facts.remainderMg, 0);
+  const missing = missingFrom(position, grade);
+  const { uMg } = position.sumOf([...stores, ...missing.map((store) => store.facts.id)]);
   const remainderVariance = members.reduce(
     (sum, store) => sum + store.facts.remainderUMg * store.facts.remainderUMg,
+    0,
+  );
+  const massMg = [...members.map(givenBy), ...missing.map((store) => store.massMg)].reduce(
+    (a, b) => a + b,
     0,
   );
   return {
     grade,
     stores,
-    massMg: massMg - remainderMg,
+    massMg: missing.length === 0 ? massMg : Math.max(0, massMg),
     uMg: Math.round(Math.sqrt(uMg * uMg + remainderVariance)),
-    because: [...new Set(members.flatMap((store) => store.because.slice(0, 1)))],
+    because: [...new Set([...members, ...missing].flatMap((store) => store.because.slice(0, 1)))],
   };
+}
+
+/** What a store gives of its water. Above full by more than its doubt, the figure is an error: then no more than it holds. */
+function givenBy({ massMg, uMg, facts }: StorePosition): number {
+  const isTooMuch = massMg > facts.capacityMg + 2 * uMg;
+  return (isTooMuch ? facts.capacityMg : massMg) - facts.remainderMg;
+}
+
+/** Stores of a grade that stand at less than nothing beyond their doubt, and have nothing to come that would fill them. */
+function missingFrom(position: Position, grade: string): readonly StorePosition[] {
+  const said = new Set(
+    position.findings.flatMap(({ code, where }) => (code === 'negative-stock' ? [where.store] : [])),
+  );
+  return position.stores.filter(
+    (store) => store.grade === grade && !store.facts.reserve && said.has(store.facts.id),
+  );
 }
 
 /** The reserve that policy counts, all of its content, and what of it is conditional. */

@@ -1,10 +1,8 @@
 // Grades whose run-out is asked about.
-import type { Position } from '../account/index.ts';
+import { isDrawnOn, type Position } from '../account/index.ts';
 
 /** Those that somebody draws on by a port or a unit. */
 export function coveredGrades(position: Position): readonly string[] {
   const { outpost } = position.index;
-  return outpost.grades
-    .filter((grade) => !grade.terminal && !grade.emergencyOnly && grade.mayEnterUnits.length === 0)
-    .map((grade) => grade.id);
+  return outpost.grades.filter(isDrawnOn).map((grade) => grade.id);
 }

@@ -11,7 +11,7 @@ import {
 import { dayOf, dayStartUtcMs } from '../ground/units/index.ts';
 import type { BookLine, BookSheet, KeptSheet, WordedFinding } from '../papers/index.ts';
 import { type Answer, yes } from './answer.ts';
-import { bookLine, refsIn } from './book-line.ts';
+import { bookLine, type LineContext, refsIn } from './book-line.ts';
 import { coveredGrades } from './covered-grades.ts';
 import { type Desk, type Moment, positionAt, type Sight, viewOf } from './desk.ts';
 import { findName } from './log/context.ts';
@@ -23,6 +23,8 @@ export interface BookQuery {
   readonly day?: number;
   readonly kind?: string;
   readonly store?: string;
+  /** Only entries whose line has these letters somewhere, in whatever case: number, words, note, name in a file. */
+  readonly find?: string;
   /** At most so many, the youngest ones. */
   readonly most?: number;
 }
@@ -49,39 +51,53 @@ export async function showBook(
   if (!store.ok) return store;
   const view = viewOf(sight);
   const wanted = { ...query, store: store.value };
-  const { chosen, passed } = await chooseEntries(desk, position, { query: wanted, view });
   const amendments = await amendmentsOf(desk.port, view);
-  const refOf = await refsIn(desk.port, chosen);
-  const lines: BookLine[] = chosen.map((entry) =>
-    bookLine(entry, {
-      dayRule: position.dayRule,
-      mgPerL: position.mgPerL,
-      instruments: position.index.instruments,
-      amendments,
-      refOf,
-    }),
-  );
+  const context = {
+    dayRule: position.dayRule,
+    mgPerL: position.mgPerL,
+    instruments: position.index.instruments,
+    amendments,
+  };
+  const says = finder(query.find, context);
+  const { chosen, passed } = await chooseEntries(desk, position, { query: wanted, view, says });
+  const refs = await refsIn(desk.port, chosen);
+  const lines: BookLine[] = chosen.map((entry) => bookLine(entry, { ...context, ...refs }));
   return yes({ head: headOf(desk, sight, position), lines, more: passed > chosen.length });
+}
+
+/** Whether the line of an entry has what is looked for; amounts as they are printed, spaces of any kind alike. */
+function finder(find: string | undefined, context: LineContext): (entry: AnyEntry) => boolean {
+  const plain = (text: string) => text.replace(/\s+/g, ' ').toLowerCase();
+  const wanted = plain(find ?? '').trim();
+  if (wanted === '') return () => true;
+  return (entry) => {
+    const { ref, fileRef, id, kind, text, now, by, note, happened } = bookLine(entry, context);
+    const all = [ref, ref.replace(' ', ':'), fileRef, id, kind, text, now, by, note, happened];
+    return all.some((part) => part !== null && plain(part).includes(wanted));
+  };
 }
 
 interface Wanted {
   readonly query: Omit<BookQuery, 'store'> & { readonly store: string | undefined };
   readonly view: View;
+  readonly says: (entry: AnyEntry) => boolean;
 }
 
 /** The youngest entries that a query asks for, and how many there are of them in all. */
 async function chooseEntries(
   desk: Desk,
   position: Position,
-  { query, view }: Wanted,
+  { query, view, says }: Wanted,
 ): Promise<{ chosen: AnyEntry[]; passed: number }> {
   const chosen: AnyEntry[] = [];
   let passed = 0;
   for await (const rows of desk.port.scan(scanOf(query, position))) {
     for (const row of rows) {
       if (!isIn(view, row) || !isWanted(query, row, position)) continue;
+      const entry = entryOf(row);
+      if (!says(entry)) continue;
       passed += 1;
-      chosen.push(entryOf(row));
+      chosen.push(entry);
       if (chosen.length > (query.most ?? MOST_LINES)) chosen.shift();
     }
   }

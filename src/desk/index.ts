@@ -38,5 +38,6 @@ export { readPastTime, readSight, type TypedTime } from './sight.ts';
 export { type Look, lastEnteredMs, lookNow, since } from './since.ts';
 export { outpostText, putOutpostFile, readOutpostFile, startBook, startPractice } from './start.ts';
 export { type StoreQuery, storeList, storeShow } from './stores.ts';
-export { openFindings, today, todaySheet } from './today.ts';
+export { openFindings } from './open-findings.ts';
+export { today, todaySheet } from './today.ts';
 export { bestReadings, worthOf } from './worth.ts';

@@ -10,7 +10,8 @@ import { type Desk, type Moment, positionAt } from './desk.ts';
 import { deskFinding } from './desk-finding.ts';
 import { volumeFigure } from './figures.ts';
 import { knownOffice } from './log/log.ts';
-import { headOf, openFindings, wordOf } from './today.ts';
+import { openFindings } from './open-findings.ts';
+import { headOf, wordOf } from './today.ts';
 
 /** Lines that are shown; the counts speak of all. */
 const MOST_LINES = 12;
@@ -58,7 +59,7 @@ export async function since(desk: Desk, look: Look, moment: Moment): Promise<Ans
     mgPerL: position.mgPerL,
     instruments: position.index.instruments,
     amendments,
-    refOf: await refsIn(desk.port, entries.slice(-MOST_LINES)),
+    ...(await refsIn(desk.port, entries.slice(-MOST_LINES))),
   };
   const known = new Set(openFindings(then.value).map(keyOf));
   return yes({

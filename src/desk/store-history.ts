@@ -2,7 +2,7 @@
 import type { Position } from '../account/index.ts';
 import { type AnyEntry, amendmentsOf, entryOf, type KeptEntry, type View } from '../book/index.ts';
 import type { StoreEvent } from '../papers/index.ts';
-import { bookLine } from './book-line.ts';
+import { bookLine, refsIn } from './book-line.ts';
 import type { Desk } from './desk.ts';
 
 export interface StoreHistory {
@@ -30,11 +30,12 @@ export async function historyOf(
   }
   const amendments = await amendmentsOf(desk.port, view);
   const { dayRule, mgPerL } = position;
-  const context = { dayRule, mgPerL, instruments: position.index.instruments, amendments };
+  const refs = await refsIn(desk.port, entries);
+  const context = { dayRule, mgPerL, instruments: position.index.instruments, amendments, ...refs };
   return {
     events: entries.map((entry) => {
-      const { ref, id, happened: stamp, kind, text, undoneBy, correctedBy } = bookLine(entry, context);
-      return { ref, id, stamp, kind, text, undoneBy, correctedBy };
+      const { ref, id, happened: stamp, kind, text, undoneBy, correctedBy, now } = bookLine(entry, context);
+      return { ref, id, stamp, kind, text, undoneBy, correctedBy, now };
     }),
     older: found - entries.length,
   };

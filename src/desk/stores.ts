@@ -1,10 +1,12 @@
 // Stores: the list, and one store with its history and the answer to "may I use this water?".
 import { notFreeBecause, type Position, type StorePosition } from '../account/index.ts';
 import { formatRange, formatShortStamp } from '../ground/units/index.ts';
-import { type StoreSheet, type StoresSheet, storeAnswer } from '../papers/index.ts';
+import { type StoreSheet, type StoresSheet, type StoreUse, storeAnswer } from '../papers/index.ts';
+import type { Grade } from '../outpost/index.ts';
 import { type Answer, yes } from './answer.ts';
 import { type Desk, type Moment, positionAt, type Sight, viewOf } from './desk.ts';
 import { findName } from './log/context.ts';
+import { openFindings } from './open-findings.ts';
 import { historyOf } from './store-history.ts';
 import { familyNodes, gaugingSheet, refsOfStory } from './store-story.ts';
 import { headOf, storeLine, wordOf } from './today.ts';
@@ -67,7 +69,8 @@ export async function storeShow(
     olderEvents: history.older,
     family: familyNodes(position, store, { parts: story.family, refOf }),
     gauging: gaugingSheet(position, store, { story, refOf }),
-    findings: position.findings
+    // As Today has them, in its order.
+    findings: openFindings(position)
       .filter((finding) => concerns(finding, id.value))
       .map((finding) => wordOf(position, finding)),
   });
@@ -83,15 +86,30 @@ function concerns(
 
 function answerOf(position: Position, store: StorePosition): string {
   const hold = store.hold ?? store.conditional;
+  const grade = store.grade === null ? undefined : position.index.grades.get(store.grade);
   return storeAnswer({
     why: notFreeBecause(position, store),
     grade: store.grade,
     release: store.release,
+    usableFor: usesOf(grade),
+    enters: grade?.mayEnterUnits ?? [],
+    content: contentOf(store),
     hold:
       hold === null
         ? null
         : { hold: hold.hold, since: formatShortStamp(hold.sinceMs, position.dayRule), reason: hold.reason },
   });
+}
+
+/** A file may leave the uses of its best grade unsaid: that is what people drink. */
+function usesOf(grade: Grade | undefined): readonly string[] {
+  if (grade === undefined) return [];
+  return grade.usableFor.length === 0 && grade.rank === 1 ? ['drink'] : grade.usableFor;
+}
+
+function contentOf({ massMg, facts }: StorePosition): StoreUse['content'] {
+  if (massMg < 0) return 'below nothing';
+  return massMg <= facts.remainderMg ? 'nothing usable' : 'some';
 }
 
 /** Said where empty or full cuts the band off: then ± alone would say more than there is. */

@@ -1,6 +1,5 @@
 // Today: how much, where, fit for what, until when, what needs somebody.
 import {
-  type AccountFinding,
   freeStock,
   notFreeBecause,
   type Position,
@@ -8,7 +7,7 @@ import {
   type StorePosition,
 } from '../account/index.ts';
 import { type Cover, type CoverQuantiles, coverOf } from '../forecast/index.ts';
-import { dayOf, type Finding, formatIsoUtc, formatStamp, msPerDay } from '../ground/units/index.ts';
+import { dayOf, type Finding, formatIsoUtc, formatStamp, msPerDay, roundCoverDays } from '../ground/units/index.ts';
 import type {
   CoverFigure,
   SheetHead,
@@ -23,14 +22,11 @@ import { type Answer, yes } from './answer.ts';
 import { atRatesFigures } from './at-rates.ts';
 import { coveredGrades } from './covered-grades.ts';
 import { type Desk, type Moment, positionAt, type Sight } from './desk.ts';
+import { deskFinding } from './desk-finding.ts';
 import { massFigure, volumeFigure } from './figures.ts';
 import { withInbox } from './inbox/waiting-now.ts';
+import { gravity, openFindings } from './open-findings.ts';
 import { bestReadings } from './worth.ts';
-
-/** A finding about an entry is shown for this long; one about a state as long as the state lasts. */
-const SHOWN_MS = 7 * msPerDay;
-/** These wait for a decision, however old they are. */
-const WAITING: ReadonlySet<string> = new Set(['duplicate-proposed', 'copy-proposed']);
 
 export async function today(desk: Desk, sight: Sight, moment: Moment): Promise<Answer<TodaySheet>> {
   const seen = await positionAt(desk, sight, moment);
@@ -42,7 +38,8 @@ export async function today(desk: Desk, sight: Sight, moment: Moment): Promise<A
 }
 
 export function todaySheet(desk: Desk, sight: Sight, position: Position): TodaySheet {
-  const worded = openFindings(position).map((finding) => wordOf(position, finding));
+  const cover = coverFigures(position);
+  const worded = [...coverOut(cover), ...openFindings(position)].map((finding) => wordOf(position, finding));
   const all = position.stores.map((store) => store.facts.id);
   const because = {
     entries: [],
@@ -52,7 +49,7 @@ export function todaySheet(desk: Desk, sight: Sight, position: Position): TodayS
   return {
     head: headOf(desk, sight, position),
     silence: worded.find((finding) => finding.code === 'no-reading') ?? null,
-    cover: coverFigures(position),
+    cover,
     reserve: reserveLine(position),
     stores: position.stores.map((store) => storeLine(position, store)),
     sums: sumLines(position),
@@ -60,10 +57,28 @@ export function todaySheet(desk: Desk, sight: Sight, position: Position): TodayS
     readings: bestReadings(position),
     closureMg: position.closureMg,
     findings: worded.filter((finding) => finding.code !== 'no-reading'),
-    visits: position.visits.filter(
-      (visit) => visit.aboard || visit.berthDay >= dayOf(position.atMs, position.dayRule),
-    ),
+    visits: visitsAhead(position),
   };
+}
+
+/** The next one first. Who stayed past the day of departure is here, and leaves on no day that is known. */
+function visitsAhead({ visits, atMs, dayRule }: Position): TodaySheet['visits'] {
+  const day = dayOf(atMs, dayRule);
+  const nextOf = ({ aboard, berthDay, departDay }: TodaySheet['visits'][number]) =>
+    aboard ? (departDay ?? day) : berthDay;
+  return visits
+    .map((visit) => ({ ...visit, departDay: (visit.departDay ?? day) < day ? null : visit.departDay }))
+    .filter(({ aboard, berthDay }) => aboard || berthDay >= day)
+    .sort((a, b) => nextOf(a) - nextOf(b));
+}
+
+/** A headline that reads no days is the first thing that needs somebody. */
+function coverOut(cover: Readonly<Record<string, CoverFigure>>): readonly Finding[] {
+  return Object.entries(cover).flatMap(([grade, { q05, q50, basis, free }]) => {
+    if (basis === 'not enough data' || q05 === null || roundCoverDays(q05) !== '0.0') return [];
+    const data = { grade, q50: q50 ?? 0, freeL: free.value, u95L: free.u95 };
+    return [deskFinding('cover-out', data, { severity: 'act-now' })];
+  });
 }
 
 export function headOf(desk: Desk, sight: Sight, position: Position): SheetHead {
@@ -82,15 +97,6 @@ export function headOf(desk: Desk, sight: Sight, position: Position): SheetHead 
 
 export function wordOf(position: Pick<Position, 'dayRule'>, finding: Finding): WordedFinding {
   return wordFinding(finding, { dayRule: position.dayRule });
-}
-
-const gravity = { error: 0, 'act-now': 1, 'act-today': 2, know: 3 } as const;
-
-/** What is still open, the gravest first, the youngest first among equals. */
-export function openFindings(position: Position): readonly AccountFinding[] {
-  return position.findings
-    .filter((finding) => WAITING.has(finding.code) || position.atMs - finding.atMs <= SHOWN_MS)
-    .sort((a, b) => gravity[a.severity] - gravity[b.severity] || b.atMs - a.atMs);
 }
 
 function coverFigures(position: Position): Record<string, CoverFigure> {

@@ -147,7 +147,7 @@ describeInBrowser('tasks of every day', () => {
     await page.tap('.store-name >> text=R2');
     await page.waitForSelector('[data-ready=store]');
     expect(await counted(page)).toEqual({ taps: 1, keys: 0 });
-    expect(await page.textContent('.answer .md')).toBe('Only in an emergency.');
+    expect(await page.textContent('.answer .md')).toBe('Do not drink, but in an emergency.');
     await record(page);
     for (const key of ['/', 'c', '0', '7']) {
       await page.keyboard.press(key);

@@ -385,6 +385,7 @@ export const oneStore: StoreSheet = {
       text: 'weigh C-03: 20.1\u00A0\u00B1\u00A00.4\u00A0L, by balance',
       undoneBy: null,
       correctedBy: 'skerry 9',
+      now: 'weigh C-03: 20.6 \u00B1 0.4\u00A0L, by balance',
     },
     {
       ref: 'skerry 55',
@@ -394,6 +395,7 @@ export const oneStore: StoreSheet = {
       text: 'HOLD Q-01 on C-02, C-03, C-04 and C-05; CONDITIONAL R2: plate count',
       undoneBy: null,
       correctedBy: null,
+      now: null,
     },
   ],
   olderEvents: 5,
@@ -414,6 +416,9 @@ const line: BookSheet['lines'][number] = {
   note: null,
   undoneBy: null,
   correctedBy: null,
+  now: null,
+  mayCorrect: 'amount',
+  fileRef: null,
   late: false,
 };
 

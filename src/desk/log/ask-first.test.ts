@@ -55,7 +55,13 @@ describe('amounts', () => {
 });
 
 describe('a day line', () => {
-  const wild = { strokes: '99999', product: '6900', condensate: '12', humidity: '480', 'cabin-temperature': '219' };
+  const wild = {
+    strokes: '99999',
+    product: '6900',
+    condensate: '12',
+    humidity: '480',
+    'cabin-temperature': '219',
+  };
 
   test('far outside of what is expected is asked about at every field, and kept by a yes with its findings', async () => {
     expect(await saidOf(ask(desk, day(wild), EVENING))).toBe(

@@ -1,7 +1,13 @@
 // What is asked before it is kept: amounts and readings that cannot well be true. Who says yes gets it kept, with its finding.
 import type { AccountFinding, Fold } from '../../account/index.ts';
-import type { AnyDraft, AnyEntry, Draft } from '../../book/index.ts';
-import { dayOf, dayStartUtcMs, type Finding, type FindingData, type Where } from '../../ground/units/index.ts';
+import type { AnyDraft, CounterReading, Draft } from '../../book/index.ts';
+import {
+  dayOf,
+  dayStartUtcMs,
+  type Finding,
+  type FindingData,
+  type Where,
+} from '../../ground/units/index.ts';
 import type { DeskFindingCode } from '../../papers/index.ts';
 import { deskFinding } from '../desk-finding.ts';
 import type { Context } from './context.ts';
@@ -10,7 +16,11 @@ import { entryToBe, foldWith } from './overlay.ts';
 
 /** Questions about a draft; empty: it is kept at once. */
 export async function questionsBefore(context: Context, draft: AnyDraft): Promise<readonly Finding[]> {
-  return [...timeAhead(context, draft), ...aboutAmounts(context, draft), ...(await aboutReadings(context, draft))];
+  return [
+    ...timeAhead(context, draft),
+    ...aboutAmounts(context, draft),
+    ...(await aboutReadings(context, draft)),
+  ];
 }
 
 /** A question is no error: by that a door tells it from a refusal. */
@@ -29,8 +39,10 @@ function timeAhead({ desk, fold, moment }: Context, draft: AnyDraft): Finding[] 
 }
 
 function aboutAmounts(context: Context, draft: AnyDraft): Finding[] {
-  if (draft.kind === 'movement') return [...moreThanThere(context.fold, draft), ...largeDrink(context, draft.body)];
-  if (draft.kind === 'correction') return largeDrink(context, draft.body.body as Partial<Draft<'movement'>['body']>);
+  if (draft.kind === 'movement')
+    return [...moreThanThere(context.fold, draft), ...largeDrink(context, draft.body)];
+  if (draft.kind === 'correction')
+    return largeDrink(context, draft.body.body as Partial<Draft<'movement'>['body']>);
   return [];
 }
 
@@ -71,16 +83,23 @@ function largeDrink({ fold }: Context, body: Partial<Draft<'movement'>['body']>)
 }
 
 async function aboutReadings(context: Context, draft: AnyDraft): Promise<Finding[]> {
-  if (draft.kind !== 'day-line' && draft.kind !== 'meter') return [];
-  const bounds = beyondNature(context.fold, draft);
+  const body = draft.kind === 'correction' ? draft.body.body : draft.body;
+  const readings = (body as { readonly readings?: readonly CounterReading[] }).readings;
+  if (readings === undefined || !ASKED.has(draft.kind)) return [];
+  const bounds = beyondNature(context.fold, readings);
   const said = new Set(bounds.map(({ where }) => where.field));
   const entry = await entryToBe(context.desk, draft);
-  const asked = askedOf((await foldWith(context, entry)).findings, entry);
+  const about = draft.kind === 'correction' ? draft.body.target : entry.id;
+  const before = new Set(askedOf(context.fold.findings, about).map(({ where }) => where.field));
+  const asked = askedOf((await foldWith(context, entry)).findings, about).filter(
+    ({ where }) => !said.has(where.field) && !before.has(where.field),
+  );
   // In the order of the sheet: the eye goes from field to field.
-  const place = ({ where }: Finding) => draft.body.readings.findIndex((one) => one.instrument === where.field);
-  const all = [...bounds, ...asked.filter(({ where }) => !said.has(where.field))];
-  return all.sort((a, b) => place(a) - place(b));
+  const place = ({ where }: Finding) => readings.findIndex((one) => one.instrument === where.field);
+  return [...bounds, ...asked].sort((one, other) => place(one) - place(other));
 }
+
+const ASKED: ReadonlySet<string> = new Set(['day-line', 'meter', 'correction']);
 
 /** Between these the air that people live in is. Ours, no source: beyond them it is a slip, or something to be told twice. */
 const NATURE: ReadonlyMap<string, { readonly low: number; readonly high: number }> = new Map([
@@ -88,8 +107,8 @@ const NATURE: ReadonlyMap<string, { readonly low: number; readonly high: number 
   ['temperature', { low: 0, high: 60 }],
 ]);
 
-function beyondNature(fold: Fold, { body }: Draft<'day-line'> | Draft<'meter'>): Finding[] {
-  return body.readings.flatMap(({ instrument: id, value }) => {
+function beyondNature(fold: Fold, readings: readonly CounterReading[]): Finding[] {
+  return readings.flatMap(({ instrument: id, value }) => {
     const instrument = fold.index.instruments.get(id);
     const range = NATURE.get(instrument?.measures ?? '');
     if (instrument === undefined || range === undefined || value === null) return [];
@@ -100,10 +119,10 @@ function beyondNature(fold: Fold, { body }: Draft<'day-line'> | Draft<'meter'>):
 }
 
 /** What the account would ask about the entry when it is in the book. */
-function askedOf(findings: readonly AccountFinding[], entry: AnyEntry): Finding[] {
+function askedOf(findings: readonly AccountFinding[], entry: string): Finding[] {
   return findings.flatMap((finding): Finding[] => {
     const { code, where, data } = finding;
-    if (where.entry !== entry.id) return [];
+    if (where.entry !== entry) return [];
     const more = { where: where.field === undefined ? {} : { field: where.field } };
     switch (code) {
       case 'counter-backwards':

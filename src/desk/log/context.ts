@@ -1,6 +1,6 @@
 // What the making of an entry needs to know: the fold as it stands, and names, amounts and times read against it.
 import { type Fold, isPool } from '../../account/index.ts';
-import type { Amount, BookPort, KeptEntry } from '../../book/index.ts';
+import { type Amount, type BookPort, entryOf, type KeptEntry } from '../../book/index.ts';
 import {
   convert,
   type Finding,
@@ -67,13 +67,13 @@ export function findEnd({ fold }: Context, typed: string): Answer<string> {
   return findName('store', typed, [...stores, ...fold.ports.keys(), ...fold.index.units.keys()]);
 }
 
-/** An entry by its number at this site (`1041`), by site and number (`ground 12`), or by its id. */
+/** An entry by its number at this site (`1041`), by site and number (`ground 12`), by its id, or by its name in the file that it came from. */
 export async function findEntry(desk: Desk, typed: string): Promise<Answer<KeptEntry>> {
   const port: BookPort = desk.port;
   const match = /^(?:([a-z0-9][a-z0-9-]{0,30})[ :])?(\d{1,9})$/.exec(typed.trim());
   const found =
     match === null
-      ? await port.find(typed.trim().toLowerCase())
+      ? ((await port.find(typed.trim().toLowerCase())) ?? (await ofFile(port, typed.trim())))
       : await port.findNumber(match[1] ?? desk.info.site, wholeNumber(match[2] ?? ''));
   if (found !== null) return yes(found);
   return no(
@@ -84,6 +84,16 @@ export async function findEntry(desk: Desk, typed: string): Promise<Answer<KeptE
       { where: { field: 'entry' } },
     ),
   );
+}
+
+/** `E0247`, as a field log calls it. */
+async function ofFile(port: BookPort, name: string): Promise<KeptEntry | null> {
+  const inText = JSON.stringify(name);
+  for await (const rows of port.scan({ order: 'total' })) {
+    const found = rows.find((row) => row.text.includes(inText) && entryOf(row).origin?.ref === name);
+    if (found !== undefined) return found;
+  }
+  return null;
 }
 
 /** Digits only, few enough to be exact. */

@@ -1,6 +1,5 @@
 // The form of the day line: each meter with its last value and the range that is expected.
-import type { AnyEntry } from '../../book/index.ts';
-import { entryOf } from '../../book/index.ts';
+import { type AnyEntry, amend, amendmentsOf, entryOf } from '../../book/index.ts';
 import { dayLineUtcMs, dayOf, msPerDay } from '../../ground/units/index.ts';
 import type { Instrument } from '../../outpost/index.ts';
 import { type Answer, yes } from '../answer.ts';
@@ -51,11 +50,13 @@ export async function dayForm(desk: Desk, moment: Moment): Promise<Answer<DayFor
   return yes({ day, lineAtMs: dayLineUtcMs(day, fold.dayRule), peopleAboard: fold.peopleAboard, items });
 }
 
+/** Lines as they count: what was undone is no last value, what was corrected is the corrected one. */
 async function recentLines(desk: Desk, untilMs: number): Promise<AnyEntry[]> {
   const lines: AnyEntry[] = [];
+  const amendments = await amendmentsOf(desk.port, {});
   const after = { happenedAtMs: untilMs - LOOK_BACK_DAYS * msPerDay, site: '', number: 0 };
   for await (const rows of desk.port.scan({ order: 'total', kinds: ['day-line'], after }))
-    lines.push(...rows.map(entryOf));
+    lines.push(...rows.flatMap((row) => amend(entryOf(row), amendments) ?? []));
   return lines;
 }
 

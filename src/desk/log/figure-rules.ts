@@ -10,8 +10,9 @@ export function figureRules(fold: Fold, draft: AnyDraft): Finding[] {
     case 'push':
       return movedRules(fold, draft.body.amount);
     case 'correction': {
-      const { from, amount } = draft.body.body as { readonly from?: unknown; readonly amount?: Amount };
-      return from === undefined || amount === undefined ? [] : movedRules(fold, amount);
+      const { from, amount, readings = [] } = draft.body.body as Corrected;
+      const moved = from === undefined || amount === undefined ? [] : movedRules(fold, amount);
+      return [...moved, ...readings.flatMap((reading) => readingRules(fold, reading))];
     }
     case 'day-line':
     case 'meter':
@@ -19,6 +20,12 @@ export function figureRules(fold: Fold, draft: AnyDraft): Finding[] {
     default:
       return [];
   }
+}
+
+interface Corrected {
+  readonly from?: unknown;
+  readonly amount?: Amount;
+  readonly readings?: readonly CounterReading[];
 }
 
 function movedRules(fold: Fold, { massMg, raw }: Amount): Finding[] {

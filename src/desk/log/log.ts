@@ -1,5 +1,11 @@
 // Entering: read what was typed, ask the rules, keep it, and tell what it changed.
-import { type Fold, notFreeBecause, type Position, positionOf } from '../../account/index.ts';
+import {
+  type AccountFinding,
+  type Fold,
+  notFreeBecause,
+  type Position,
+  positionOf,
+} from '../../account/index.ts';
 import type { AnyDraft, AnyEntry, BookPort } from '../../book/index.ts';
 import { coverOf } from '../../forecast/index.ts';
 import { dayOf, formatFigure } from '../../ground/units/index.ts';
@@ -9,6 +15,7 @@ import { bookLine, refsIn } from '../book-line.ts';
 import { coveredGrades } from '../covered-grades.ts';
 import type { Desk, Moment } from '../desk.ts';
 import { deskFinding } from '../desk-finding.ts';
+import { NOTHING_L } from '../open-findings.ts';
 import { wordOf } from '../today.ts';
 import { questionsBefore } from './ask-first.ts';
 import type { Context } from './context.ts';
@@ -116,19 +123,20 @@ async function sheetOf(
       },
     ];
   });
-  const refOf = await refsIn(port, [entry]);
+  const refs = await refsIn(port, [entry]);
   return {
     kept,
     line: bookLine(entry, {
       dayRule: after.dayRule,
       mgPerL: after.mgPerL,
       instruments: after.index.instruments,
-      refOf,
+      ...refs,
     }),
     stores,
-    became: becameIn({ kept, before, after }),
+    // An opening tells of every store what it is; it stands in its own line.
+    became: entry.kind === 'opening' ? [] : becameIn({ kept, before, after }),
     cover: coverChanges(before, after),
-    findings: askedAbout(after, entry.id),
+    findings: askedAbout({ before, after }, entry.id),
   };
 }
 
@@ -158,12 +166,28 @@ function becameIn({
   });
 }
 
-/** What is asked about an entry is asked when it is made; what is merely good to know stands in *Today*. */
-function askedAbout(after: Position, entry: string): KeptSheet['findings'] {
+/** What is asked about an entry is asked when it is made, and what a store stands at since; what is merely good to know stands in *Today*. */
+function askedAbout(
+  { before, after }: { readonly before: Position; readonly after: Position },
+  entry: string,
+): KeptSheet['findings'] {
+  const stood = new Set(before.findings.filter(isStanding).map(standingName));
   return after.findings
-    .filter(({ where, severity }) => where.entry === entry && severity !== 'know')
+    .filter(
+      (finding) =>
+        (finding.where.entry === entry && finding.severity !== 'know' && !isNoDraw(after, finding)) ||
+        (isStanding(finding) && !stood.has(standingName(finding))),
+    )
     .map((finding) => wordOf(after, finding));
 }
+
+/** A draw that prints as nothing. */
+function isNoDraw({ mgPerL }: Position, { code, data }: AccountFinding): boolean {
+  return code === 'reserve-drawn' && Number(data['massMg']) < NOTHING_L * mgPerL;
+}
+
+const isStanding = ({ code }: AccountFinding) => code === 'negative-stock' || code === 'stands-over-capacity';
+const standingName = ({ code, where }: AccountFinding) => `${code} ${where.store ?? ''}`;
 
 function printed(stock: { massMg: number; uMg: number }, mgPerL: number): string {
   return formatFigure(

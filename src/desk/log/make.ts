@@ -1,13 +1,5 @@
 // From any request to a draft: kind, body, and the circumstances of the moment.
-import {
-  type AnyDraft,
-  type AnyEntry,
-  amendmentsOf,
-  entryOf,
-  isAmendmentKind,
-  kindVersion,
-  readDraft,
-} from '../../book/index.ts';
+import { type AnyDraft, amendmentsOf, entryOf, type KeptEntry, kindVersion, readDraft } from '../../book/index.ts';
 import type { Finding } from '../../ground/units/index.ts';
 import { type Answer, no, yes } from '../answer.ts';
 import { deskFinding } from '../desk-finding.ts';
@@ -24,7 +16,8 @@ import {
   relabelBody,
   useBody,
 } from './bodies.ts';
-import { type Context, findEntry, readAmount, readMoment } from './context.ts';
+import { type Context, findEntry, readMoment } from './context.ts';
+import { correctBody } from './correct-body.ts';
 import { dayBody } from './day-body.ts';
 import type { LogRequest, RequestWith } from './request.ts';
 import { toldBody } from './told-body.ts';
@@ -149,18 +142,30 @@ async function undoBody(
   return yes({ kind: 'undo', body: { target: target.value.id, ...reason } });
 }
 
-/** The youngest entry of this office that still counts, if it was entered a moment ago. */
+/** An undo is not undone by going on, and the outpost file is no slip of a moment. */
+const NOT_TAKEN_BACK: ReadonlySet<string> = new Set(['undo', 'outpost']);
+
+/** When a row was entered, as a watch would have it: the time of a practice book leaps from line to line. */
+function enteredMs({ desk, moment, presentMs }: Context, row: KeptEntry): { atMs: number; nowMs: number } {
+  return desk.info.purpose === 'practice'
+    ? { atMs: row.keptAtMs, nowMs: moment.nowUtcMs }
+    : { atMs: row.enteredAtMs, nowMs: presentMs };
+}
+
+/** The youngest entry of this office that still counts, if it was entered a moment ago: again and again, one after the other. */
 async function lastOwn(context: Context): Promise<Answer<{ id: string; site: string; number: number }>> {
-  const { desk, moment, presentMs } = context;
+  const { desk, moment } = context;
   const amendments = await amendmentsOf(desk.port, {});
   const head = (await desk.port.heads()).find((one) => one.site === desk.info.site);
   for (let number = head?.number ?? 0; number > 0; number--) {
     const row = await desk.port.findNumber(desk.info.site, number);
-    if (row === null || row.enteredAtMs < presentMs - UNDO_WITHIN_MS) break;
+    if (row === null) break;
+    const { atMs, nowMs } = enteredMs(context, row);
+    if (atMs < nowMs - UNDO_WITHIN_MS) break;
     const entry = entryOf(row);
     if (
       entry.by === moment.by &&
-      entry.kind !== 'undo' &&
+      !NOT_TAKEN_BACK.has(entry.kind) &&
       entry.origin === undefined &&
       !amendments.undone.has(entry.id)
     )
@@ -170,43 +175,6 @@ async function lastOwn(context: Context): Promise<Answer<{ id: string; site: str
     'bad input',
     deskFinding('nothing-to-undo', { by: moment.by, withinMin: UNDO_WITHIN_MS / 60_000 }),
   );
-}
-
-/** The old body with its amount, or its one reading, told anew. */
-async function correctBody(
-  context: Context,
-  request: Extract<LogRequest, { what: 'correct' }>,
-): Promise<Answer<Made>> {
-  const found = await findEntry(context.desk, request.entry);
-  if (!found.ok) return found;
-  const entry = entryOf(found.value);
-  const body = entry.body as Record<string, unknown>;
-  const field = ['amount', 'residual', 'planned', 'doseEach'].find(
-    (name) => typeof body[name] === 'object' && body[name] !== null,
-  );
-  if (field === undefined || isAmendmentKind(entry.kind)) {
-    const data = {
-      field: 'value',
-      received: entry.kind,
-      expected: 'an entry with one amount; undo it and enter it anew',
-    };
-    return no('bad input', deskFinding('field-needed', data, { where: { entry: entry.id } }));
-  }
-  const amount = readAmount(context, request.value, {
-    field: 'value',
-    counter: counterOfBody(context, entry),
-  });
-  if (!amount.ok) return amount;
-  return yes({
-    kind: 'correction',
-    body: { target: entry.id, reason: request.reason, body: { ...body, [field]: amount.value } },
-  });
-}
-
-function counterOfBody({ fold }: Context, entry: AnyEntry) {
-  return entry.kind === 'movement' && entry.body.instrument !== undefined
-    ? fold.index.instruments.get(entry.body.instrument)
-    : undefined;
 }
 
 async function decideBody(

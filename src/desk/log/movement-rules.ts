@@ -1,5 +1,12 @@
 // What speaks against moving water: who meets whom, which label takes what, the reserve, room, and what is there.
-import { gradeAfter, isWaste, type Fold, type RuleBreak, ruleBreaks, type Side } from '../../account/index.ts';
+import {
+  type Fold,
+  gradeAfter,
+  isWaste,
+  type RuleBreak,
+  ruleBreaks,
+  type Side,
+} from '../../account/index.ts';
 import type { Draft } from '../../book/index.ts';
 import type { Finding } from '../../ground/units/index.ts';
 import { deskFinding } from '../desk-finding.ts';
@@ -32,7 +39,9 @@ export function flowRules(
   const to = sideOf(fold, ends.to);
   if (from === null) return [];
   const found = to === null ? [] : [...breaksOf(fold, from, to), ...labelRules(fold, from, to)];
-  return fold.index.units.has(ends.from) ? found : [...found, ...reserveRules(fold, { from, to, by }, ends.to)];
+  return fold.index.units.has(ends.from)
+    ? found
+    : [...found, ...reserveRules(fold, { from, to, by }, ends.to)];
 }
 
 function breaksOf(fold: Fold, from: Side, to: Side): Finding[] {
@@ -102,7 +111,14 @@ function useRules(fold: Fold, draft: Draft<'movement'>, from: Side): Finding[] {
   if (from.conditional !== null) {
     const { hold, reason, sinceMs } = from.conditional;
     return [
-      deskFinding('intention-refused', { rule: 'conditional', from: from.facts.id, to: use, hold, reason, sinceMs }),
+      deskFinding('intention-refused', {
+        rule: 'conditional',
+        from: from.facts.id,
+        to: use,
+        hold,
+        reason,
+        sinceMs,
+      }),
     ];
   }
   const grade = from.grade === null ? undefined : fold.index.grades.get(from.grade);

@@ -67,7 +67,14 @@ export type LogRequest =
       readonly day?: number;
     }
   | { readonly what: 'undo'; readonly entry?: string; readonly reason?: string }
-  | { readonly what: 'correct'; readonly entry: string; readonly value: string; readonly reason: string }
+  | {
+      readonly what: 'correct';
+      readonly entry: string;
+      /** The right amount of an entry that has one; of a line of meters the readings that were wrong. */
+      readonly value?: string;
+      readonly readings?: Readonly<Record<string, string>>;
+      readonly reason: string;
+    }
   | {
       readonly what: 'decide';
       readonly first: string;

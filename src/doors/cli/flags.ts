@@ -90,6 +90,7 @@ const OWN_FLAGS: readonly Flag[] = [
   { name: 'findings', what: 'every finding of the book, also those that Today shows no more' },
   { name: 'kind', value: 'KIND', what: 'only entries of this kind' },
   { name: 'store', value: 'STORE', what: 'only entries that name this store' },
+  { name: 'find', value: 'TEXT', what: 'only entries whose line has TEXT in it' },
   { name: 'most', value: 'N', what: 'at most so many, the youngest ones' },
   { name: 'history', value: 'N', what: 'at most so many entries, the youngest ones' },
   { name: 'svg', what: 'the plot as an SVG picture' },

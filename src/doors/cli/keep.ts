@@ -25,7 +25,9 @@ export async function keepIn(
   const sheet =
     answer.ok || answer.problem !== 'ask first' || !call.mayAsk()
       ? orStop(answer)
-      : await keepIfSure({ call, findings: answer.findings }, () => log(desk, moment, request, { ...how, sure: true }));
+      : await keepIfSure({ call, findings: answer.findings }, () =>
+          log(desk, moment, request, { ...how, sure: true }),
+        );
   return { schema: 'kept', data: sheet, text: (options) => keptText(sheet, options) };
 }
 

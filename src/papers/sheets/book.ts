@@ -5,6 +5,8 @@ import type { SheetHead } from './today.ts';
 
 export interface BookLine {
   readonly ref: string;
+  /** Its name in the file that it came from. */
+  readonly fileRef: string | null;
   readonly id: string;
   readonly happened: string;
   readonly entered: string;
@@ -17,6 +19,10 @@ export interface BookLine {
   /** Undone or corrected by that entry. */
   readonly undoneBy: string | null;
   readonly correctedBy: string | null;
+  /** What counts instead, in words, where it was corrected. */
+  readonly now: string | null;
+  /** How it can be corrected: by one amount, by readings of its meters; null: undo it and enter it anew. */
+  readonly mayCorrect: 'amount' | 'readings' | null;
   readonly late: boolean;
 }
 

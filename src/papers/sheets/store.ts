@@ -15,6 +15,8 @@ export interface StoreEvent {
   /** Undone or corrected by that entry. */
   readonly undoneBy: string | null;
   readonly correctedBy: string | null;
+  /** What counts instead, in words, where it was corrected. */
+  readonly now: string | null;
 }
 
 export interface StoreSheet {

@@ -25,7 +25,13 @@ function enteredOf({ happened, entered }: BookLine): string {
 export function whatOf(line: BookLine): string {
   const note = line.note === null ? '' : ` "${line.note}"`;
   const source = line.source === null ? '' : ` (${words.bookLabels.copied(line.source)})`;
-  return `${fateOf(line)}${line.text}${note}${source}`;
+  const fileRef = line.fileRef === null ? '' : ` [${line.fileRef}]`;
+  return `${fateOf(line)}${line.text}${nowOf(line)}${note}${source}${fileRef}`;
+}
+
+/** What counts instead of what was said. */
+export function nowOf({ now }: Pick<BookLine, 'now'>): string {
+  return now === null ? '' : `; ${words.bookLabels.now(now)}`;
 }
 
 type Fate = Pick<BookLine, 'undoneBy' | 'correctedBy'> & { readonly late?: boolean };
@@ -63,9 +69,10 @@ export function bookText(sheet: BookSheet, options: TextOptions): string {
   );
 }
 
-/** ref · id · happened · entered · kind · by · source · undone by · corrected by · late · text · note. */
+/** ref · id · happened · entered · kind · by · source · undone by · corrected by · late · text · note · now · name in the file. */
 function fieldsOfLine(line: BookLine): string[] {
   const { ref, id, happened, entered, kind, by, source, undoneBy, correctedBy, late, text, note } = line;
+  const { now, fileRef } = line;
   return [
     ref,
     id,
@@ -79,5 +86,7 @@ function fieldsOfLine(line: BookLine): string[] {
     late ? 'late' : '',
     text,
     note ?? '',
+    now ?? '',
+    fileRef ?? '',
   ].map((field) => signed(field, 'plain'));
 }

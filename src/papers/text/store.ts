@@ -4,7 +4,7 @@ import * as words from '../words/en/labels.ts';
 import { moreOf } from '../words/en/store-story.ts';
 import { worthLabels } from '../words/en/worth.ts';
 import { saidKnown } from './age.ts';
-import { fateOf } from './book.ts';
+import { fateOf, nowOf } from './book.ts';
 import { familyLines, familyRecords } from './family.ts';
 import { said, stockOf } from './figures.ts';
 import { findingRecords } from './finding-records.ts';
@@ -70,7 +70,7 @@ const historyColumns: readonly Column<StoreEvent>[] = [
     head: words.columns.what,
     align: 'left',
     priority: 0,
-    cell: (event) => `${fateOf(event)}${event.text}`,
+    cell: (event) => `${fateOf(event)}${event.text}${nowOf(event)}`,
     least: 40,
   },
 ];
@@ -85,7 +85,7 @@ function historyLines({ history, olderEvents, store }: StoreSheet, options: Text
   return [...lines, ...notes.flatMap((note) => wrap(signed(note, options.style), proseWidth(options)))];
 }
 
-/** store … · answer … · fact name text · worth as reading in today · finding … · family … · reading … · entry ref id stamp kind text undone-by corrected-by. */
+/** store … · answer … · fact name text · worth as reading in today · finding … · family … · reading … · entry ref id stamp kind text undone-by corrected-by now. */
 function plainLines(sheet: StoreSheet, options: TextOptions): string[] {
   const text = (value: string) => signed(value, 'plain');
   return [
@@ -98,8 +98,11 @@ function plainLines(sheet: StoreSheet, options: TextOptions): string[] {
     ...findingRecords(sheet.findings, 'finding'),
     ...familyRecords(sheet.family, options),
     ...readingRecords(sheet.gauging.readings, options),
-    ...sheet.history.map(({ ref, id, stamp, kind, text: what, undoneBy, correctedBy }) =>
-      record(['entry', ...[ref, id, stamp, kind, what, undoneBy ?? '', correctedBy ?? ''].map(text)]),
+    ...sheet.history.map(({ ref, id, stamp, kind, text: what, undoneBy, correctedBy, now }) =>
+      record([
+        'entry',
+        ...[ref, id, stamp, kind, what, undoneBy ?? '', correctedBy ?? '', now ?? ''].map(text),
+      ]),
     ),
   ];
 }

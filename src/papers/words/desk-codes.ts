@@ -26,6 +26,8 @@ export type DeskFindingCode =
   | 'nothing-to-undo'
   /** That entry was undone before. data: ref, by */
   | 'already-undone'
+  /** An entry that has no amount and no reading to be told anew. data: kind, ref, entryNo */
+  | 'not-correctable'
   /** A field is missing or does not fit. data: field, received, expected */
   | 'field-needed'
   /** A reading above what the store can hold. data: store, massMg, capacityMg, mgPerL */
@@ -54,6 +56,8 @@ export type DeskFindingCode =
   | 'format-unknown'
   /** A line of a file that was not taken. data: reason */
   | 'line-not-taken'
+  /** No day of cover can be counted on. data: grade, q50, freeL, u95L */
+  | 'cover-out'
   /** Many entries at once: asked about first. data: entries */
   | 'many-entries'
   /** The book has entries already, and this needs an empty one. data: entries */

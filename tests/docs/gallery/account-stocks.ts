@@ -61,6 +61,11 @@ export const stockSamples = {
   'negative-stock': toldSample('negative-stock', 'Less than nothing is in a store by the book.', (told) =>
     told.goTo(1).tell('movement', { from: 'W-02', to: 'outside', amount: litres(3) }),
   ),
+  'stands-over-capacity': toldSample(
+    'stands-over-capacity',
+    'A store stands at more than it can hold, as long as it does.',
+    (told) => told.goTo(1).tell('movement', { from: 'R1', to: 'C-04', amount: litres(20) }),
+  ),
   'never-weighed': sample(
     'A store was told at the opening with a wide ±, and nobody has measured it since.',
     () =>

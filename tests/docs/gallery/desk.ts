@@ -1,7 +1,7 @@
 // Table of requests that the desk says no to.
 
 import { exportLines } from '../../../src/book/index.ts';
-import { finishCount, importLines, log, reckon, startBook } from '../../../src/desk/index.ts';
+import { finishCount, importLines, log, reckon, startBook, today } from '../../../src/desk/index.ts';
 import type { DeskFindingCode } from '../../../src/papers/index.ts';
 import { LOG_LINES, OUTPOST_TEXT } from '../../field-log/corrie-log.ts';
 import { practiceDesk } from '../../field-log/practice-desk.ts';
@@ -120,6 +120,10 @@ const inputs = {
     before: [drink, undo],
     request: { what: 'undo', entry: '3' },
   }),
+  'not-correctable': askedSample('not-correctable', 'A correction of an entry without an amount.', {
+    before: [hold],
+    request: { what: 'correct', entry: '3', value: '2L', reason: 'wrong store' },
+  }),
   'field-needed': askedSample(
     'field-needed',
     'Something is missing without which the entry says too little, or does not fit.',
@@ -140,8 +144,17 @@ const inputs = {
   }),
   'time-ahead': sample('A time that would move the present of a practice book.', async () => {
     const answer = await log(await practiceDesk(), NOW, { what: 'drink', amount: '8' }, { at: 'D70T09:00' });
-    const given = ['the practice book, whose last entry is of Day 60', 'asked: {"what":"drink","amount":"8"} at Day 70'];
+    const given = [
+      'the practice book, whose last entry is of Day 60',
+      'asked: {"what":"drink","amount":"8"} at Day 70',
+    ];
     return failed('time-ahead', given, answer);
+  }),
+  'cover-out': sample('No day of cover of a grade can be counted on.', async () => {
+    const sheet = await today(await practiceDesk(), { kind: 'now' }, NOW);
+    const finding = sheet.ok ? sheet.value.findings.find(({ code }) => code === 'cover-out') : undefined;
+    if (finding === undefined) throw new Error('the practice book has water to count on');
+    return { given: ['the practice book at the end of Day 60'], finding };
   }),
   'amount-nothing': askedSample('amount-nothing', 'Water that moved, and is none.', {
     request: move('0L', 'C-04', 'C-03'),

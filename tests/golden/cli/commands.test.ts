@@ -71,7 +71,8 @@ const sessions: Readonly<Record<string, readonly string[]>> = {
   ],
   'log-decide': ['waterwright log decide 35 36 merge', 'waterwright log decide corrie:35 corrie:36 both'],
   'log-day': [
-    'waterwright log day --set strokes=430 --set product=6.7 --set condensate=156.2',
+    'waterwright log day --set strokes=430 --set product=6.7 --set condensate=208.4',
+    'waterwright log day --set strokes=99999 --set condensate=12 --at D48T21:00',
     'waterwright log day --set strokes=430 --at D47T21:30',
     'waterwright log undo',
     'waterwright log day --set strokes=430L',

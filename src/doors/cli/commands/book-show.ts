@@ -30,11 +30,13 @@ function queryOf(call: Call): BookQuery {
   const day = call.text('day');
   const most = call.wholeNumber('most', { least: 1, most: 100_000 });
   const store = call.text('store');
+  const find = call.text('find');
   const kind = call.oneOf('kind', [...formKinds, ...Object.keys(COMMAND_OF_KIND)]);
   return {
     ...(day !== undefined && { day: readDay(day, '--day') }),
     ...(kind !== undefined && { kind }),
     ...(store !== undefined && { store }),
+    ...(find !== undefined && { find }),
     ...(most !== undefined && { most }),
   };
 }

@@ -48,7 +48,7 @@ const acts: Readonly<Record<string, (call: Call) => LogRequest>> = {
   correct: (call) => ({
     what: 'correct',
     entry: call.arg(0),
-    value: call.text('value') ?? needed(call, 'value', 'The right amount, with its unit.'),
+    ...correctedOf(call),
     reason: call.text('reason') ?? needed(call, 'reason', 'A correction says why.'),
   }),
   decide: (call) => ({
@@ -58,6 +58,17 @@ const acts: Readonly<Record<string, (call: Call) => LogRequest>> = {
     decision: decisionOf(call.arg(2)),
   }),
 };
+
+/** One amount, or readings of a line of meters. */
+function correctedOf(call: Call): { value: string } | { readings: Readonly<Record<string, string>> } {
+  call.holdApart('value', 'set');
+  if (call.has('set')) return { readings: readPairs(call.texts('set'), '--set') };
+  return {
+    value:
+      call.text('value') ??
+      needed(call, 'value', 'The right amount, with its unit; of a line of meters --set NAME=VALUE.'),
+  };
+}
 
 function emptyOf(call: Call): LogRequest {
   call.holdApart('flow-stopped', 'flow-goes-on');

@@ -39,10 +39,11 @@ export const BOOK_COMMANDS: readonly Command[] = [
     path: ['book', 'show'],
     does: 'the daybook: every entry, with what became of it',
     args: [],
-    flags: ['day', 'kind', 'store', 'most', 'findings'],
+    flags: ['day', 'kind', 'store', 'find', 'most', 'findings'],
     examples: [
       ['waterwright book show --day D46', ''],
       ['waterwright book show --store c07 --most 10', ''],
+      ['waterwright book show --find E0247', 'by its name in the field log, or any other letters'],
       ['waterwright book show --findings', 'every finding, the old ones too'],
     ],
   },

@@ -128,8 +128,11 @@ export const LOG_COMMANDS: readonly Command[] = [
     path: ['log', 'correct'],
     does: 'an entry counts with another amount from now on; the old one stays readable',
     args: [{ name: 'N', what: 'its number' }],
-    flags: ['value', 'reason', ...WITH],
-    examples: [['waterwright log correct 250 --value 6 --reason miscounted', '']],
+    flags: ['value', 'set', 'reason', ...WITH],
+    examples: [
+      ['waterwright log correct 250 --value 6 --reason miscounted', ''],
+      ['waterwright log correct 245 --set strokes=455 --reason misread', 'a reading of a day line'],
+    ],
   },
   {
     path: ['log', 'decide'],

@@ -131,6 +131,7 @@ const SHEETS: readonly Route[] = [
       day: dayOfQuery.exactOptional(),
       kind: z.enum([...formKinds, ...Object.keys(COMMAND_OF_KIND)]).exactOptional(),
       store: z.string().min(1).max(80).exactOptional(),
+      find: z.string().min(1).max(200).exactOptional().describe('letters that stand in the line'),
       most: countOfQuery.exactOptional(),
     },
     answer: bookSheet,

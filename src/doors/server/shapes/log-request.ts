@@ -75,7 +75,13 @@ const shapes = {
     entry: entry.exactOptional(),
     reason: sentence.exactOptional(),
   }),
-  correct: z.strictObject({ what: z.literal('correct'), entry, value: amount, reason: sentence }),
+  correct: z.strictObject({
+    what: z.literal('correct'),
+    entry,
+    value: maybeAmount.describe('the right amount, of an entry that has one'),
+    readings: texts.exactOptional().describe('of a line of meters: those that were wrong'),
+    reason: sentence,
+  }),
   decide: z.strictObject({
     what: z.literal('decide'),
     first: entry,

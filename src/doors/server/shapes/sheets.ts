@@ -88,6 +88,7 @@ export const storeSheet = z.strictObject({
       text: z.string(),
       undoneBy: maybeText,
       correctedBy: maybeText,
+      now: maybeText.describe('what counts instead, where it was corrected'),
     }),
   ),
   olderEvents: z.int(),
@@ -99,6 +100,7 @@ export const storeSheet = z.strictObject({
 export const bookLine = z
   .strictObject({
     ref: z.string().describe('site and number'),
+    fileRef: maybeText.describe('its name in the file that it came from'),
     id: z.string(),
     happened: z.string(),
     entered: z.string(),
@@ -109,6 +111,8 @@ export const bookLine = z
     note: maybeText,
     undoneBy: maybeText,
     correctedBy: maybeText,
+    now: maybeText.describe('what counts instead, where it was corrected'),
+    mayCorrect: z.enum(['amount', 'readings']).nullable().describe('null: undo it and enter it anew'),
     late: z.boolean(),
   })
   .meta({ id: 'BookLine' }) satisfies z.ZodType<BookLine>;

@@ -75,6 +75,9 @@ const account: Readonly<Record<AccountFindingCode, readonly FindingData[]>> = {
     },
   ],
   'over-capacity': [{ ...of, massMg: litres(41), u95Mg: litres(0.5), capacityMg: litres(22) }],
+  'stands-over-capacity': [
+    { massMg: litres(188), u95Mg: litres(4), capacityMg: litres(22), mgPerL: 997_800 },
+  ],
   'negative-stock': [{ massMg: litres(-1.2), u95Mg: litres(0.6), mgPerL: 997_800 }],
   'never-weighed': [{ ...of, u95Mg: litres(5), capacityMg: litres(22) }],
   'reading-far-off': [
@@ -163,6 +166,7 @@ const account: Readonly<Record<AccountFindingCode, readonly FindingData[]>> = {
   'reserve-drawn': [
     { ...of, massMg: litres(1.3), said: true },
     { ...of, massMg: litres(1.3), said: false },
+    { ...of, massMg: litres(2.1), said: false, times: 9, day: 61 },
   ],
   'held-water-moved': [
     { ...of, from: 'C-05', to: 'C-06', hold: 'Q-01', reason: 'plate count', happened: null },
@@ -279,7 +283,14 @@ const desk: Readonly<Record<DeskFindingCode, readonly FindingData[]>> = {
       relabelTo: 'technical',
       takesTwo: true,
     },
-    { rule: 'grade', from: 'FB', to: 'C-05', fromGrade: 'technical', toGrade: 'drinking', relabelTo: 'technical' },
+    {
+      rule: 'grade',
+      from: 'FB',
+      to: 'C-05',
+      fromGrade: 'technical',
+      toGrade: 'drinking',
+      relabelTo: 'technical',
+    },
     { rule: 'conditional', from: 'R2', to: 'C-12', hold: 'Q-01', reason: 'plate count' },
     { rule: 'reserve-draw', from: 'R1', to: 'C-12', by: 'keeper', mayBeDrawnBy: 'chief' },
     { rule: 'reserve', from: 'FA', to: 'R2', release: 'none' },
@@ -326,6 +337,11 @@ const desk: Readonly<Record<DeskFindingCode, readonly FindingData[]>> = {
     { field: 'to', received: 'C-01', expected: 'another place than it comes from' },
   ],
   'reading-over-capacity': [{ store: 'C-05', massMg: litres(214), capacityMg: litres(22), mgPerL: 997_800 }],
+  'not-correctable': [{ kind: 'hookup', ref: 'corrie 248', entryNo: 'corrie:248' }],
+  'cover-out': [
+    { grade: 'drinking', q50: 0, freeL: 0.2, u95L: 0.7 },
+    { grade: 'technical', q50: 0.4, freeL: 2, u95L: 2 },
+  ],
   'more-than-there': [
     { from: 'dispenser', massMg: litres(500), hasMg: litres(160), u95Mg: litres(3), mgPerL: 997_800 },
   ],

@@ -84,11 +84,11 @@ function heldAloud({ stores }: TodaySheet): string {
   return held === 0 ? 'Nothing on hold.' : `${counted(held, 'store')} on hold.`;
 }
 
-/** Counted as they stand on Today: those alike are one line. */
 function needsAloud({ findings }: TodaySheet): string {
-  const needs = needsOf(findings);
-  const now = needs.filter(({ finding }) => finding.severity === 'act-now').length;
-  const day = needs.filter(({ finding }) => finding.severity === 'act-today').length;
+  // Counted as the page has them: what is alike stands in one line.
+  const lines = needsOf(findings).map(({ finding }) => finding.severity);
+  const now = lines.filter((severity) => severity === 'act-now').length;
+  const day = lines.filter((severity) => severity === 'act-today').length;
   if (now + day === 0) return 'Nothing needs you.';
   if (now === 0) return `${counted(day, 'thing')} to act on today.`;
   return `${counted(now, 'thing')} to act on now${day === 0 ? '' : `, ${day} today`}.`;

@@ -1,5 +1,5 @@
 // English for what the desk says no to, and why; a refusal always tells the way out.
-import type { FindingData } from '../../../ground/units/index.ts';
+import { type FindingData, formatFigure } from '../../../ground/units/index.ts';
 import type { DeskFindingCode } from '../desk-codes.ts';
 import type { Sentences, Words, WordsContext } from '../shape.ts';
 import { askFirstWords } from './ask-first.ts';
@@ -226,7 +226,7 @@ export const deskWords: Words<DeskFindingCode> = {
     ),
   'nothing-to-undo': (data) =>
     say(
-      `The ${textOf(data, 'by')} has entered nothing in the last ${saidValue(numberOf(data, 'withinMin'), 'min')}; an undo without a number goes back no further.`,
+      `Of what the ${textOf(data, 'by')} entered in the last ${saidValue(numberOf(data, 'withinMin'), 'min')} nothing is left to take back; an undo without a number goes back no further.`,
       'a young entry, or a number',
       'no number',
       'Name the entry: waterwright log undo NUMBER. The numbers: waterwright book show.',
@@ -237,6 +237,13 @@ export const deskWords: Words<DeskFindingCode> = {
       'an entry that counts',
       textOf(data, 'ref'),
       'If it did happen, enter it again.',
+    ),
+  'not-correctable': (data) =>
+    say(
+      `Entry ${textOf(data, 'ref')} (${textOf(data, 'kind')}) has no amount and no reading that could be told anew. ${nothing}`,
+      'an entry with an amount, or a line of meters',
+      textOf(data, 'kind'),
+      `Undo it, and enter it anew: waterwright log undo ${word(textOf(data, 'entryNo'))}.`,
     ),
   'field-needed': (data) => {
     const received = maybeText(data, 'received');
@@ -293,6 +300,19 @@ export const deskWords: Words<DeskFindingCode> = {
       'a line that cannot',
       'Correct it and import the file again: what is in the book already is not added twice.',
     ),
+  'cover-out': (data) => {
+    const grade = textOf(data, 'grade');
+    const name = `${grade.charAt(0).toUpperCase()}${grade.slice(1)}`;
+    const middle = numberOf(data, 'q50') < 0.05 ? 'is out' : 'may be out';
+    const figure = { value: numberOf(data, 'freeL'), u95: numberOf(data, 'u95L'), unit: 'L' };
+    const free = formatFigure(figure, { style: 'screen' });
+    return say(
+      `${name} water that can be counted on ${middle}: ${free} free, no day in 19 of 20 outcomes.`,
+      'days of cover',
+      'no day',
+      'See where water is left, and what it waits for: waterwright store list.',
+    );
+  },
   'many-entries': (data) =>
     say(
       `${counted(numberOf(data, 'entries'), 'entry', 'entries')} would be added to the book. ${nothing}`,

@@ -128,6 +128,7 @@ export const bookLabels = {
   none: 'No entry fits. The whole book: waterwright book show.',
   undoneBy: (ref: string): string => `undone by ${ref}`,
   correctedBy: (ref: string): string => `corrected by ${ref}`,
+  now: (text: string): string => `now: ${text}`,
   late: 'late',
   copied: (source: string): string => `from: ${source}`,
 } as const;

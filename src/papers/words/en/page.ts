@@ -346,6 +346,7 @@ export const pageWords = {
     undo: 'Undo',
     undoneBy: (ref: string) => `undone by ${ref}`,
     correctedBy: (ref: string) => `corrected by ${ref}`,
+    nowCounts: (text: string) => `Now: ${text}`,
     late: 'late',
     entered: (stamp: string) => `entered ${stamp}`,
     copied: (source: string) => `from: ${source}`,

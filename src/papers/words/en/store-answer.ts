@@ -1,4 +1,5 @@
 // English for the answer to "may I use this water?": what the book knows, never that water is fit for anything.
+import { listed } from './said.ts';
 
 /** What the account knows about the use of a store's water. */
 export interface StoreUse {
@@ -7,6 +8,11 @@ export interface StoreUse {
   readonly grade: string | null;
   /** On whose word it may be used. */
   readonly release: string;
+  /** What its grade is for, and the units that may take it. */
+  readonly usableFor: readonly string[];
+  readonly enters: readonly string[];
+  /** Whether there is anything to be used. */
+  readonly content: 'some' | 'nothing usable' | 'below nothing';
   readonly hold: { readonly hold: string; readonly since: string; readonly reason: string } | null;
 }
 
@@ -31,29 +37,48 @@ const releases: ReadonlyMap<string, string> = new Map([
   ],
 ]);
 
-/** The sentences, the answer first. */
+/** The sentences; what it may not be used for comes first, for many read no further. */
 export function storeAnswer(use: StoreUse): string {
-  const { why, grade, release, hold } = use;
+  if (use.content === 'below nothing')
+    return 'Do not drink. By the book less than nothing is in it: something was not entered. Read its content first.';
+  if (use.why === null && use.content === 'nothing usable') return nothingUsable;
+  return use.why === null ? free(use) : notFree(use.why, use);
+}
+
+const nothingUsable = 'Do not count on it: nothing above its usable remainder is in it.';
+
+/** Free water is for what its grade is for, and for nothing else. */
+function free({ grade, release, usableFor, enters }: StoreUse): string {
+  const name = `${grade ?? 'unknown'} water`;
+  const word = releases.get(release) ?? release;
+  if (usableFor.includes('drink'))
+    return `Yes, as ${name} by the rules of this outpost: ${word}. No hold is in the book.`;
+  if (usableFor.length > 0)
+    return `Do not drink. It is ${name}, for ${listed(usableFor)} alone: ${word}. No hold is in the book.`;
+  return `Do not drink. It is ${name}${enters.length === 0 ? '' : `; only the ${listed(enters)} may take it`}.`;
+}
+
+function notFree(why: string, { grade, hold, content }: StoreUse): string {
   const since = hold === null ? '' : ` ${hold.hold} since ${hold.since} (${saidHoldReason(hold.reason)})`;
   switch (why) {
-    case null:
-      return `Yes, as ${grade ?? 'unknown'} water by the rules of this outpost: ${releases.get(release) ?? release}. No hold is in the book.`;
     case 'hold':
-      return `No. HOLD${since}. It waits for a release, a waiver or a downgrade.`;
+      return `Do not use it. HOLD${since}. It waits for a release, a waiver or a downgrade.`;
     case 'conditional':
-      return `Only in an emergency. CONDITIONAL${since}. It waits for a release.`;
+      return `Do not drink, but in an emergency. CONDITIONAL${since}. It waits for a release.`;
     case 'reserve':
-      return 'It is the reserve: kept for an emergency. What is drawn from it is entered as drawn from the reserve.';
+      return content === 'nothing usable'
+        ? nothingUsable
+        : 'It is the reserve: kept for an emergency. What is drawn from it is entered as drawn from the reserve.';
     case 'emergency only':
-      return `Only in an emergency: that is what ${grade ?? 'this'} water is for at this outpost.`;
+      return `Do not drink, but in an emergency: that is what ${grade ?? 'this'} water is for at this outpost.`;
     case 'waste':
-      return 'No. It is waste.';
+      return 'Do not drink. It is waste.';
     case 'not released':
-      return 'Not yet. NOT RELEASED: it waits for a sample that passes and a release.';
+      return 'Do not drink yet. NOT RELEASED: it waits for a sample that passes and a release.';
     case 'empty':
-      return 'Nothing above its usable remainder is in it.';
+      return nothingUsable;
     case 'grade unknown':
-      return 'Not by this book: what grade it holds is not known.';
+      return 'Do not drink. What grade it holds is not known by this book.';
     default:
       return `No: ${why}.`;
   }

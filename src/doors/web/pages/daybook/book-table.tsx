@@ -65,6 +65,7 @@ function What({ line }: { readonly line: BookLine }) {
   return (
     <>
       {line.undoneBy === null ? body : <s>{body}</s>}
+      {line.now !== null && <p className="xs">{daybook.nowCounts(line.now)}</p>}
       {line.note !== null && <p className="xs soft note">“{line.note}”</p>}
       {line.source !== null && <p className="xs soft">{daybook.copied(line.source)}</p>}
       {line.late && <p className="xs soft">{daybook.entered(line.entered)}</p>}

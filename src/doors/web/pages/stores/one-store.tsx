@@ -278,6 +278,7 @@ function Event({ event }: { readonly event: StoreSheet['history'][number] }) {
       {event.correctedBy !== null && (
         <span className="xs mark-word">{daybook.correctedBy(event.correctedBy)}</span>
       )}
+      {event.now !== null && <p className="xs">{daybook.nowCounts(event.now)}</p>}
     </>
   );
 }

@@ -1,7 +1,7 @@
 // English for what breaks a rule about water: grades, biocides, holds, the reserve, acts for two persons.
 import type { AccountFindingCode } from '../../../../account/index.ts';
 import type { Words } from '../../shape.ts';
-import { listOf, textOf } from '../data.ts';
+import { listOf, maybeNumber, numberOf, textOf } from '../data.ts';
 import { counted, listed } from '../said.ts';
 import { bareMassOf, entryNo, entryOf, keptBecause, massOf, say, storeOf, timeOf, word } from '../say.ts';
 import { saidHoldReason } from '../store-answer.ts';
@@ -60,8 +60,11 @@ export const qualityWords = {
     );
   },
   'reserve-drawn': (data, where, context) => {
+    const times = maybeNumber(data, 'times');
     const how =
-      data['said'] === true
+      times !== null
+        ? `on Day ${numberOf(data, 'day')}, in ${counted(times, 'entry', 'entries')}, the last of them ${textOf(data, 'ref')}`
+        : data['said'] === true
         ? `as entry ${textOf(data, 'ref')} says`
         : `since the counter at entry ${textOf(data, 'ref')} has more than the stores before it gave; nobody entered it`;
     return say(

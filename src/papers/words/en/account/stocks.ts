@@ -15,8 +15,15 @@ export const stockWords = {
     ),
   'negative-stock': (data, where, context) =>
     say(
-      `${storeOf(where)} stands at ${massOf(data, 'massMg', context)}, less than nothing: water that flowed in is not in the book, or too much was entered as taken out.`,
+      `${storeOf(where)} stands at ${massOf(data, 'massMg', context)}, less than nothing: water that flowed in is not in the book, or too much was entered as taken out. What is missing here is counted on nowhere.`,
       'zero or more',
+      massOf(data, 'massMg', context),
+      `Look at its entries, then read its content: waterwright store show ${word(storeOf(where))}.`,
+    ),
+  'stands-over-capacity': (data, where, context) =>
+    say(
+      `${storeOf(where)} stands at ${massOf(data, 'massMg', context)}, more than the ${bareMassOf(data, 'capacityMg', context)} that it can hold: one of the entries behind that figure does not fit, or something was changed and not entered. No more than it can hold is counted on.`,
+      `at most ${bareMassOf(data, 'capacityMg', context)}`,
       massOf(data, 'massMg', context),
       `Look at its entries, then read its content: waterwright store show ${word(storeOf(where))}.`,
     ),

@@ -1,5 +1,5 @@
 // What the words of an entry need to know, and amounts as an entry tells them.
-import type { Amount, CounterReading } from '../../../../book/index.ts';
+import type { Amount, AnyDraft, CounterReading } from '../../../../book/index.ts';
 import { convert, type DayRule, formatFigure, unitSign } from '../../../../ground/units/index.ts';
 import { litresOf, saidValue, saidValueAt } from '../said.ts';
 
@@ -12,6 +12,8 @@ export interface EntryContext {
   readonly instruments?: ReadonlyMap<string, { readonly unit: string }>;
   /** How people name an entry, from its id; null where it is not known. */
   readonly refOf?: (id: string) => string | null;
+  /** An entry that another one corrects, as it was made; null where it is not known. */
+  readonly targetOf?: (id: string) => AnyDraft | null;
 }
 
 /** An entry keeps one standard deviation; what is printed after ± is two of them, 95 %. */
