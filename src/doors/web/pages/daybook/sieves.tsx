@@ -33,17 +33,20 @@ export function Sieves({
   sieve,
   onChange,
   place,
+  day,
 }: {
   readonly sieve: Sieve;
   readonly onChange: (sieve: Sieve) => void;
   readonly place: Place;
+  /** Null: all days. */
+  readonly day: number | null;
 }) {
   const { daybook } = words();
   const stores = useSheet<StoresSheet>(sheetPath('stores', place));
   return (
     <search className="sieves no-print">
       <label>
-        <span>{daybook.find}</span>
+        <span>{day === null ? daybook.findInBook : daybook.findIn(day)}</span>
         <input
           className="f"
           type="search"
