@@ -130,7 +130,7 @@ function Reading({
 }
 
 /** The width that is there: text in a drawing keeps its size on every screen. */
-function useWidth(ref: { readonly current: HTMLDivElement | null }): number {
+export function useWidth(ref: { readonly current: HTMLDivElement | null }): number {
   const [width, setWidth] = useState(USUAL_WIDTH);
   useLayoutEffect(() => {
     const element = ref.current;
