@@ -70,8 +70,9 @@ export {
 export { saidAge, saidKnown } from './text/age.ts';
 export { bookText } from './text/book.ts';
 export { commandsIn, firstThought } from './text/commands.ts';
-export { condensateText } from './text/condensate.ts';
+export { condensateSentences, condensateText } from './text/condensate.ts';
 export { countResultText, countSheetText, countTakenText } from './text/count.ts';
+export { fieldsOf } from './text/figures.ts';
 export { findingsText } from './text/findings.ts';
 export { seriesOf } from './text/ids.ts';
 export { droppedText, inboxLineText, inboxText, tableText, takenText } from './text/inbox.ts';
@@ -98,6 +99,7 @@ export type { CliFindingCode } from './words/cli-codes.ts';
 export type { DeskFindingCode } from './words/desk-codes.ts';
 export { aloud, LONGEST_ALOUD } from './words/en/aloud.ts';
 export { becameInWords } from './words/en/became.ts';
+export { condensateLabels, saidPeople, saidVerdict } from './words/en/condensate.ts';
 export {
   countedInWords,
   countLabels,

@@ -52,5 +52,7 @@ export interface Calculator {
 
 export interface RefusedBy {
   readonly rule: string;
+  /** The input that is not told, or not told whole; left out where what was told is refused. */
+  readonly field?: string;
   readonly data: FindingData;
 }

@@ -46,8 +46,10 @@ export function reckon(request: ReckonRequest, book: Omit<FromBook, 'names'> | n
   if (!gathered.ok) return gathered;
   const inputs = calculator.doubted?.(gathered.value) ?? gathered.value;
   const refused = calculator.refuse?.(inputs) ?? null;
-  if (refused !== null)
-    return no('refused', deskFinding('reckon-refused', { rule: refused.rule, ...refused.data }));
+  if (refused !== null) {
+    const where = refused.field === undefined ? {} : { field: refused.field };
+    return no('refused', deskFinding('reckon-refused', { rule: refused.rule, ...refused.data }, { where }));
+  }
   const run = (given: Inputs): Reckoned => calculator.reckon(given);
   try {
     const reckoned = run(inputs);

@@ -19,7 +19,11 @@ export function condensateText(sheet: CondensateSheet, options: TextOptions): st
   const body =
     lines.length === 0
       ? prose(labels.none)
-      : [...table(columns(options), lines, options).lines, '', ...standsOut(sheet, options).flatMap(prose)];
+      : [
+          ...table(columns(options), lines, options).lines,
+          '',
+          ...condensateSentences(sheet, options).flatMap(prose),
+        ];
   return page([...headLines(sheet.head, options), '', ...prose(labels.title), '', ...body], options);
 }
 
@@ -54,7 +58,8 @@ function columns(options: TextOptions): readonly Column<CondensateLine>[] {
   ];
 }
 
-function standsOut(sheet: CondensateSheet, options: TextOptions): readonly string[] {
+/** What stands out, what was found since, and what was learned, as sentences. */
+export function condensateSentences(sheet: CondensateSheet, options: TextOptions): readonly string[] {
   const { runs, found, foundTotal, rate, norm } = sheet;
   const inUnits = (figure: SheetFigure) => said(amountOf(figure, options), options);
   // What is less or more is told by its size: the words say which of the two it is.

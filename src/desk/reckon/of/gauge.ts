@@ -154,7 +154,7 @@ function charge(inputs: Inputs): Charge {
 /** What was done is reckoned; what is about to be done may be refused. */
 function refuse(inputs: Inputs): RefusedBy | null {
   if (isRead(inputs)) return null;
-  if (ullageL(inputs) === null) return { rule: 'ullage-missing', data: {} };
+  if (ullageL(inputs) === null) return { rule: 'ullage-missing', field: 'ullage', data: {} };
   const verdict = charge(inputs);
   if (verdict.verdict === 'blocked')
     return { rule: 'rating-missing', data: { what: inputs.choice('store') ?? 'the tank' } };

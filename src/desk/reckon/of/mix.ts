@@ -30,7 +30,7 @@ function unequalLists(inputs: Inputs): RefusedBy | null {
   for (const name of ['concentration', 'temperature']) {
     const count = inputs.list(name).length;
     if (count > 0 && count !== volumes)
-      return { rule: 'unequal-lists', data: { list: name, count, volumes } };
+      return { rule: 'unequal-lists', field: name, data: { list: name, count, volumes } };
   }
   return null;
 }

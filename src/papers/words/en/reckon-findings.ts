@@ -97,9 +97,7 @@ export const reckonFindingWords: Pick<Words<DeskFindingCode>, ReckonCode> = {
       `No calculator is called ${textOf(data, 'what')}.`,
       listed(listOf(data, 'all'), 'or'),
       textOf(data, 'what'),
-      near.length > 0
-        ? `Did you mean ${near[0]}?`
-        : 'Take one of those: waterwright help reckon.',
+      near.length > 0 ? `Did you mean ${near[0]}?` : 'Take one of those: waterwright help reckon.',
     );
   },
   'reckon-input-missing': (data) => {
