@@ -1,5 +1,5 @@
 // A sentence of the papers with its quantities in one piece, and a quantity that stands alone.
-import { Phrased } from '../../parts/finding-line.tsx';
+import { Phrased } from '../../parts/phrased.tsx';
 
 export function StillText({ text }: { readonly text: string }) {
   return <Phrased text={text} />;
