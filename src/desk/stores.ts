@@ -1,8 +1,8 @@
 // Stores: the list, and one store with its history and the answer to "may I use this water?".
 import { notFreeBecause, type Position, type StorePosition } from '../account/index.ts';
 import { formatRange, formatShortStamp } from '../ground/units/index.ts';
-import { type StoreSheet, type StoresSheet, type StoreUse, storeAnswer } from '../papers/index.ts';
 import type { Grade } from '../outpost/index.ts';
+import { type StoreSheet, type StoresSheet, type StoreUse, storeAnswer } from '../papers/index.ts';
 import { type Answer, yes } from './answer.ts';
 import { type Desk, type Moment, positionAt, type Sight, viewOf } from './desk.ts';
 import { findName } from './log/context.ts';
