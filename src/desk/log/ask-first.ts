@@ -11,9 +11,9 @@ import {
 import type { DeskFindingCode } from '../../papers/index.ts';
 import { deskFinding } from '../desk-finding.ts';
 import type { Context } from './context.ts';
-import type { LogRequest } from './request.ts';
 import { contentOf, sideOf } from './movement-rules.ts';
 import { entryToBe, foldWith } from './overlay.ts';
+import type { LogRequest } from './request.ts';
 
 /** Questions about a draft; empty: it is kept at once. */
 export async function questionsBefore(

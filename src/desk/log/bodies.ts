@@ -277,7 +277,7 @@ function readCounter(context: Context, id: string, text: string): Answer<number 
     ...read,
     findings: read.findings.map((finding) => ({
       ...finding,
-      data: { ...finding.data, of: instrument.name },
+      data: { ...finding.data, meter: instrument.name },
     })),
   };
 }

@@ -27,7 +27,7 @@ const numberForm = 'a decimal number such as 21.4 or 7,5';
 const timeForm = 'now, -15m, -2h, 14:05, D13, D143T14:07, or ISO 8601 such as 2147-04-15T21:00Z';
 
 function sentences(text: string, expected: string, data: FindingData, remedy: string): Sentences {
-  const of = data['of'];
+  const of = data['meter'];
   // Where one of several meters is meant, its name comes first.
   return {
     text: typeof of === 'string' ? `${of}: ${text}` : text,
