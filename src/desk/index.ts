@@ -31,6 +31,7 @@ export { COMMAND_OF_KIND, findForm, formKinds, formOf, type KindField } from './
 export { log } from './log/log.ts';
 export type { LogRequest, RequestWith } from './log/request.ts';
 export { type BookNames, bookNames } from './names.ts';
+export { openFindings } from './open-findings.ts';
 export { quirks } from './quirks.ts';
 export { reckonOver } from './reckon/ask.ts';
 export { type ReckonRequest, reckon } from './reckon/reckon.ts';
@@ -38,6 +39,5 @@ export { readPastTime, readSight, type TypedTime } from './sight.ts';
 export { type Look, lastEnteredMs, lookNow, since } from './since.ts';
 export { outpostText, putOutpostFile, readOutpostFile, startBook, startPractice } from './start.ts';
 export { type StoreQuery, storeList, storeShow } from './stores.ts';
-export { openFindings } from './open-findings.ts';
 export { today, todaySheet } from './today.ts';
 export { bestReadings, worthOf } from './worth.ts';

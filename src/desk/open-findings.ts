@@ -11,15 +11,31 @@ export const gravity = { error: 0, 'act-now': 1, 'act-today': 2, know: 3 } as co
 
 /** What is still open, the gravest first, the youngest first among equals. */
 export function openFindings(position: Position): readonly AccountFinding[] {
+  return drawsByDay(
+    position,
+    toldOnce(position).filter((finding) => isOpen(position, finding)),
+  ).sort((a, b) => gravity[a.severity] - gravity[b.severity] || b.atMs - a.atMs);
+}
+
+/** What asked for somebody once and does not any more: to be known where one looks at its store. The youngest first. */
+export function pastFindings(position: Position): readonly AccountFinding[] {
+  const past = toldOnce(position).filter((finding) => !isOpen(position, finding));
+  return drawsByDay(position, past)
+    .map((finding) => ({ ...finding, severity: 'know' as const }))
+    .sort((a, b) => b.atMs - a.atMs);
+}
+
+function isOpen(position: Position, { code, atMs }: AccountFinding): boolean {
+  return WAITING.has(code) || position.atMs - atMs <= SHOWN_MS;
+}
+
+function toldOnce(position: Position): readonly AccountFinding[] {
   const standing = new Set(
     position.findings.flatMap(({ code, where }) => (code === 'stands-over-capacity' ? [where.store] : [])),
   );
-  const open = position.findings
-    // What it still is, is not said a second time of the entry that brought it there.
-    .filter(({ code, where }) => code !== 'over-capacity' || !standing.has(where.store))
-    .filter(({ code, atMs }) => WAITING.has(code) || position.atMs - atMs <= SHOWN_MS);
-  return drawsByDay(position, open).sort(
-    (a, b) => gravity[a.severity] - gravity[b.severity] || b.atMs - a.atMs,
+  // What it still is, is not said a second time of the entry that brought it there.
+  return position.findings.filter(
+    ({ code, where }) => code !== 'over-capacity' || !standing.has(where.store),
   );
 }
 

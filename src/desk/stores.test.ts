@@ -7,7 +7,11 @@ import { storeList, storeShow } from './stores.ts';
 let desk: Desk;
 beforeAll(async () => {
   desk = await practiceDesk();
-  const drained = await ask(desk, { what: 'use', use: 'flush', amount: '4L', from: 'C-09' }, { happened: 'so' });
+  const drained = await ask(
+    desk,
+    { what: 'use', use: 'flush', amount: '4L', from: 'C-09' },
+    { happened: 'so' },
+  );
   if (!drained.ok) throw new Error('not drained');
   const filled = await ask(desk, { what: 'move', amount: '5L', from: 'R1', to: 'C-11' }, {}, 'chief');
   if (!filled.ok) throw new Error('not filled');

@@ -1,12 +1,12 @@
 // Stores: the list, and one store with its history and the answer to "may I use this water?".
 import { notFreeBecause, type Position, type StorePosition } from '../account/index.ts';
 import { formatRange, formatShortStamp } from '../ground/units/index.ts';
-import { type StoreSheet, type StoresSheet, type StoreUse, storeAnswer } from '../papers/index.ts';
 import type { Grade } from '../outpost/index.ts';
+import { type StoreSheet, type StoresSheet, type StoreUse, storeAnswer } from '../papers/index.ts';
 import { type Answer, yes } from './answer.ts';
 import { type Desk, type Moment, positionAt, type Sight, viewOf } from './desk.ts';
 import { findName } from './log/context.ts';
-import { openFindings } from './open-findings.ts';
+import { openFindings, pastFindings } from './open-findings.ts';
 import { historyOf } from './store-history.ts';
 import { familyNodes, gaugingSheet, refsOfStory } from './store-story.ts';
 import { headOf, storeLine, wordOf } from './today.ts';
@@ -69,8 +69,8 @@ export async function storeShow(
     olderEvents: history.older,
     family: familyNodes(position, store, { parts: story.family, refOf }),
     gauging: gaugingSheet(position, store, { story, refOf }),
-    // As Today has them, in its order.
-    findings: openFindings(position)
+    // As Today has them, in its order; then what is past.
+    findings: [...openFindings(position), ...pastFindings(position)]
       .filter((finding) => concerns(finding, id.value))
       .map((finding) => wordOf(position, finding)),
   });

@@ -7,7 +7,14 @@ import {
   type StorePosition,
 } from '../account/index.ts';
 import { type Cover, type CoverQuantiles, coverOf } from '../forecast/index.ts';
-import { dayOf, type Finding, formatIsoUtc, formatStamp, msPerDay, roundCoverDays } from '../ground/units/index.ts';
+import {
+  dayOf,
+  type Finding,
+  formatIsoUtc,
+  formatStamp,
+  msPerDay,
+  roundCoverDays,
+} from '../ground/units/index.ts';
 import type {
   CoverFigure,
   SheetHead,

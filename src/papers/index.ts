@@ -115,7 +115,7 @@ export {
 export { saidValue } from './words/en/said.ts';
 export { type StoreUse, storeAnswer } from './words/en/store-answer.ts';
 export { saidDayRange, saidPart, saidRefs, storyLabels } from './words/en/store-story.ts';
-export { waitTalk } from './words/en/tables.ts';
+export { sameReason, waitTalk } from './words/en/tables.ts';
 export type { FieldLogFindingCode } from './words/field-log-codes.ts';
 export type { InboxFindingCode } from './words/inbox-codes.ts';
 export type { ServerFindingCode } from './words/server-codes.ts';

@@ -226,3 +226,52 @@ test('many lines want a yes', async () => {
   const answer = await importTable(desk, MOMENT, { table: read.table });
   expect(answer.ok ? '' : answer.problem).toBe('ask first');
 });
+
+test('two equal lines of acts are asked about, and each may be taken', async () => {
+  const desk = await corrieDesk();
+  const line = '2147-04-03 10:00;moved;C-02;C-03;1 L\n';
+  const sheet = `When;What;From;To;Amount\n${line}${line}`;
+  const first = await taken(desk, sheet);
+  expect([first.taken, first.waiting, first.known]).toEqual([1, 1, 0]);
+  expect(first.preview.flatMap(({ reasons }) => reasons.map(({ code }) => code))).toEqual(['row-twice']);
+  const again = await taken(desk, sheet);
+  expect([again.taken, again.waiting, again.known]).toEqual([0, 0, 2]);
+  const second = await inboxTake(desk, MOMENT, { ref: '4', fields: {} });
+  expect(second.ok && second.value.kept).toBe(true);
+  const after = await taken(desk, sheet);
+  expect([after.taken, after.waiting, after.known]).toEqual([0, 0, 2]);
+});
+
+test('a table of acts without a clock says by which its times are read; a named one says nothing', async () => {
+  const sheet = 'When;What;From;To;Amount\n2147-04-03 10:00;moved;C-02;C-03;1 L\n';
+  const codes = async (options = {}) =>
+    (await taken(await corrieDesk(), sheet, { options, dryRun: true })).findings.map(({ code }) => code);
+  expect(await codes()).toContain('sheet-zone-unsaid');
+  expect(await codes({ zoneMin: 330 })).not.toContain('sheet-zone-unsaid');
+});
+
+test('that a day is closed is told of the first line, and once of each', async () => {
+  const desk = await corrieDesk();
+  const close = { what: 'kind', kind: 'day-close', body: { day: 34, what: 'day', figures: [] } } as const;
+  const closed = await log(desk, MOMENT, close, { at: '2147-04-03T22:00Z' });
+  expect(closed.ok).toBe(true);
+  const line = (minute: string) => `2147-04-03 10:${minute};moved;C-02;C-03;1 L\n`;
+  const sheet = await taken(desk, `When;What;From;To;Amount\n${line('00')}${line('10')}${line('20')}`, {
+    dryRun: true,
+  });
+  expect(sheet.preview.map(({ reasons, text }) => [reasons.map(({ code }) => code), text])).toEqual([
+    [['row-day-closed'], ''],
+    [[], 'for the same reason as line 2'],
+    [[], 'for the same reason as line 2'],
+  ]);
+});
+
+test('what somebody adds to a line of another office stands beside it with the name of who said it', async () => {
+  const desk = await corrieDesk();
+  await taken(desk, 'When;What;Store;Amount;By\n2147-04-03 10:00;weighed;C-02;11.5;second\n');
+  const made = await inboxTake(desk, MOMENT, { ref: '3', fields: { unit: 'L' } });
+  expect(made.ok).toBe(true);
+  const row = await desk.port.find(made.ok ? (made.value.entries[0]?.id ?? '') : '');
+  const entry = row === null ? null : entryOf(row);
+  expect([entry?.by, entry?.note]).toEqual(['second', 'unit L: said by the keeper, when the line was taken']);
+});

@@ -1,7 +1,13 @@
 // Takes a table into the book: good lines become entries, doubtful ones wait with their reasons, known ones add nothing.
 import type { AnyDraft, AnyEntry } from '../../book/index.ts';
 import type { Finding } from '../../ground/units/index.ts';
-import { entryInWords, type TableLine, type TableSheet, wordFinding } from '../../papers/index.ts';
+import {
+  entryInWords,
+  sameReason,
+  type TableLine,
+  type TableSheet,
+  wordFinding,
+} from '../../papers/index.ts';
 import { type Answer, no, yes } from '../answer.ts';
 import { type Desk, type Moment, positionAt } from '../desk.ts';
 import { deskFinding } from '../desk-finding.ts';
@@ -169,7 +175,10 @@ function sheetOf(
   const { request, read, rows, context } = work;
   const { sheet } = read;
   const words = { dayRule: context.fold.dayRule, mgPerL: context.fold.mgPerL };
-  const told = read.findings.map((finding) => wordFinding(inFile(finding, sheet.file), words));
+  const unsaid = zoneUnsaid(sheet, rows);
+  const told = [...unsaid, ...read.findings].map((finding) =>
+    wordFinding(inFile(finding, sheet.file), words),
+  );
   const count = (what: TableLine['what']) => rows.filter((row) => row.what === what).length;
   const taken = rows.filter(({ what }) => what === 'entry');
   const shown = request.dryRun === true ? rows : rows.filter(isTold);
@@ -188,11 +197,31 @@ function sheetOf(
     settled: taken.filter(({ waited }) => waited).length,
     saysNothing: count('says nothing'),
     remembered: more.remembered,
-    preview: shown.map((row) => lineOf(row, work)),
+    preview: reasonsOnce(shown.map((row) => lineOf(row, work))),
     findings: [...told, ...more.findings.slice(0, MOST_FINDINGS)],
     moreFindings: Math.max(0, more.findings.length - MOST_FINDINGS),
     dryRun: request.dryRun === true,
   };
+}
+
+/** Days say by their evening line which clock they are of; acts say nothing, and are read by that of the outpost. */
+function zoneUnsaid({ shape, zoneBy, zoneMin }: Sheet, rows: readonly SortedRow[]): readonly Finding[] {
+  if (shape !== 'acts' || zoneBy !== 'outpost clock' || rows.length === 0) return [];
+  return [inboxFinding('sheet-zone-unsaid', { offset: spellZone(zoneMin) }, {}, 'know')];
+}
+
+/** One cause of many lines is told of the first of them; the others name it. */
+const ONE_CAUSE: ReadonlySet<string> = new Set(['row-day-closed']);
+
+function reasonsOnce(lines: readonly TableLine[]): readonly TableLine[] {
+  const first = new Map<string, number>();
+  return lines.map((line) => {
+    const told = line.reasons.filter(({ code }) => ONE_CAUSE.has(code) && first.has(code));
+    for (const { code } of line.reasons) if (!first.has(code)) first.set(code, line.line);
+    if (told.length === 0) return line;
+    const as = first.get(told[0]?.code ?? '') ?? 0;
+    return { ...line, text: sameReason(as), reasons: line.reasons.filter((each) => !told.includes(each)) };
+  });
 }
 
 /** After an import: lines that wait, and lines that stand twice in one table. */

@@ -50,7 +50,10 @@ function draftOf(
   if (!made.ok) return sayFindings(reading, made.findings);
   const isClosed = fold.closedDays.has(dayOf(happened.utcMs, fold.dayRule));
   if (isClosed && late === undefined) {
-    reading.say('row-day-closed', -1, { day: dayOf(happened.utcMs, fold.dayRule) });
+    const day = dayOf(happened.utcMs, fold.dayRule);
+    // What a line becomes is of one day: that it is closed is said once.
+    const isSaid = reading.faults.some(({ code, data }) => code === 'row-day-closed' && data['day'] === day);
+    if (!isSaid) reading.say('row-day-closed', -1, { day });
     return null;
   }
   const { sheet, row, note, office } = reading;

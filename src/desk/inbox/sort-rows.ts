@@ -52,7 +52,10 @@ export async function sortRows(
 async function sortOnce(context: Context, { sheet, body }: Extract<SheetRead, { ok: true }>, how: Sorting) {
   const drafting: DraftingOf = { context, ...how };
   const headings = sheet.columns.map(({ heading }) => heading);
-  const keyed = body.map((row) => keyedRow(readRow(sheet, row), headings, drafting));
+  const keyed = eachOnce(
+    body.map((row) => keyedRow(readRow(sheet, row), headings, drafting)),
+    drafting,
+  );
   const book = await inBook(context.desk, keyed);
   const once = onlyOnce(keyed);
   const fresh = keyed.filter((row) => once.get(row.key) === row.reading && !isKnown(row, book, drafting));
@@ -111,6 +114,27 @@ function keyedRow(reading: RowReading, headings: readonly string[], drafting: Dr
   const outpost = context.fold.index.outpost.outpost.name;
   const key = contentKey(hash, { outpost, headings, cells: row.cells, writtenDays });
   return { reading, key, entryId: entryIdOf(reading, key, 0, drafting) };
+}
+
+/**
+ * Of acts, two lines that say the same may be one act written twice or two acts: the second one waits for somebody who
+ * knows, as a line of its own. Two lines of one day are one.
+ */
+function eachOnce(rows: readonly Keyed[], drafting: DraftingOf): readonly Keyed[] {
+  const first = new Map<string, { readonly line: number; count: number }>();
+  return rows.map((row) => {
+    const { reading, key } = row;
+    if (reading.sheet.shape !== 'acts' || reading.requests.length + reading.faults.length === 0) return row;
+    const before = first.get(key);
+    if (before === undefined) {
+      first.set(key, { line: reading.row.line, count: 1 });
+      return row;
+    }
+    before.count += 1;
+    reading.say('row-twice', -1, { line: before.line });
+    const again = drafting.hash(`${key}\nagain ${before.count}`);
+    return { reading, key: again, entryId: entryIdOf(reading, again, 0, drafting) };
+  });
 }
 
 /** The first of lines that say the same. */

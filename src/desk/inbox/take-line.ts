@@ -83,7 +83,7 @@ async function draftsOfLine(
     return yes(
       await withFreeIds(
         context,
-        made.map((draft) => asFact(draft, fields)),
+        made.map((draft) => withWord(asFact(draft, fields), fields, context.moment.by)),
       ),
     );
   return no('bad input', ...stillDoubtful(reading, entry));
@@ -104,6 +104,17 @@ async function withFreeIds(
 
 function asFact(draft: AnyDraft, { happened }: TakeFields): AnyDraft {
   return happened === undefined ? draft : { ...draft, happened };
+}
+
+/** What somebody added to a line stands beside what the line says, with who said it. */
+function withWord(draft: AnyDraft, { unit, cells = {} }: TakeFields, by: string): AnyDraft {
+  const told = [
+    ...(unit === undefined ? [] : [`unit ${unit}`]),
+    ...Object.entries(cells).map(([name, text]) => `${name} ${text}`),
+  ];
+  if (told.length === 0 || draft.by === by) return draft;
+  const word = `${told.join(', ')}: said by the ${by}, when the line was taken`;
+  return { ...draft, note: draft.note === undefined ? word : `${draft.note}; ${word}` };
 }
 
 function stillDoubtful(reading: RowReading, entry: Entry<'waiting-line'>): readonly Finding[] {

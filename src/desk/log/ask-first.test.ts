@@ -1,6 +1,7 @@
 // What is asked before it is kept, on the practice book; a yes keeps it, with its finding, and a figure that says nothing never is.
 import { beforeEach, describe, expect, test } from 'vitest';
 import { ask, KEEPER, practiceDesk, saidOf } from '../../../tests/field-log/practice-desk.ts';
+import { wordFinding } from '../../papers/index.ts';
 import type { Desk } from '../desk.ts';
 import { dayForm } from './day-form.ts';
 
@@ -37,6 +38,13 @@ describe('amounts', () => {
     expect(await saidOf(ask(desk, { what: 'drink', amount: '500L' }))).toMatch(/^ask first/);
     expect(await desk.port.count()).toBe(before);
     expect(await saidOf(ask(desk, { what: 'drink', amount: '500L' }, { sure: true }))).toBe('kept');
+  });
+
+  test('a fill from nowhere is asked where its water comes from', async () => {
+    const fill = { what: 'fill', store: 'C-02', amount: '1L' } as const;
+    expect(await saidOf(ask(desk, fill))).toBe('ask first: source-unsaid from');
+    expect(await saidOf(ask(desk, fill, { sure: true }))).toBe('kept');
+    expect(await saidOf(ask(desk, { ...fill, from: 'outside' }))).toBe('kept');
   });
 
   test('what is only tried shows the questions and asks none', async () => {
@@ -101,5 +109,32 @@ describe('the time of a practice book', () => {
     expect(await saidOf(ask(desk, drink, { at: 'D61T23:59' }))).toBe('kept');
     expect(await saidOf(ask(desk, drink, { at: 'D62T09:00' }))).toBe('kept');
     expect(await saidOf(ask(desk, drink, { at: 'D70T09:00', sure: true }))).toBe('kept');
+  });
+});
+
+describe('what cannot be read', () => {
+  const wordsOf = async (answer: ReturnType<typeof ask>) => {
+    const found = await answer;
+    return found.ok
+      ? 'kept'
+      : found.findings.map((finding) => wordFinding(finding)).map(({ text, remedy }) => [text, remedy]);
+  };
+
+  test('of a day line names the meter', async () => {
+    const [[text] = []] = (await wordsOf(ask(desk, day({ strokes: 'abc' }), EVENING))) as string[][];
+    expect(text).toBe('dispenser strokes: "abc" is not a number that can be read.');
+  });
+
+  test('without a unit proposes litres', async () => {
+    const weigh = { what: 'weigh', store: 'C-10', amount: '8.5' } as const;
+    const [[, remedy] = []] = (await wordsOf(ask(desk, weigh))) as string[][];
+    expect(remedy).toBe('Add the unit, for example 8.5 L.');
+  });
+
+  test('and an amount beyond all measure is told in tonnes, by its field', async () => {
+    const weigh = { what: 'move', from: 'C-10', to: 'C-09', amount: '1e9L' } as const;
+    expect(await wordsOf(ask(desk, weigh))).toEqual([
+      ['"amount" does not fit. Nothing was written.', 'Give at most 100 t of water.'],
+    ]);
   });
 });

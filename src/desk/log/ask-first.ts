@@ -13,10 +13,16 @@ import { deskFinding } from '../desk-finding.ts';
 import type { Context } from './context.ts';
 import { contentOf, sideOf } from './movement-rules.ts';
 import { entryToBe, foldWith } from './overlay.ts';
+import type { LogRequest } from './request.ts';
 
 /** Questions about a draft; empty: it is kept at once. */
-export async function questionsBefore(context: Context, draft: AnyDraft): Promise<readonly Finding[]> {
+export async function questionsBefore(
+  context: Context,
+  request: LogRequest,
+  draft: AnyDraft,
+): Promise<readonly Finding[]> {
   return [
+    ...unsaidSource(request, draft),
     ...timeAhead(context, draft),
     ...aboutAmounts(context, draft),
     ...(await aboutReadings(context, draft)),
@@ -26,6 +32,13 @@ export async function questionsBefore(context: Context, draft: AnyDraft): Promis
 /** A question is no error: by that a door tells it from a refusal. */
 function question(code: DeskFindingCode, data: FindingData, { where }: { readonly where: Where }): Finding {
   return deskFinding(code, data, { where, severity: 'know' });
+}
+
+/** Water from nowhere is on nobody's word: it makes what it comes into unfit to be counted on. */
+function unsaidSource(request: LogRequest, draft: AnyDraft): Finding[] {
+  const isFill = request.what === 'fill' || request.what === 'move';
+  if (!isFill || request.from !== undefined || draft.kind !== 'movement') return [];
+  return [question('source-unsaid', { to: draft.body.to }, { where: { field: 'from' } })];
 }
 
 /** The present of a practice book is its last entry: one slip of a day would move all that is shown. */

@@ -270,7 +270,16 @@ export function readCounters(
 function readCounter(context: Context, id: string, text: string): Answer<number | null> {
   if (text.trim() === '-') return yes(null);
   const instrument = context.fold.index.instruments.get(id);
-  return readNumber(text, { field: id, unit: instrument?.unit ?? '' });
+  const read = readNumber(text, { field: id, unit: instrument?.unit ?? '' });
+  if (read.ok || instrument === undefined) return read;
+  // Among nine meters the finding has to name the one that it is about.
+  return {
+    ...read,
+    findings: read.findings.map((finding) => ({
+      ...finding,
+      data: { ...finding.data, meter: instrument.name },
+    })),
+  };
 }
 
 /** A counter's number; its own unit may stand behind it. */

@@ -1,6 +1,6 @@
 // What the making of an entry needs to know: the fold as it stands, and names, amounts and times read against it.
 import { type Fold, isPool } from '../../account/index.ts';
-import { type Amount, type BookPort, entryOf, type KeptEntry } from '../../book/index.ts';
+import { type Amount, type BookPort, entryOf, type KeptEntry, LARGEST_AMOUNT_MG } from '../../book/index.ts';
 import {
   convert,
   type Finding,
@@ -131,15 +131,13 @@ export function readAmount(
   const { value, u95, unit } = read.quantity;
   const factor = mgPerUnit(context, unit, counter);
   const massMg = Math.round(value * factor);
-  if (!Number.isSafeInteger(massMg))
+  if (!(massMg <= LARGEST_AMOUNT_MG)) {
+    const expected = `at most ${LARGEST_AMOUNT_MG / 1_000_000_000} t of water`;
     return no(
       'bad input',
-      deskFinding(
-        'field-needed',
-        { field, received: text.slice(0, 40), expected: 'an amount that fits' },
-        { where: { field } },
-      ),
+      deskFinding('field-needed', { field, received: text.slice(0, 40), expected }, { where: { field } }),
     );
+  }
   const raw = { value, unit, mgPerUnit: factor };
   return yes(u95 === null ? { massMg, raw } : { massMg, raw, uMg: Math.round((u95 * factor) / 2) });
 }

@@ -49,7 +49,7 @@ export async function log(
   if (against.length > 0) return no(problemOf(against), ...against);
   // A yes, and that it has happened, answer every question.
   const isSure = more.sure === true || more.happened !== undefined;
-  const questions = isSure ? [] : await questionsBefore(context, draft);
+  const questions = isSure ? [] : await questionsBefore(context, request, draft);
   const before = positionOf(fold, context.presentMs);
   if (more.dryRun === true) {
     const sheet = await wouldBe(context, draft, before);

@@ -1,5 +1,12 @@
 // From any request to a draft: kind, body, and the circumstances of the moment.
-import { type AnyDraft, amendmentsOf, entryOf, type KeptEntry, kindVersion, readDraft } from '../../book/index.ts';
+import {
+  type AnyDraft,
+  amendmentsOf,
+  entryOf,
+  type KeptEntry,
+  kindVersion,
+  readDraft,
+} from '../../book/index.ts';
 import type { Finding } from '../../ground/units/index.ts';
 import { type Answer, no, yes } from '../answer.ts';
 import { deskFinding } from '../desk-finding.ts';

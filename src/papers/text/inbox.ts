@@ -88,7 +88,8 @@ const previewColumns: readonly Column<TableLine>[] = [
 function saidLine({ what, text, reasons }: TableLine): string {
   if (what === 'known') return saidKnown(text);
   if (what !== 'waits') return text;
-  return reasons.map((reason) => whyOf(reason.text)).join(' ');
+  // A reason that an earlier line has in full stands as a text.
+  return [text, ...reasons.map((reason) => whyOf(reason.text))].filter((part) => part !== '').join(' ');
 }
 
 /** That the line waits stands in the column before. */

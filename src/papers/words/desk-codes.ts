@@ -32,6 +32,8 @@ export type DeskFindingCode =
   | 'field-needed'
   /** A reading above what the store can hold. data: store, massMg, capacityMg, mgPerL */
   | 'reading-over-capacity'
+  /** Asked first: nobody said where the water comes from. data: to */
+  | 'source-unsaid'
   /** Asked first: more than what it comes from holds. data: from, massMg, hasMg, u95Mg, mgPerL */
   | 'more-than-there'
   /** Asked first: one drink of more than a person's day. data: massMg, mostMg, mgPerL */

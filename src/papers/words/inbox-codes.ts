@@ -57,6 +57,10 @@ export type InboxFindingCode =
   | 'cell-too-long'
   /** data: day, other */
   | 'row-days-differ'
+  /** The same as an earlier line of the table: once, or twice. data: line */
+  | 'row-twice'
+  /** The clock of a table of acts is not known; that of the outpost stands in. data: offset */
+  | 'sheet-zone-unsaid'
   /** From a place into itself. data: name */
   | 'row-ends-same'
   /** A sum of the lines above it. data: received */

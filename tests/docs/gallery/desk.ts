@@ -133,6 +133,9 @@ const inputs = {
   'reading-over-capacity': askedSample('reading-over-capacity', 'A reading above what the store can hold.', {
     request: { what: 'weigh', store: 'C-04', amount: '214L' },
   }),
+  'source-unsaid': askedSample('source-unsaid', 'A fill of which nobody said where the water comes from.', {
+    request: { what: 'fill', store: 'C-03', amount: '2L' },
+  }),
   'more-than-there': askedSample('more-than-there', 'More comes out than there is by the book.', {
     request: { what: 'drink', amount: '500L' },
   }),

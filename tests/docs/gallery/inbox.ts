@@ -222,6 +222,16 @@ export const inboxSamples: Samples<InboxFindingCode> = {
     'Day and date of a line disagree.',
     'Date;Day;strokes\n2147-04-02;40;425\n',
   ),
+  'row-twice': bring(
+    'row-twice',
+    'A line of acts says the same as one before it.',
+    'When;What;From;To;Amount\n2147-04-03 10:00;moved;C-02;C-03;1 L\n2147-04-03 10:00;moved;C-02;C-03;1 L\n',
+  ),
+  'sheet-zone-unsaid': bring(
+    'sheet-zone-unsaid',
+    'A table of acts names no clock.',
+    'When;What;From;To;Amount\n2147-04-03 10:00;moved;C-02;C-03;1 L\n',
+  ),
   'row-ends-same': bring(
     'row-ends-same',
     'From a place into itself.',

@@ -342,6 +342,7 @@ const desk: Readonly<Record<DeskFindingCode, readonly FindingData[]>> = {
     { grade: 'drinking', q50: 0, freeL: 0.2, u95L: 0.7 },
     { grade: 'technical', q50: 0.4, freeL: 2, u95L: 2 },
   ],
+  'source-unsaid': [{ to: 'C-03' }],
   'more-than-there': [
     { from: 'dispenser', massMg: litres(500), hasMg: litres(160), u95Mg: litres(3), mgPerL: 997_800 },
   ],

@@ -9,6 +9,13 @@ const nothing = 'Nothing was written.';
 const sure = 'If it is right as it stands: add --yes; it is kept, with its finding.';
 
 export const askFirstWords = {
+  'source-unsaid': (data) =>
+    say(
+      `Nobody said where the water comes from that goes into ${textOf(data, 'to')}: it would be on nobody's word, and ${textOf(data, 'to')} would not be counted on. ${nothing}`,
+      'the store, port or unit that it comes from',
+      'nothing',
+      `Say it: add --from PLACE; from outside of the outpost: --from outside. If nobody knows: add --yes; it is kept as from nowhere.`,
+    ),
   'more-than-there': (data, _where, context) => {
     const has = massOf(data, 'hasMg', context);
     return say(

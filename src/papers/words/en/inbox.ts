@@ -120,6 +120,13 @@ const sheetWords: Pick<Words<InboxFindingCode>, Extract<InboxFindingCode, `sheet
       'times without one',
       `Say which clock: --zone ${textOf(data, 'offset')}, or --zone UTC for the times as they stand.`,
     ),
+  'sheet-zone-unsaid': (data) =>
+    say(
+      `No clock is named in this table: its times are read by the clock of the outpost, UTC${textOf(data, 'offset')}.`,
+      'the clock that the table is written by',
+      'times without one',
+      'If it was written by another clock, name it: --zone +05:30.',
+    ),
 };
 
 const cellWords: Pick<Words<InboxFindingCode>, Extract<InboxFindingCode, `cell-${string}`>> = {
@@ -256,6 +263,13 @@ const rowWords: Pick<Words<InboxFindingCode>, Extract<InboxFindingCode, `row-${s
       'day and date that agree',
       textOf(data, 'day'),
       `Say the day: ${take(data)} --set "day=D${numberOf(data, 'other')}".`,
+    ),
+  'row-twice': (data) =>
+    say(
+      `This line says the same as line ${numberOf(data, 'line')}: one act written twice, or two acts. ${waits}`,
+      'an act that is told once',
+      `line ${numberOf(data, 'line')} again`,
+      `If it happened twice: ${take(data)}. If it was written twice: ${drop(data, 'written twice')}.`,
     ),
   'row-ends-same': (data) =>
     say(

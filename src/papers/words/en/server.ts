@@ -98,13 +98,15 @@ const howAsked: Words<
 const whatIsAsked: Words<
   Extract<ServerFindingCode, `request-${string}` | 'server-crowded' | 'server-failed'>
 > = {
-  'request-field-wrong': (data, where) =>
-    say(
-      `"${field(where)}" in the ${part(data)} is not what this address takes. ${nothing}`,
-      saidWanted(data, 'the request'),
+  'request-field-wrong': (data, where) => {
+    const wanted = saidWanted(data, 'the request');
+    return say(
+      `"${field(where)}" in the ${part(data)} does not fit: ${wanted} is wanted. ${nothing}`,
+      wanted,
       maybeText(data, 'received') ?? 'nothing',
-      described,
-    ),
+      `Give ${wanted}. ${described}`,
+    );
+  },
   'request-field-unknown': (data, where) =>
     say(
       `This address has no "${field(where)}" in its ${part(data)}. ${nothing}`,

@@ -33,6 +33,9 @@ export function saidDates({ dates }: TableSheet): string {
   return dates === null ? '' : `Dates are ${dates === 'day-first' ? 'day first' : 'month first'}.`;
 }
 
+/** In place of a reason that an earlier line of the table has in full. */
+export const sameReason = (line: number): string => `for the same reason as line ${line}`;
+
 /** `24 lines taken: 51 entries added. 2 lines known already. 5 lines wait: waterwright inbox list.` */
 export function saidCounts(sheet: TableSheet): readonly string[] {
   const { taken, entries, known, waiting, settled, saysNothing, dryRun } = sheet;

@@ -17,7 +17,9 @@ function anyOf(names: readonly string[]): string {
 }
 
 function example(data: FindingData): string {
-  const unit = list(data['allowed'])[0] ?? '';
+  const allowed = list(data['allowed']);
+  // What people measure water in, where it is among them.
+  const unit = ['L', 'kg'].find((each) => allowed.includes(each)) ?? allowed[0] ?? '';
   return /^[-+\u2212]?[\d.,]+$/.test(String(data['received'])) ? `${data['received']} ${unit}` : `1 ${unit}`;
 }
 
@@ -25,7 +27,14 @@ const numberForm = 'a decimal number such as 21.4 or 7,5';
 const timeForm = 'now, -15m, -2h, 14:05, D13, D143T14:07, or ISO 8601 such as 2147-04-15T21:00Z';
 
 function sentences(text: string, expected: string, data: FindingData, remedy: string): Sentences {
-  return { text, expected, received: received(data), remedy };
+  const of = data['meter'];
+  // Where one of several meters is meant, its name comes first.
+  return {
+    text: typeof of === 'string' ? `${of}: ${text}` : text,
+    expected,
+    received: received(data),
+    remedy,
+  };
 }
 
 export const unitsWords: Words<UnitsFindingCode> = {
@@ -124,7 +133,7 @@ export const unitsWords: Words<UnitsFindingCode> = {
       `${received(data)} is less than nothing.`,
       'zero or more',
       data,
-      'Enter the amount without a sign; which way it went is said by from and to.',
+      'Enter it without a sign. Which way water went, the places say that it came from and went to.',
     ),
   'doubt-not-positive': (data) =>
     sentences(

@@ -65,8 +65,8 @@ export const qualityWords = {
       times !== null
         ? `on Day ${numberOf(data, 'day')}, in ${counted(times, 'entry', 'entries')}, the last of them ${textOf(data, 'ref')}`
         : data['said'] === true
-        ? `as entry ${textOf(data, 'ref')} says`
-        : `since the counter at entry ${textOf(data, 'ref')} has more than the stores before it gave; nobody entered it`;
+          ? `as entry ${textOf(data, 'ref')} says`
+          : `since the counter at entry ${textOf(data, 'ref')} has more than the stores before it gave; nobody entered it`;
     return say(
       `${bareMassOf(data, 'massMg', context)} came out of the reserve, ${storeOf(where)}, ${how}.`,
       'a reserve that is left alone',
