@@ -21,3 +21,9 @@ export function markOf(item: Pick<DayFormItem, 'low' | 'high' | 'resolution'>, t
   if (read.value < item.low - slack) return 'below';
   return read.value > item.high + slack ? 'above' : 'fine';
 }
+
+/** What was typed, by instrument; a blank says nothing. */
+export function readingsIn(values: Readonly<Record<string, string>>): Readonly<Record<string, string>> {
+  const said = Object.entries(values).map(([instrument, value]) => [instrument, tidyReading(value)] as const);
+  return Object.fromEntries(said.filter(([, value]) => value !== ''));
+}

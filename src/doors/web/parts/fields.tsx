@@ -63,7 +63,7 @@ export function AmountField({
           autoComplete="off"
           inputMode="decimal"
           data-first={field.first || undefined}
-          data-amount
+          data-field="amount"
           onChange={(event) => field.onChange(event.target.value)}
         />
         {units.length === 1 ? (

@@ -9,11 +9,13 @@ interface Told {
   readonly item: DayFormItem;
   readonly first: boolean;
   readonly value: string;
-  readonly onFocus: () => void;
+  readonly onFocus?: () => void;
   readonly onChange: (value: string) => void;
+  /** Without its last value: it is told anew. */
+  readonly bare?: boolean;
 }
 
-export function Meter({ item, first, value, onFocus, onChange }: Told) {
+export function Meter({ item, first, value, onFocus, onChange, bare = false }: Told) {
   const { log } = words();
   const id = `meter-${item.instrument}`;
   const mark = markOf(item, value);
@@ -30,6 +32,7 @@ export function Meter({ item, first, value, onFocus, onChange }: Told) {
         aria-describedby={`${id}-last${said === null ? '' : ` ${id}-mark`}`}
         aria-invalid={mark === 'no number'}
         data-first={first || undefined}
+        data-field={item.instrument}
         onFocus={onFocus}
         onKeyDown={nextOnEnter}
         onChange={(event) => onChange(event.target.value)}
@@ -37,7 +40,7 @@ export function Meter({ item, first, value, onFocus, onChange }: Told) {
       <span className="unit">{unitSign(item.unit)}</span>
       <div className="meter-note xs">
         <p className="soft" id={`${id}-last`}>
-          {item.last === null ? log.noLast : `${log.last} ${digits(item.last)}`}
+          {!bare && (item.last === null ? log.noLast : `${log.last} ${digits(item.last)}`)}
           {item.low !== null && item.high !== null && (
             <>
               ,{' '}

@@ -89,10 +89,9 @@ function Asked({ problem, entering }: { readonly problem: Problem; readonly ente
 function changeIt(problem: Problem, entering: Entering): void {
   const dialog = document.querySelector('dialog[open]');
   const field = problem.findings[0]?.where.field;
-  const asked = field === undefined ? null : document.getElementById(`meter-${field}`);
+  const asked = dialog?.querySelector<HTMLElement>(`[data-field="${CSS.escape(field ?? '')}"]`) ?? null;
   entering.forget();
-  const back = asked ?? dialog?.querySelector<HTMLElement>('[data-amount]') ?? null;
-  (back ?? dialog?.querySelector<HTMLElement>('input') ?? null)?.focus();
+  (asked ?? dialog?.querySelector<HTMLElement>('input') ?? null)?.focus();
 }
 
 /** A rule refuses an intention, never a fact: what each finding leaves open. */

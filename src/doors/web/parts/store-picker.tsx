@@ -47,11 +47,22 @@ interface Told {
   readonly value: string;
   readonly onChange: (store: string) => void;
   readonly first?: boolean;
+  /** The field of the request that it fills. */
+  readonly field?: string;
   /** What is to be known of a store before it is chosen: its content, or the room in it. */
   readonly noteOf?: (store: StoreLine) => string;
 }
 
-export function StorePicker({ label, stores, all, value, onChange, noteOf, first = false }: Told) {
+export function StorePicker({
+  label,
+  stores,
+  all,
+  value,
+  onChange,
+  noteOf,
+  first = false,
+  field = 'store',
+}: Told) {
   const { log } = words();
   const id = useId();
   const [whole, setWhole] = useState(false);
@@ -72,6 +83,7 @@ export function StorePicker({ label, stores, all, value, onChange, noteOf, first
         autoComplete="off"
         spellCheck={false}
         data-first={first || undefined}
+        data-field={field}
         onChange={(event) => onChange(event.target.value)}
         onBlur={() => chosen !== null && onChange(chosen)}
       />

@@ -1,12 +1,15 @@
 // A correction or an undo of a line of the daybook: a new line that points at the old one, with its reason.
 import { type FormEvent, useState } from 'react';
+import type { DayForm } from '../../../desk/index.ts';
 import type { BookLine, BookSheet } from '../../../papers/index.ts';
 import { useSheet } from '../api/cache.ts';
 import { entryName, useEntering } from '../entering.ts';
 import { words } from '../language.ts';
+import { readingsIn } from '../meter-mark.ts';
 import { openSheet } from '../open.ts';
 import { Dialog } from '../parts/dialog.tsx';
 import { AmountField, ReasonField } from '../parts/fields.tsx';
+import { Meter } from '../parts/meter.tsx';
 import { Phrased } from '../parts/phrased.tsx';
 import { Refusal } from '../parts/refusal.tsx';
 import { SaveRow } from '../parts/save-row.tsx';
@@ -23,6 +26,61 @@ function unitsOf({ text }: BookLine): readonly string[] {
 }
 
 export function Correct({ line }: { readonly line: BookLine }) {
+  return line.mayCorrect === 'readings' ? <CorrectReadings line={line} /> : <CorrectAmount line={line} />;
+}
+
+/** A line of meters: only those that were wrong are told anew. */
+function CorrectReadings({ line }: { readonly line: BookLine }) {
+  const { daybook, log } = words();
+  const form = useSheet<DayForm>('/api/day-form');
+  const [values, setValues] = useState<Readonly<Record<string, string>>>({});
+  const [reason, setReason] = useState('');
+  const entering = useEntering();
+  const readings = readingsIn(values);
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    void entering.save({ what: 'correct', entry: entryName(line.ref), readings, reason: reason.trim() });
+  };
+  return (
+    <Dialog title={daybook.correctTitle(line.ref)} wide>
+      <form className="stack" onSubmit={submit}>
+        <Line line={line} />
+        <p className="xs soft">{daybook.correctReadings}</p>
+        <Refusal entering={entering} />
+        <ol className="meters">
+          {(form.data?.items ?? []).map((item, k) => (
+            <Meter
+              key={item.instrument}
+              // What is expected of the next line is not what was expected of this one.
+              item={{ ...item, last: null, low: null, high: null }}
+              bare
+              first={k === 0}
+              value={values[item.instrument] ?? ''}
+              onChange={(value) => setValues({ ...values, [item.instrument]: value })}
+            />
+          ))}
+        </ol>
+        <ReasonField label={daybook.reason} usual={log.correctReasons} value={reason} onChange={setReason} />
+        <UndoInstead line={line} />
+        <SaveRow entering={entering} disabled={Object.keys(readings).length === 0 || reason.trim() === ''} />
+      </form>
+    </Dialog>
+  );
+}
+
+function UndoInstead({ line }: { readonly line: BookLine }) {
+  const { daybook } = words();
+  return (
+    <p>
+      {daybook.correctElse}{' '}
+      <button type="button" className="link" onClick={() => openSheet({ kind: 'undo-line', line })}>
+        {daybook.undoTitle(line.ref)}
+      </button>
+    </p>
+  );
+}
+
+function CorrectAmount({ line }: { readonly line: BookLine }) {
   const { daybook, log } = words();
   const units = unitsOf(line);
   const [value, setValue] = useState('');
@@ -55,12 +113,7 @@ export function Correct({ line }: { readonly line: BookLine }) {
           first
         />
         <ReasonField label={daybook.reason} usual={log.correctReasons} value={reason} onChange={setReason} />
-        <p>
-          {daybook.correctElse}{' '}
-          <button type="button" className="link" onClick={() => openSheet({ kind: 'undo-line', line })}>
-            {daybook.undoTitle(line.ref)}
-          </button>
-        </p>
+        <UndoInstead line={line} />
         <SaveRow entering={entering} disabled={value.trim() === '' || reason.trim() === ''} />
       </form>
     </Dialog>
@@ -70,7 +123,7 @@ export function Correct({ line }: { readonly line: BookLine }) {
 function Line({ line }: { readonly line: BookLine }) {
   return (
     <p>
-      <Phrased text={line.text} />
+      <Phrased text={line.now ?? line.text} />
       <span className="soft">
         , {line.by}, {line.happened}
       </span>

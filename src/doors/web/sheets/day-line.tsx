@@ -6,7 +6,7 @@ import { useSheet } from '../api/cache.ts';
 import { device, remember } from '../device.ts';
 import { type Entering, useEntering } from '../entering.ts';
 import { words } from '../language.ts';
-import { tidyReading } from '../meter-mark.ts';
+import { readingsIn, tidyReading } from '../meter-mark.ts';
 import { Dialog } from '../parts/dialog.tsx';
 import { Keypad } from '../parts/fields.tsx';
 import { Meter, nameOfMeter } from '../parts/meter.tsx';
@@ -126,12 +126,7 @@ async function save(told: {
   readonly at: { readonly at?: string };
 }): Promise<void> {
   const { form, values, entering, at } = told;
-  const readings = Object.fromEntries(
-    Object.entries(values).flatMap(([instrument, value]) => {
-      const tidy = tidyReading(value);
-      return tidy === '' ? [] : [[instrument, tidy]];
-    }),
-  );
+  const readings = readingsIn(values);
   const request = { what: 'day', readings, day: form.day, peopleAboard: form.peopleAboard } as const;
   const done = await entering.save(request, at);
   if (done) remember({ line: null });

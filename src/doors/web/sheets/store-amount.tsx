@@ -58,6 +58,7 @@ export function StoreAmount({ what, named }: { readonly what: What; readonly nam
             value={from}
             onChange={setFrom}
             noteOf={contentOf}
+            field="from"
           />
         )}
         <AmountField

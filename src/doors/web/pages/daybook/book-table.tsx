@@ -6,9 +6,6 @@ import { openSheet } from '../../open.ts';
 import { Phrased } from '../../parts/phrased.tsx';
 import { Table } from '../../parts/table.tsx';
 
-/** Kinds that tell one amount: another amount is a correction. All else is undone and entered anew. */
-const CORRECTED = new Set(['movement', 'push', 'weigh', 'gauge', 'declared-empty', 'declared-full', 'dose']);
-
 /** Kinds that an undo cannot point at, or that have a way of their own. */
 const NOT_UNDONE = new Set(['undo', 'outpost', 'day-close']);
 
@@ -95,7 +92,7 @@ function Acts({ line }: { readonly line: BookLine }) {
   if (NOT_UNDONE.has(line.kind) || line.undoneBy !== null) return null;
   return (
     <span className="acts no-print">
-      {CORRECTED.has(line.kind) && (
+      {line.mayCorrect !== null && (
         <button
           type="button"
           className="b small"

@@ -9,7 +9,7 @@ import { go, hrefOf, isPast, type Place, sheetPath } from '../../place.ts';
 import { dayInSight, dayNumber } from '../day-steps.ts';
 import { BookTable } from './book-table.tsx';
 import { ClosedPaper } from './closed-paper.tsx';
-import { type Sieve, Sieves, sieved } from './sieves.tsx';
+import { longestWord, type Sieve, Sieves, sieved } from './sieves.tsx';
 
 const MOST = 200;
 const EVERY_LINE = 99_999;
@@ -19,6 +19,7 @@ export function Daybook({ place }: { readonly place: Place }) {
   const all = place.item === 'all';
   const [most, setMost] = useState(MOST);
   const [sieve, setSieve] = useState<Sieve>({ text: '', store: '', kind: '' });
+  const find = useSettled(longestWord(sieve.text));
   // Without a day in the address: the day of the last line.
   const newest = useSheet<BookSheet>(day === null && !all ? sheetPath('book', place, { most: '1' }) : null);
   const shownDay = day ?? newest.data?.head.day ?? null;
@@ -27,7 +28,7 @@ export function Daybook({ place }: { readonly place: Place }) {
     ...(sieve.store !== '' && { store: sieve.store }),
     ...(sieve.kind !== '' && { kind: sieve.kind }),
     // Whoever searches means all lines, and not only those that happen to be loaded.
-    most: sieve.text.trim() === '' ? `${most}` : `${EVERY_LINE}`,
+    ...(find === '' ? { most: `${most}` } : { find, most: `${EVERY_LINE}` }),
   };
   const sheet = useSheet<BookSheet>(all || shownDay !== null ? sheetPath('book', place, query) : null);
   // What stood there stays while other lines are on their way: whoever types is not thrown out of the field.
@@ -65,6 +66,18 @@ export function Daybook({ place }: { readonly place: Place }) {
   );
 }
 
+/** The book is asked when somebody stops typing, and not at every letter. */
+function useSettled(text: string): string {
+  const [settled, setSettled] = useState(text);
+  useEffect(() => {
+    const wait = window.setTimeout(() => setSettled(text), SETTLED_MS);
+    return () => window.clearTimeout(wait);
+  }, [text]);
+  return settled;
+}
+
+const SETTLED_MS = 200;
+
 function Lines({
   sheet,
   sieve,
@@ -79,15 +92,15 @@ function Lines({
   const { daybook } = words();
   const lines = sieved(sheet.lines, sieve);
   if (sheet.head.entries <= 1 && sheet.lines.length === 0) return <p className="md">{daybook.emptyBook}</p>;
-  if (lines.length === 0) return <p>{saidNone(sheet.lines.length, day)}</p>;
+  if (lines.length === 0) return <p>{saidNone(sieve.text.trim() === '', day)}</p>;
   const caption = day === null ? daybook.all : daybook.day(day);
   return <BookTable lines={lines} canAct={canAct} caption={caption} />;
 }
 
 /** What holds none: this day, or the whole book. */
-function saidNone(lines: number, day: number | null): string {
+function saidNone(isWhole: boolean, day: number | null): string {
   const { daybook } = words();
-  if (lines === 0) return day === null ? daybook.noneInBook : daybook.none;
+  if (isWhole) return day === null ? daybook.noneInBook : daybook.none;
   return day === null ? daybook.noneFoundInBook : daybook.noneFound;
 }
 

@@ -84,14 +84,24 @@ export function Sieves({
   );
 }
 
-/** Lines that hold every word of the text, in whatever column. */
-export function sieved(lines: readonly BookLine[], { text }: Sieve): readonly BookLine[] {
-  const wanted = text
+function wordsIn(text: string): readonly string[] {
+  return text
     .toLowerCase()
     .split(/\s+/)
     .filter((word) => word !== '');
+}
+
+/** What the whole book is asked for; the other words are looked for in what it gives. */
+export function longestWord(text: string): string {
+  return wordsIn(text).reduce((longest, word) => (word.length > longest.length ? word : longest), '');
+}
+
+/** Lines that hold every word of the text, in whatever column. */
+export function sieved(lines: readonly BookLine[], { text }: Sieve): readonly BookLine[] {
+  const wanted = wordsIn(text);
   return lines.filter((line) => {
-    const whole = [line.ref, line.happened, line.text, line.by, line.note ?? '', line.source ?? '']
+    const { ref, fileRef, id, kind, happened, text: said, now, by, note, source } = line;
+    const whole = [ref, ref.replace(' ', ':'), fileRef, id, kind, happened, said, now, by, note, source]
       .join(' ')
       .replaceAll('\u00A0', ' ')
       .toLowerCase();
