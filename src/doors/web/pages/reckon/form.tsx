@@ -51,8 +51,6 @@ export function FormOf({ form, place, ...told }: Told) {
           <FieldsOf group={rest} form={form} names={names} {...told} />
         </details>
       )}
-      {/* Enter in a field asks at once, without a button in sight. */}
-      <button type="submit" className="hidden" tabIndex={-1} aria-hidden="true" />
     </form>
   );
 }
