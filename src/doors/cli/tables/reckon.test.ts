@@ -1,7 +1,7 @@
 // The flags of a calculator are the inputs that it has, no more and no fewer.
 import { expect, test } from 'vitest';
-import { reckonForms } from '../../../src/desk/index.ts';
-import { RECKON_COMMANDS } from '../../../src/doors/cli/tables/reckon.ts';
+import { reckonForms } from '../../../desk/index.ts';
+import { RECKON_COMMANDS } from './reckon.ts';
 
 /** Flags that are no inputs. */
 const NO_INPUTS = ['explain', 'days'];
