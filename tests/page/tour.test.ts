@@ -121,7 +121,7 @@ describeInBrowser('tours', () => {
     expect(await axeFaults(here.page)).toEqual([]);
     await here.close();
     const silent = practiceBook(46);
-    waterwright(['log', 'drink', '8', '--at', 'D50T10:00', '--book', silent]);
+    waterwright(['log', 'drink', '8', '--at', 'D50T10:00', '--yes', '--book', silent]);
     const there = await visit(browser, silent, { width: 390 });
     const text = (await there.page.textContent('main')) ?? '';
     const [said, headline] = [text.indexOf('No day line since'), text.indexOf('\u00A0days')];
