@@ -30,7 +30,7 @@ describeInBrowser('the inbox', () => {
     expect(waiting).toContain('430 kg = 430.9\u00A0L');
     expect(waiting).toContain('more than that');
     const before = await entries(here);
-    await page.click('text=Settle it');
+    await page.click('.waiting button >> text=Settle it');
     await page.click('.settle >> text="lb"');
     await page.click('text=Try it');
     await page.waitForSelector('text=It would become');

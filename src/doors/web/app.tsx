@@ -6,7 +6,7 @@ import { LogBar } from './frame/log-bar.tsx';
 import { useKeys } from './keys.ts';
 import { words } from './language.ts';
 import { lazily } from './lazily.tsx';
-import { opened } from './open.ts';
+import { type OpenSheet, opened } from './open.ts';
 import { loadPages, Page } from './pages/page.tsx';
 import { Patterns } from './parts/grade.tsx';
 import { UndoStrip } from './parts/undo-strip.tsx';
@@ -49,5 +49,13 @@ export function App() {
 /** Apart from the frame: a dialog that opens or closes draws nothing else anew. */
 function OpenDialog({ place }: { readonly place: Place }) {
   const sheet = opened.use();
-  return sheet === null ? null : <Sheet key={sheet.kind} sheet={sheet} place={place} />;
+  return sheet === null ? null : <Sheet key={keyOf(sheet)} sheet={sheet} place={place} />;
+}
+
+/** Another sheet, and the same sheet about another store, begins anew. */
+function keyOf(sheet: OpenSheet): string {
+  return ['store', 'entryKind', 'entry'].reduce(
+    (key, name) => `${key} ${name in sheet ? String(sheet[name as keyof OpenSheet]) : ''}`,
+    sheet.kind as string,
+  );
 }

@@ -6,6 +6,10 @@ export type OpenSheet =
   | { readonly kind: 'reckoned'; readonly figure: SheetFigure; readonly of: string; readonly text: string }
   | { readonly kind: 'drink' | 'day' | 'say' | 'time' | 'who' | 'keys' | 'device' | 'find' | 'close-day' }
   | { readonly kind: 'fill' | 'weigh' | 'gauge'; readonly store?: string }
+  | { readonly kind: 'hookup' | 'empty' | 'full'; readonly store?: string }
+  /** A kind of entry that has no sheet of its own, field by field. */
+  | { readonly kind: 'told'; readonly entryKind: string; readonly store?: string }
+  | { readonly kind: 'undo-entry'; readonly entry: string }
   | { readonly kind: 'correct' | 'undo-line'; readonly line: BookLine }
   | { readonly kind: 'label'; readonly store: string };
 
@@ -19,13 +23,16 @@ export function closeSheet(): void {
   opened.set(null);
 }
 
-/** What was entered here last: the strip with Undo, and the key u for ten minutes. */
+/** Something that was entered here: the strip with Undo, and the key u for ten minutes. */
 export interface Entered {
   readonly sheet: KeptSheet;
   readonly atMs: number;
 }
 
-export const entered = store<Entered | null>(null);
+/** All that was entered here since the page was opened and not undone here, the last one last. */
+export const entered = store<readonly Entered[]>([]);
+/** The strip about the last of them is in sight until it is closed. */
+export const stripOpen = store<boolean>(false);
 /** A short word for everybody: undone, closed, nothing to undo. */
 export const told = store<string | null>(null);
 /** When something was saved here last, on the clock of this device. */

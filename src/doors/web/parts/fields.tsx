@@ -1,6 +1,5 @@
-// Fields to enter with one finger or by keys alone: an amount with its unit, a time, a reason, a pad of numbers.
-import { type ReactNode, useId, useRef, useState } from 'react';
-import { parseNumber } from '../../../ground/units/index.ts';
+// Fields to enter with one finger or by keys alone: an amount with its unit, a reason, a pad of numbers.
+import { type ReactNode, useId, useRef } from 'react';
 import { words } from '../language.ts';
 
 interface Field {
@@ -64,6 +63,7 @@ export function AmountField({
           autoComplete="off"
           inputMode="decimal"
           data-first={field.first || undefined}
+          data-field="amount"
           onChange={(event) => field.onChange(event.target.value)}
         />
         {units.length === 1 ? (
@@ -116,19 +116,19 @@ export function Keypad({
       <button type="button" className="b" tabIndex={-1} onClick={() => press('0')}>
         0
       </button>
-      {dash ? (
-        <button type="button" className="b" tabIndex={-1} aria-label={log.dash} onClick={() => onChange('-')}>
-          –
-        </button>
-      ) : (
-        <button
-          type="button"
-          className="b"
-          tabIndex={-1}
-          aria-label={log.erase}
-          onClick={() => onChange(value.slice(0, -1))}
-        >
-          ⌫
+      <button
+        type="button"
+        className="b"
+        tabIndex={-1}
+        aria-label={log.erase}
+        onClick={() => onChange(value.slice(0, -1))}
+      >
+        ⌫
+      </button>
+      {dash && (
+        <button type="button" className="b dash-key" tabIndex={-1} onClick={() => onChange('-')}>
+          <span aria-hidden="true">–</span>
+          <span className="dash-word">{log.dash}</span>
         </button>
       )}
     </fieldset>
@@ -168,56 +168,6 @@ export function Choices<T extends string>({
       </div>
     </fieldset>
   );
-}
-
-/** When it happened: now, or so many minutes earlier; for anything else a time is typed. */
-export function WhenField({
-  value,
-  onChange,
-}: {
-  readonly value: string;
-  readonly onChange: (at: string) => void;
-}) {
-  const { log } = words();
-  const [typed, setTyped] = useState(false);
-  const past = minutesIn(value);
-  const step = (by: number) => {
-    const next = Math.max(0, past + by);
-    onChange(next === 0 ? '' : `-${next}m`);
-  };
-  if (typed) return <TextField label={log.when} value={value} onChange={onChange} hint={words().time.hint} />;
-  return (
-    <fieldset className="when">
-      <legend>{log.when}</legend>
-      <div className="flow">
-        <output className="unit">{past === 0 ? log.whenNow : log.earlier(past)}</output>
-        {[5, 15, 60].map((by) => (
-          <button
-            key={by}
-            type="button"
-            className="b small"
-            aria-label={log.earlier(by)}
-            onClick={() => step(by)}
-          >
-            −{by}
-          </button>
-        ))}
-        {past > 0 && (
-          <button type="button" className="b small" onClick={() => onChange('')}>
-            {log.whenNow}
-          </button>
-        )}
-        <button type="button" className="b small" onClick={() => setTyped(true)}>
-          {words().time.field} …
-        </button>
-      </div>
-    </fieldset>
-  );
-}
-
-function minutesIn(at: string): number {
-  const read = parseNumber(/^-(\d+)m$/.exec(at)?.[1] ?? '');
-  return read.ok ? read.value : 0;
 }
 
 /** A reason out of a few usual ones, or in own words. */

@@ -1,17 +1,26 @@
 // A line that needs somebody: the level as sign and word, the cause, what follows, and the first act.
 import { type ReactNode, useId, useState } from 'react';
-import { commandsIn, firstThought, levels, type WordedFinding } from '../../../papers/index.ts';
+import { firstThought, levels, type WordedFinding } from '../../../papers/index.ts';
 import { words } from '../language.ts';
+import { Phrased } from './phrased.tsx';
+import { Remedy } from './remedy.tsx';
 
 export function LevelSign({ severity }: { readonly severity: WordedFinding['severity'] }) {
   const word = levels[severity] || words().finding.error;
   return (
     <span className="level">
-      <svg className="ic" viewBox="0 0 24 24" aria-hidden="true">
-        {sign(severity)}
-      </svg>
+      <Sign severity={severity} />
       <b>{word}</b>
     </span>
+  );
+}
+
+/** The sign alone, where the words beside it say the level. */
+export function Sign({ severity }: { readonly severity: WordedFinding['severity'] }) {
+  return (
+    <svg className="ic" viewBox="0 0 24 24" aria-hidden="true">
+      {sign(severity)}
+    </svg>
   );
 }
 
@@ -46,23 +55,41 @@ export interface NeedLine {
 }
 
 /** The first thought stands; the rest and the remedy open below it. */
-export function FindingLine({ need, act }: { readonly need: NeedLine; readonly act?: ReactNode }) {
+export function FindingLine({
+  need,
+  act,
+  forbids = null,
+}: {
+  readonly need: NeedLine;
+  readonly act?: ReactNode;
+  /** What must not be done meanwhile. */
+  readonly forbids?: string | null;
+}) {
   const { finding, alike } = need;
   const [open, setOpen] = useState(false);
   const id = useId();
   const cause = firstThought(finding.text);
   const rest = finding.text.slice(cause.length).trim();
+  // Of what is to be acted on now, why it is so and what follows stand there at once.
+  const isUrgent = finding.severity === 'act-now' && rest !== '';
   return (
     <li className="need">
       <LevelSign severity={finding.severity} />
       <div className="need-text">
         <p>
           <Phrased text={cause} strong />
+          {isUrgent && (
+            <span className="no-print">
+              {' '}
+              <Phrased text={rest} />
+            </span>
+          )}
+          {forbids !== null && <b> {forbids}</b>}
           {alike > 1 && <span className="soft"> ({words().today.alike(alike)})</span>}
         </p>
         {open && (
           <div id={id} className="need-more">
-            {rest !== '' && (
+            {rest !== '' && !isUrgent && (
               <p>
                 <Phrased text={rest} />
               </p>
@@ -78,7 +105,7 @@ export function FindingLine({ need, act }: { readonly need: NeedLine; readonly a
               </dd>
               <dt>{words().finding.act}</dt>
               <dd>
-                <Remedy text={finding.remedy} />
+                <Remedy text={finding.remedy} store={finding.where.store} />
               </dd>
             </dl>
           </div>
@@ -98,38 +125,4 @@ export function FindingLine({ need, act }: { readonly need: NeedLine; readonly a
       </div>
     </li>
   );
-}
-
-/** Commands of a remedy stand apart in the letters of a terminal. */
-export function Remedy({ text }: { readonly text: string }) {
-  const commands = commandsIn(text);
-  if (commands.length === 0) return <Phrased text={text} />;
-  const parts: ReactNode[] = [];
-  let rest = text;
-  commands.forEach((command) => {
-    const at = rest.indexOf(command);
-    parts.push(rest.slice(0, at), <code key={`${rest.length} ${command}`}>{command}</code>);
-    rest = rest.slice(at + command.length);
-  });
-  return <>{[...parts, rest]}</>;
-}
-
-const quantity =
-  /\u2212?\d[\d.\u202F]*(?:\u00A0±\u00A0\d[\d.\u202F]*)?\u00A0(?:%|mL|L(?:\/d)?|kg|kPa|°C|d|h|min|days?)(?![A-Za-z])/g;
-
-/** A text from the book, with its quantities kept in one piece. It is set as text: nothing in it is markup. */
-export function Phrased({ text, strong = false }: { readonly text: string; readonly strong?: boolean }) {
-  const parts: ReactNode[] = [];
-  let from = 0;
-  for (const match of text.matchAll(quantity)) {
-    parts.push(
-      text.slice(from, match.index),
-      <span key={match.index} className="qty">
-        {match[0]}
-      </span>,
-    );
-    from = match.index + match[0].length;
-  }
-  parts.push(text.slice(from));
-  return strong ? <b>{parts}</b> : parts;
 }

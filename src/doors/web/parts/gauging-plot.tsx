@@ -15,16 +15,22 @@ import { words } from '../language.ts';
 import { Quantity } from './figure.tsx';
 import { Table } from './table.tsx';
 
-const HEIGHT = 200;
 const MARGIN = { top: 12, right: 16, bottom: 30, left: 44 };
+interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+const HEIGHT = 200;
 /** Before it is measured, and where nothing is laid out. */
-const USUAL_WIDTH = 720;
-/** Beside the margin of a sheet of A4. */
-const PAPER_WIDTH = 590;
+const USUAL: Size = { width: 720, height: HEIGHT };
+/** Beside the margin of a sheet of A4, and low, so that the life of a store stands on the same sheet. */
+const ON_PAPER: Size = { width: 590, height: 140 };
 
 export function GaugingPlot({ sheet }: { readonly sheet: StoreSheet }) {
   const ref = useRef<HTMLDivElement>(null);
-  const width = useWidth(ref);
+  const size = useSize(ref);
+  const { width, height } = size;
   const { capacityL, readings, estimates } = sheet.gauging;
   const { stores } = words();
   const days = [...estimates.map(({ day }) => day), sheet.head.day + 1];
@@ -33,7 +39,7 @@ export function GaugingPlot({ sheet }: { readonly sheet: StoreSheet }) {
     .range([MARGIN.left, width - MARGIN.right]);
   const y = scaleLinear()
     .domain(plotRange(sheet.gauging))
-    .range([HEIGHT - MARGIN.bottom, MARGIN.top])
+    .range([height - MARGIN.bottom, MARGIN.top])
     .clamp(true);
   const band = area<EstimatePoint>()
     .x(({ day }) => x(day))
@@ -47,11 +53,11 @@ export function GaugingPlot({ sheet }: { readonly sheet: StoreSheet }) {
       <svg
         className="plot"
         width={width}
-        height={HEIGHT}
+        height={height}
         role="img"
         aria-label={stores.plotLabel(sheet.store.id, readings.length)}
       >
-        <Axes x={x} y={y} width={width} />
+        <Axes x={x} y={y} size={size} />
         <line
           x1={MARGIN.left}
           x2={width - MARGIN.right}
@@ -72,8 +78,9 @@ export function GaugingPlot({ sheet }: { readonly sheet: StoreSheet }) {
 
 type Scale = ScaleLinear<number, number>;
 
-function Axes({ x, y, width }: { readonly x: Scale; readonly y: Scale; readonly width: number }) {
+function Axes({ x, y, size }: { readonly x: Scale; readonly y: Scale; readonly size: Size }) {
   const { today } = words();
+  const { width, height } = size;
   return (
     <>
       {y.ticks(5).map((litres) => (
@@ -84,7 +91,7 @@ function Axes({ x, y, width }: { readonly x: Scale; readonly y: Scale; readonly 
           </text>
         </g>
       ))}
-      <text x={4} y={HEIGHT - 8} className="xs">
+      <text x={4} y={height - 8} className="xs">
         L
       </text>
       {x
@@ -95,11 +102,11 @@ function Axes({ x, y, width }: { readonly x: Scale; readonly y: Scale; readonly 
             <line
               x1={x(day)}
               x2={x(day)}
-              y1={HEIGHT - MARGIN.bottom}
-              y2={HEIGHT - MARGIN.bottom + 5}
+              y1={height - MARGIN.bottom}
+              y2={height - MARGIN.bottom + 5}
               className="thin"
             />
-            <text x={x(day)} y={HEIGHT - 8} textAnchor="middle" className="xs">
+            <text x={x(day)} y={height - 8} textAnchor="middle" className="xs">
               {today.dayWord} {day}
             </text>
           </g>
@@ -129,27 +136,38 @@ function Reading({
   );
 }
 
-/** The width that is there: text in a drawing keeps its size on every screen. */
-function useWidth(ref: { readonly current: HTMLDivElement | null }): number {
-  const [width, setWidth] = useState(USUAL_WIDTH);
+/** The room that is there: text in a drawing keeps its size on every screen. */
+export function useSize(ref: { readonly current: HTMLDivElement | null }): Size {
+  const [size, setSize] = useState(USUAL);
   useLayoutEffect(() => {
     const element = ref.current;
     if (element === null) return;
-    const measure = () => setWidth(Math.max(240, Math.floor(element.clientWidth)));
+    let isPrinting = false;
+    const measure = () => {
+      if (isPrinting) return;
+      setSize({ width: Math.max(240, Math.floor(element.clientWidth)), height: HEIGHT });
+    };
     measure();
     const watch = new ResizeObserver(measure);
     watch.observe(element);
     // Paper is laid out without asking: the drawing has to have its width before.
-    const forPaper = () => flushSync(() => setWidth(PAPER_WIDTH));
+    const forPaper = () => {
+      isPrinting = true;
+      flushSync(() => setSize(ON_PAPER));
+    };
+    const again = () => {
+      isPrinting = false;
+      measure();
+    };
     window.addEventListener('beforeprint', forPaper);
-    window.addEventListener('afterprint', measure);
+    window.addEventListener('afterprint', again);
     return () => {
       watch.disconnect();
       window.removeEventListener('beforeprint', forPaper);
-      window.removeEventListener('afterprint', measure);
+      window.removeEventListener('afterprint', again);
     };
   }, [ref]);
-  return width;
+  return size;
 }
 
 export function GaugingTable({ sheet }: { readonly sheet: StoreSheet }) {

@@ -40,13 +40,29 @@ export function GradeBadge({ grade }: { readonly grade: string | null }) {
   const name = isKnown(grade) ? words().grade.badge(sign, grade) : words().grade.own(grade);
   return (
     <svg className="ic" viewBox="0 0 24 24" role="img" aria-label={name}>
-      <g className="badge">
+      <g className={`badge ${grade === 'waste' ? 'solid' : ''}`}>
         {shape}
         <text x="12" y={y} textAnchor="middle">
           {sign}
         </text>
       </g>
     </svg>
+  );
+}
+
+/** What the marks mean, in a line; on paper too. */
+export function GradeKey({ grades }: { readonly grades: readonly (string | null)[] }) {
+  const { grade: names } = words();
+  const known = Object.keys(shapes);
+  const others = grades.flatMap((grade) => (grade === null || known.includes(grade) ? [] : [grade]));
+  return (
+    <ul className="grade-key xs" aria-label={names.key}>
+      {[...known, ...new Set(others)].map((grade) => (
+        <li key={grade}>
+          <GradeBadge grade={grade} /> {grade}
+        </li>
+      ))}
+    </ul>
   );
 }
 

@@ -43,22 +43,15 @@ export function Reach({ sheet, runs }: { readonly sheet: TodaySheet; readonly ru
   const { today } = words();
   return (
     <div className="reach">
-      <div className="reach-row reach-axis" aria-hidden="true">
-        <span />
-        <svg className="reach-line axis" aria-hidden="true">
-          {visits.map((visit) => (
-            <text
-              key={visit.text}
-              x={`${visit.x}%`}
-              y="16"
-              textAnchor={visit.x > 60 ? 'end' : 'start'}
-              className="xs"
-            >
-              {visit.text}
-            </text>
-          ))}
-        </svg>
-      </div>
+      {namesOf(visits).map((visit) => (
+        <div key={visit.text} className="reach-row reach-axis" aria-hidden="true">
+          <span />
+          <p className="visit-name xs">
+            <svg width={`${visit.x}%`} height="1" aria-hidden="true" />
+            <span>{visit.text}</span>
+          </p>
+        </div>
+      ))}
       {runs.map((run) => (
         <ReachRow key={run.name} run={run} axis={axis} marks={visits.map(({ x }) => x)} />
       ))}
@@ -93,16 +86,38 @@ function part(days: number, axis: Axis): number {
   return (100 * Math.min(days, axis.days)) / axis.days;
 }
 
-function visitMarks(sheet: TodaySheet, axis: Axis): readonly { readonly x: number; readonly text: string }[] {
+interface VisitMark {
+  readonly x: number;
+  readonly text: string;
+}
+
+/** Berthings and departures that are still to come, the next ones first; a day that is past marks nothing. */
+function visitMarks(sheet: TodaySheet, axis: Axis): readonly VisitMark[] {
   const { today } = words();
   return sheet.visits
-    .flatMap(({ visit, berthDay, departDay, aboard }) => {
-      const day = aboard ? departDay : berthDay;
-      if (day === null || day - axis.day > axis.days) return [];
-      const x = part(Math.max(0, day - axis.day), axis);
-      return [{ x, text: `${aboard ? today.leaves(visit) : today.berths(visit)}, ${today.dayWord} ${day}` }];
-    })
-    .slice(0, 1);
+    .flatMap(({ visit, berthDay, departDay, aboard }) => [
+      ...(aboard ? [] : [{ day: berthDay, said: today.berths(visit) }]),
+      ...(departDay === null ? [] : [{ day: departDay, said: today.leaves(visit) }]),
+    ])
+    .filter(({ day }) => day >= axis.day && day - axis.day <= axis.days)
+    .sort((a, b) => a.day - b.day)
+    .slice(0, MOST_MARKS)
+    .map(({ day, said }) => ({
+      x: part(day - axis.day, axis),
+      text: `${said}, ${today.dayWord}\u00A0${day}`,
+    }));
+}
+
+const MOST_MARKS = 2;
+/** In parts of a hundred of the axis: marks that are nearer to each other have one line of names. */
+const NEAR = 30;
+
+function namesOf([first, second]: readonly VisitMark[]): readonly VisitMark[] {
+  if (first === undefined) return [];
+  if (second === undefined) return [first];
+  return second.x - first.x > NEAR
+    ? [first, second]
+    : [{ x: first.x, text: `${first.text} · ${second.text}` }];
 }
 
 function ReachRow({

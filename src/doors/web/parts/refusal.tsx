@@ -1,34 +1,41 @@
-// A refusal: what speaks against it, the way out, and how it is kept all the same when it has already happened.
+// A refusal: what speaks against it, the way out, and how it is kept all the same; or a question that is answered once.
 import { type ReactNode, useState } from 'react';
 import type { WordedFinding } from '../../../papers/index.ts';
 import { useSheet } from '../api/cache.ts';
 import type { Entering, Problem } from '../entering.ts';
 import { words } from '../language.ts';
+import { useTakesFocus } from '../takes-focus.ts';
+import { askedAbout } from './asked.ts';
 import { ReasonField } from './fields.tsx';
-import { Phrased, Remedy } from './finding-line.tsx';
+import { Phrased } from './phrased.tsx';
+import { Remedy } from './remedy.tsx';
 
 export function Refusal({ entering }: { readonly entering: Entering }) {
   const { problem } = entering;
+  const ref = useTakesFocus<HTMLDivElement>(problem);
   if (problem === null) return null;
   const { log, frame } = words();
+  const isAsked = askedAbout(problem);
   return (
-    <div className="refusal" role="alert">
-      {problem.findings.length === 0 && (
-        <p>
-          <b>{log.bad}</b> {problem.status === 0 && frame.noServer}
-        </p>
-      )}
+    <div className="refusal" role="alert" tabIndex={-1} ref={ref}>
+      <p>
+        <b>{isAsked ? log.asked : log.bad}</b> {problem.status === 0 && frame.noServer}
+      </p>
       <ul>
         {problem.findings.map((finding) => (
-          <Said key={`${finding.code} ${finding.text}`} finding={finding} />
+          <Said key={`${finding.code} ${finding.text}`} finding={finding} isAsked={isAsked} />
         ))}
       </ul>
-      <WayOn problem={problem} entering={entering} />
+      {isAsked ? (
+        <Asked problem={problem} entering={entering} />
+      ) : (
+        <WayOn problem={problem} entering={entering} />
+      )}
     </div>
   );
 }
 
-function Said({ finding }: { readonly finding: WordedFinding }) {
+function Said({ finding, isAsked }: { readonly finding: WordedFinding; readonly isAsked: boolean }) {
   const { log, finding: names } = words();
   return (
     <li>
@@ -44,19 +51,47 @@ function Said({ finding }: { readonly finding: WordedFinding }) {
         <dd>
           <Phrased text={finding.received} />
         </dd>
-        <dt>{log.wayOut}</dt>
+        <dt>{isAsked ? names.act : log.wayOut}</dt>
         <dd>
-          <Remedy text={ofThePage(finding.remedy)} />
+          <Remedy text={finding.remedy} store={finding.where.store} flags={false} />
         </dd>
       </dl>
     </li>
   );
 }
 
-/** What a sentence says of flags of the command line has a button of its own here. */
-function ofThePage(remedy: string): string {
-  const sentences = remedy.split(/(?<=\.) (?=[A-Z])/).filter((sentence) => !/ --[a-z]/.test(sentence));
-  return sentences.length === 0 ? remedy : sentences.join(' ');
+/** It may be so: kept when somebody says so, and else typed anew. */
+function Asked({ problem, entering }: { readonly problem: Problem; readonly entering: Entering }) {
+  const { log } = words();
+  return (
+    <div className="stack">
+      <p>{log.askedQuestion}</p>
+      <div className="flow">
+        <button
+          type="button"
+          className="b"
+          disabled={entering.saving}
+          onClick={() =>
+            void entering.save(problem.request, { ...problem.more, sure: true }, problem.second ?? undefined)
+          }
+        >
+          {log.askedKeep}
+        </button>
+        <button type="button" className="b" onClick={() => changeIt(problem, entering)}>
+          {log.askedChange}
+        </button>
+      </div>
+    </div>
+  );
+}
+
+/** Back to the field that the question was about, or to the first one. */
+function changeIt(problem: Problem, entering: Entering): void {
+  const dialog = document.querySelector('dialog[open]');
+  const field = problem.findings[0]?.where.field;
+  const asked = dialog?.querySelector<HTMLElement>(`[data-field="${CSS.escape(field ?? '')}"]`) ?? null;
+  entering.forget();
+  (asked ?? dialog?.querySelector<HTMLElement>('input') ?? null)?.focus();
 }
 
 /** A rule refuses an intention, never a fact: what each finding leaves open. */
@@ -64,7 +99,7 @@ function WayOn({ problem, entering }: { readonly problem: Problem; readonly ente
   const codes = new Set(problem.findings.map(({ code }) => code));
   const { log } = words();
   const again = (more: object, second?: string) =>
-    void entering.save(problem.request, { ...problem.more, ...more }, second);
+    void entering.save(problem.request, { ...problem.more, ...more }, second ?? problem.second ?? undefined);
   if (codes.has('second-needed')) return <Second onChoose={(office) => again({}, office)} />;
   if (codes.has('day-closed')) {
     return (
@@ -101,6 +136,7 @@ function WithReason(told: {
 }) {
   const [isOpen, setOpen] = useState(false);
   const [reason, setReason] = useState('');
+  const ref = useTakesFocus<HTMLDivElement>(isOpen);
   if (!isOpen) {
     return (
       <button type="button" className="b" onClick={() => setOpen(true)}>
@@ -109,7 +145,7 @@ function WithReason(told: {
     );
   }
   return (
-    <div className="stack">
+    <div className="stack" tabIndex={-1} ref={ref}>
       {told.children}
       <ReasonField label={told.why} usual={told.usual} value={reason} onChange={setReason} />
       <button type="button" className="b" disabled={reason.trim() === ''} onClick={() => told.onSave(reason)}>

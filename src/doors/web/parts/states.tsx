@@ -2,7 +2,9 @@
 import { useEffect, useState } from 'react';
 import type { Sheet } from '../api/cache.ts';
 import { words } from '../language.ts';
-import { Phrased, Remedy } from './finding-line.tsx';
+import { useTakesFocus } from '../takes-focus.ts';
+import { Phrased } from './phrased.tsx';
+import { Remedy } from './remedy.tsx';
 import { copyText } from './table.tsx';
 
 /** Nothing for 0.4 s: what is quick would only flicker. */
@@ -20,18 +22,26 @@ export function Working() {
 }
 
 /** What failed, what is safe, what to do: it stands in its own panel and blanks no other. */
-export function Failed({ sheet }: { readonly sheet: Pick<Sheet<unknown>, 'failed' | 'again'> }) {
+export function Failed({
+  sheet,
+  pressed = false,
+}: {
+  readonly sheet: Pick<Sheet<unknown>, 'failed' | 'again'>;
+  /** It answers a press: it comes into sight and takes the focus. */
+  readonly pressed?: boolean;
+}) {
   const { state, frame } = words();
   const { failed, again } = sheet;
   const findings = failed?.findings ?? [];
+  const ref = useTakesFocus<HTMLDivElement>(pressed ? failed : null);
   return (
-    <div className="refusal" role="alert">
+    <div className="refusal" role="alert" tabIndex={-1} ref={ref}>
       <p>
         <b>{findings[0] === undefined ? state.failed : <Phrased text={findings[0].text} />}</b> {state.safe}
       </p>
       {findings.map((finding) => (
         <p key={finding.code}>
-          <Remedy text={finding.remedy} />
+          <Remedy text={finding.remedy} store={finding.where.store} />
         </p>
       ))}
       <div className="flow">

@@ -39,10 +39,14 @@ export function StoreGlyph({ store }: { readonly store: StoreLine }) {
 /** HOLD, CONDITIONAL and NOT RELEASED stand in a double frame: read without any colour. */
 export function Mark({ store }: { readonly store: Pick<StoreLine, 'mark'> }) {
   if (store.mark === '') return null;
+  const forbids = words().stores.marks[store.mark];
   return (
-    <p className={`mark ${store.mark === 'EMPTY' ? 'mild' : ''} ${store.mark === 'HOLD' ? '' : 'long'}`}>
-      {store.mark}
-    </p>
+    <>
+      <p className={`mark ${store.mark === 'EMPTY' ? 'mild' : ''} ${store.mark === 'HOLD' ? '' : 'long'}`}>
+        {store.mark}
+      </p>
+      {forbids !== undefined && <p className="xs forbids no-print">{forbids}</p>}
+    </>
   );
 }
 

@@ -47,9 +47,22 @@ interface Told {
   readonly value: string;
   readonly onChange: (store: string) => void;
   readonly first?: boolean;
+  /** The field of the request that it fills. */
+  readonly field?: string;
+  /** What is to be known of a store before it is chosen: its content, or the room in it. */
+  readonly noteOf?: (store: StoreLine) => string;
 }
 
-export function StorePicker({ label, stores, all, value, onChange, first = false }: Told) {
+export function StorePicker({
+  label,
+  stores,
+  all,
+  value,
+  onChange,
+  noteOf,
+  first = false,
+  field = 'store',
+}: Told) {
   const { log } = words();
   const id = useId();
   const [whole, setWhole] = useState(false);
@@ -70,6 +83,7 @@ export function StorePicker({ label, stores, all, value, onChange, first = false
         autoComplete="off"
         spellCheck={false}
         data-first={first || undefined}
+        data-field={field}
         onChange={(event) => onChange(event.target.value)}
         onBlur={() => chosen !== null && onChange(chosen)}
       />
@@ -84,7 +98,8 @@ export function StorePicker({ label, stores, all, value, onChange, first = false
             onClick={() => onChange(store.id)}
           >
             <GradeBadge grade={store.grade} />
-            &nbsp;{store.id}
+            <span className="nowrap">{store.id}</span>
+            {noteOf !== undefined && <span className="xs soft chip-note">{noteOf(store)}</span>}
           </button>
         ))}
         {!whole && found.length > MOST && (
@@ -93,7 +108,9 @@ export function StorePicker({ label, stores, all, value, onChange, first = false
           </button>
         )}
       </div>
-      {value.trim() !== '' && found.length === 0 && <p role="alert">{log.noStore(value)}</p>}
+      {value.trim() !== '' && chosen === null && found.length === 0 && (
+        <p role="alert">{log.noStore(value)}</p>
+      )}
     </fieldset>
   );
 }

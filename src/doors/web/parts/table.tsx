@@ -25,14 +25,24 @@ interface Told<Row> {
   readonly keyOf: (row: Row) => string;
   readonly className?: string;
   readonly classOf?: (row: Row) => string;
+  /** The heading beside the table says the same already: it is told to voices only. */
+  readonly hideCaption?: boolean;
 }
 
-export function Table<Row>({ caption, columns, rows, keyOf, className = '', classOf }: Told<Row>) {
+export function Table<Row>({
+  caption,
+  columns,
+  rows,
+  keyOf,
+  className = '',
+  classOf,
+  hideCaption = false,
+}: Told<Row>) {
   return (
     <div className="table">
       <table className={className}>
         <caption>
-          <span>{caption}</span>
+          <span className={hideCaption ? 'hidden' : ''}>{caption}</span>
           <button
             type="button"
             className="b small no-print"

@@ -3,11 +3,13 @@ import { formatFigure, roundCoverDays } from '../../../ground/units/index.ts';
 import type { KeptSheet } from '../../../papers/index.ts';
 import { undoLast } from '../entering.ts';
 import { words } from '../language.ts';
-import { entered, told } from '../open.ts';
-import { Phrased } from './finding-line.tsx';
+import { entered, stripOpen, told } from '../open.ts';
+import { Phrased } from './phrased.tsx';
 
 export function UndoStrip() {
-  const last = entered.use();
+  const all = entered.use();
+  const isOpen = stripOpen.use();
+  const last = isOpen ? (all.at(-1) ?? null) : null;
   const word = told.use();
   const { log } = words();
   return (
@@ -27,7 +29,7 @@ export function UndoStrip() {
             <button type="button" className="b" onClick={() => void undoLast()}>
               {log.undoWhat}
             </button>
-            <button type="button" className="b small" onClick={() => entered.set(null)}>
+            <button type="button" className="b small" onClick={() => stripOpen.set(false)}>
               {log.close}
             </button>
           </div>

@@ -28,7 +28,7 @@ export function CloseDay() {
     <Dialog title={daybook.closeTitle(day)}>
       <div className="stack">
         <p>{daybook.closeNote}</p>
-        {failed !== null && <Failed sheet={{ failed, again: () => void sign() }} />}
+        {failed !== null && <Failed pressed sheet={{ failed, again: () => void sign() }} />}
         {daybook.closeChecks.map((check, k) => (
           <label key={check} className="tick">
             <input

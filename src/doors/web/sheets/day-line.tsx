@@ -1,16 +1,19 @@
 // The day line: the outpost's meters one below the other, each with its last value and what is expected.
-import { type FormEvent, type KeyboardEvent, useState } from 'react';
+import { type FormEvent, useState } from 'react';
 import type { DayForm, DayFormItem } from '../../../desk/index.ts';
-import { roundFigure, unitSign } from '../../../ground/units/index.ts';
 import type { SheetHead } from '../../../papers/index.ts';
 import { useSheet } from '../api/cache.ts';
 import { device, remember } from '../device.ts';
 import { type Entering, useEntering } from '../entering.ts';
 import { words } from '../language.ts';
+import { readingsIn, tidyReading } from '../meter-mark.ts';
 import { Dialog } from '../parts/dialog.tsx';
 import { Keypad } from '../parts/fields.tsx';
+import { Meter, nameOfMeter } from '../parts/meter.tsx';
 import { Refusal } from '../parts/refusal.tsx';
+import { SaveRow } from '../parts/save-row.tsx';
 import { Failed, Working } from '../parts/states.tsx';
+import { useTakesFocus } from '../takes-focus.ts';
 
 export function DayLine() {
   const sheet = useSheet<DayForm>('/api/day-form');
@@ -30,11 +33,22 @@ function Form({ form }: { readonly form: DayForm }) {
   const isPractice = useSheet<{ readonly head: SheetHead }>('/api/today').data?.head.practice === true;
   const at = isPractice ? { at: new Date(form.lineAtMs).toISOString() } : {};
   const [current, setCurrent] = useState(form.items[0]?.instrument ?? '');
-  const put = (instrument: string, value: string) =>
+  const [asks, setAsks] = useState(false);
+  const blank = form.items.filter(({ instrument }) => tidyReading(values[instrument] ?? '') === '');
+  const put = (instrument: string, value: string) => {
+    setAsks(false);
     remember({ line: { day: form.day, values: { ...values, [instrument]: value } } });
+  };
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    if (blank.length > 0 && !asks) return setAsks(true);
+    setAsks(false);
+    void save({ form, values, entering, at });
+  };
+  const chosen = form.items.find(({ instrument }) => instrument === current);
   return (
     <Dialog title={log.lineTitle(form.day)} wide>
-      <form className="stack" onSubmit={(event) => void submit(event, { form, values, entering, at })}>
+      <form className="stack" onSubmit={submit}>
         <p className="xs soft">{log.lineNote}</p>
         <Refusal entering={entering} />
         <div className="day-form">
@@ -51,15 +65,19 @@ function Form({ form }: { readonly form: DayForm }) {
             ))}
           </ol>
           <div className="day-pad">
-            <p className="xs">{form.items.find(({ instrument }) => instrument === current)?.name}</p>
-            <Keypad value={values[current] ?? ''} onChange={(value) => put(current, value)} dash />
-            <button
-              type="submit"
-              className="b main"
-              disabled={entering.saving || Object.keys(values).length === 0}
-            >
-              {entering.saving ? log.saving : log.save}
-            </button>
+            {asks && blank.length > 0 ? (
+              <Blank
+                items={blank}
+                onSave={() => void save({ form, values, entering, at })}
+                onBack={() => setAsks(false)}
+              />
+            ) : (
+              <>
+                <p className="xs pad-name">{chosen !== undefined && nameOfMeter(chosen)}</p>
+                <Keypad value={values[current] ?? ''} onChange={(value) => put(current, value)} dash />
+                <SaveRow entering={entering} disabled={blank.length === form.items.length} />
+              </>
+            )}
           </div>
         </div>
       </form>
@@ -67,77 +85,49 @@ function Form({ form }: { readonly form: DayForm }) {
   );
 }
 
-async function submit(
-  event: FormEvent,
-  told: {
-    readonly form: DayForm;
-    readonly values: Readonly<Record<string, string>>;
-    readonly entering: Entering;
-    readonly at: { readonly at?: string };
-  },
-): Promise<void> {
-  event.preventDefault();
-  const { form, values, entering, at } = told;
-  const readings = Object.fromEntries(Object.entries(values).filter(([, value]) => value.trim() !== ''));
-  const request = { what: 'day', readings, day: form.day, peopleAboard: form.peopleAboard } as const;
-  const done = await entering.save(request, at);
-  if (done) remember({ line: null });
-}
-
-interface MeterTold {
-  readonly item: DayFormItem;
-  readonly first: boolean;
-  readonly value: string;
-  readonly onFocus: () => void;
-  readonly onChange: (value: string) => void;
-}
-
-function Meter({ item, first, value, onFocus, onChange }: MeterTold) {
+/** A blank is no dash: whether a meter was forgotten or not read is asked once. */
+function Blank({
+  items,
+  onSave,
+  onBack,
+}: {
+  readonly items: readonly DayFormItem[];
+  readonly onSave: () => void;
+  readonly onBack: () => void;
+}) {
   const { log } = words();
-  const id = `meter-${item.instrument}`;
+  const ref = useTakesFocus<HTMLDivElement>(true);
+  const first = items[0];
+  const back = () => {
+    onBack();
+    if (first !== undefined) document.getElementById(`meter-${first.instrument}`)?.focus();
+  };
   return (
-    <li className="meter">
-      <label htmlFor={id}>{item.name}</label>
-      <input
-        id={id}
-        className="f"
-        inputMode="decimal"
-        autoComplete="off"
-        value={value}
-        aria-describedby={`${id}-last`}
-        data-first={first || undefined}
-        onFocus={onFocus}
-        onKeyDown={nextOnEnter}
-        onChange={(event) => onChange(event.target.value)}
-      />
-      <span className="unit">{unitSign(item.unit)}</span>
-      <span className="xs soft" id={`${id}-last`}>
-        {item.last === null ? log.noLast : `${log.last} ${digits(item.last)}`}
-        {item.low !== null && item.high !== null && (
-          <>
-            ,{' '}
-            <span className="nowrap">
-              {log.expected} {digits(item.low, item.resolution)}–{digits(item.high, item.resolution)}
-            </span>
-          </>
-        )}
-      </span>
-    </li>
+    <div className="stack refusal" role="alert" tabIndex={-1} ref={ref}>
+      <p>
+        <b>{log.blank(items.length)}</b> {items.map(nameOfMeter).join(', ')}.
+      </p>
+      <div className="flow">
+        <button type="button" className="b" onClick={back}>
+          {log.blankBack}
+        </button>
+        <button type="button" className="b" onClick={onSave}>
+          {log.blankSave}
+        </button>
+      </div>
+    </div>
   );
 }
 
-/** Enter goes on to the next field, as Tab does; only the last one saves. */
-function nextOnEnter(event: KeyboardEvent<HTMLInputElement>): void {
-  if (event.key !== 'Enter') return;
-  const fields = [...(event.currentTarget.form?.querySelectorAll<HTMLInputElement>('.meter input') ?? [])];
-  const next = fields[fields.indexOf(event.currentTarget) + 1];
-  if (next === undefined) return;
-  event.preventDefault();
-  next.focus();
-}
-
-/** To the step of the meter, as it will be read off. */
-function digits(value: number, resolution: number | null = null): string {
-  const stepped = resolution === null ? value : Math.round(value / resolution) * resolution;
-  return roundFigure({ value: stepped, u95: resolution === null ? null : resolution * 3.1 }).value;
+async function save(told: {
+  readonly form: DayForm;
+  readonly values: Readonly<Record<string, string>>;
+  readonly entering: Entering;
+  readonly at: { readonly at?: string };
+}): Promise<void> {
+  const { form, values, entering, at } = told;
+  const readings = readingsIn(values);
+  const request = { what: 'day', readings, day: form.day, peopleAboard: form.peopleAboard } as const;
+  const done = await entering.save(request, at);
+  if (done) remember({ line: null });
 }

@@ -5,8 +5,10 @@ import { device, remember } from '../device.ts';
 import { useEntering } from '../entering.ts';
 import { words } from '../language.ts';
 import { Dialog } from '../parts/dialog.tsx';
-import { Choices, TextField, WhenField } from '../parts/fields.tsx';
+import { Choices, TextField } from '../parts/fields.tsx';
 import { Refusal } from '../parts/refusal.tsx';
+import { SaveRow } from '../parts/save-row.tsx';
+import { WhenField } from '../parts/when-field.tsx';
 
 /** Where nothing is learned yet: ours, no source. */
 const USUAL = ['4', '6', '8', '10', '12', '16'];
@@ -79,9 +81,7 @@ export function Drink() {
           ]}
         />
         <WhenField value={at} onChange={setAt} />
-        <button type="submit" className="b main" disabled={entering.saving || amount.trim() === ''}>
-          {entering.saving ? log.saving : log.save}
-        </button>
+        <SaveRow entering={entering} disabled={amount.trim() === ''} />
       </form>
     </Dialog>
   );

@@ -7,6 +7,12 @@ import { Dialog } from '../parts/dialog.tsx';
 import { GradeBadge } from '../parts/grade.tsx';
 import { type Place, sheetPath } from '../place.ts';
 
+/** Whoever reads only the label has to know it too. */
+function LabelMark({ store }: { readonly store: StoreSheet['store'] }) {
+  if (store.mark === '' || store.mark === 'EMPTY') return null;
+  return <span className="label-mark">{store.mark}</span>;
+}
+
 export function Label({ id, place }: { readonly id: string; readonly place: Place }) {
   const { stores, frame } = words();
   const { data } = useSheet<StoreSheet>(sheetPath(`stores/${encodeURIComponent(id)}`, place));
@@ -17,6 +23,7 @@ export function Label({ id, place }: { readonly id: string; readonly place: Plac
           <div className="label">
             <p className="label-name">
               <GradeBadge grade={data.store.grade} /> <b>{data.store.id}</b>
+              <LabelMark store={data.store} />
             </p>
             <p className="label-kind">
               {stores.kinds[data.store.kind] ?? data.store.kind}{' '}

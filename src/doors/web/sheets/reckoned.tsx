@@ -4,7 +4,7 @@ import type { BookLine, BookSheet, SheetFigure } from '../../../papers/index.ts'
 import { useSheet } from '../api/cache.ts';
 import { words } from '../language.ts';
 import { Dialog } from '../parts/dialog.tsx';
-import { Phrased } from '../parts/finding-line.tsx';
+import { Phrased } from '../parts/phrased.tsx';
 import { type Place, sheetPath } from '../place.ts';
 
 /** Entries that are shown; the others are counted. */

@@ -3,13 +3,15 @@ import { lazily } from '../lazily.tsx';
 import type { OpenSheet } from '../open.ts';
 import type { Place } from '../place.ts';
 import { CloseDay } from './close-day.tsx';
-import { Correct, UndoLine } from './correct.tsx';
+import { Correct, UndoEntry, UndoLine } from './correct.tsx';
 import { DayLine } from './day-line.tsx';
 import { DeviceSheet, KeysSheet, Who } from './device-sheets.tsx';
 import { Drink } from './drink.tsx';
+import { KindForm } from './kind-form.tsx';
 import { Label } from './label.tsx';
 import { Reckoned } from './reckoned.tsx';
 import { Say } from './say.tsx';
+import { StoreAct } from './store-act.tsx';
 import { StoreAmount } from './store-amount.tsx';
 import { TimeSheet } from './time-sheet.tsx';
 
@@ -27,6 +29,14 @@ export function Sheet({ sheet, place }: { readonly sheet: OpenSheet; readonly pl
     case 'weigh':
     case 'gauge':
       return <StoreAmount what={sheet.kind} named={sheet.store} />;
+    case 'hookup':
+    case 'empty':
+    case 'full':
+      return <StoreAct what={sheet.kind} named={sheet.store} />;
+    case 'told':
+      return <KindForm kind={sheet.entryKind} store={sheet.store} />;
+    case 'undo-entry':
+      return <UndoEntry entry={sheet.entry} />;
     case 'correct':
       return <Correct line={sheet.line} />;
     case 'undo-line':

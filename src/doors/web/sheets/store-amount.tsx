@@ -1,25 +1,24 @@
-// An amount at a store: a fill, or a weight. Store, digits, save.
+// An amount at a store: a fill, a weight, or what a gauging gave. Store, digits, save.
 import { type FormEvent, useState } from 'react';
-import type { StoreLine, StoresSheet } from '../../../papers/index.ts';
+import { formatFigure } from '../../../ground/units/index.ts';
+import type { ReadingWay, StoreLine, StoresSheet, TodaySheet } from '../../../papers/index.ts';
 import { useSheet } from '../api/cache.ts';
 import { useEntering } from '../entering.ts';
 import { words } from '../language.ts';
 import { Dialog } from '../parts/dialog.tsx';
-import { AmountField, TextField, WhenField } from '../parts/fields.tsx';
+import { AmountField, TextField } from '../parts/fields.tsx';
 import { Refusal } from '../parts/refusal.tsx';
+import { SaveRow } from '../parts/save-row.tsx';
 import { nearestId, StorePicker } from '../parts/store-picker.tsx';
+import { WhenField } from '../parts/when-field.tsx';
 
 const UNITS = { fill: ['L', 'kg'], weigh: ['kg', 'L'], gauge: ['L', 'kg'] } as const;
+type What = keyof typeof UNITS;
 
-export function StoreAmount({
-  what,
-  named,
-}: {
-  readonly what: keyof typeof UNITS;
-  readonly named: string | undefined;
-}) {
+export function StoreAmount({ what, named }: { readonly what: What; readonly named: string | undefined }) {
   const { log } = words();
   const stores = useSheet<StoresSheet>('/api/stores').data?.stores ?? [];
+  const ways = useWays();
   const [store, setStore] = useState(named ?? '');
   const [from, setFrom] = useState('');
   const [amount, setAmount] = useState('');
@@ -27,6 +26,7 @@ export function StoreAmount({
   const [at, setAt] = useState('');
   const [note, setNote] = useState('');
   const entering = useEntering();
+  const offered = offeredFor(what, stores, ways);
   const chosen = nearestId(stores, store) ?? store.trim();
   const submit = (event: FormEvent) => {
     event.preventDefault();
@@ -43,10 +43,11 @@ export function StoreAmount({
         <Refusal entering={entering} />
         <StorePicker
           label={log.store}
-          stores={likely(stores, what)}
+          stores={offered}
           all={stores}
           value={store}
           onChange={setStore}
+          noteOf={what === 'fill' ? roomOf : contentOf}
           first={named === undefined}
         />
         {what === 'fill' && (
@@ -56,10 +57,15 @@ export function StoreAmount({
             all={stores}
             value={from}
             onChange={setFrom}
+            noteOf={contentOf}
+            field="from"
           />
         )}
         <AmountField
           label={{ fill: log.fillAmount, weigh: log.weighAmount, gauge: log.gaugeAmount }[what]}
+          {...(what !== 'fill' && {
+            hint: what === 'weigh' ? log.weighHint : log.gaugeHint(wayOf(ways, chosen)),
+          })}
           value={amount}
           onChange={setAmount}
           unit={unit}
@@ -67,15 +73,9 @@ export function StoreAmount({
           onUnit={setUnit}
           first={named !== undefined}
         />
-        <button
-          type="submit"
-          className="b main"
-          disabled={entering.saving || store.trim() === '' || amount.trim() === ''}
-        >
-          {entering.saving ? log.saving : log.save}
-        </button>
         <WhenField value={at} onChange={setAt} />
         <TextField label={log.note} value={note} onChange={setNote} />
+        <SaveRow entering={entering} disabled={store.trim() === '' || amount.trim() === ''} />
       </form>
     </Dialog>
   );
@@ -87,17 +87,48 @@ export function withUnit(amount: string, unit: string): string {
   return /[A-Za-z]/.test(text) ? text : `${text}${unit}`;
 }
 
-/** A weight is asked of what holds water; a fill goes into what is empty. Both first, the rest behind a button. */
-function likely(stores: readonly StoreLine[], what: keyof typeof UNITS): readonly StoreLine[] {
+type Ways = ReadonlyMap<string, ReadingWay>;
+
+/** How each store is read, as the outpost file says it. */
+function useWays(): Ways {
+  const sheet = useSheet<TodaySheet>('/api/today').data;
+  return new Map(sheet?.readings.map(({ store, way }) => [store, way]));
+}
+
+function wayOf(ways: Ways, store: string): string | null {
+  return ways.get(store) ?? null;
+}
+
+/** A weight is asked of what can be weighed and holds water; a fill goes into what is empty. The likely ones first. */
+function offeredFor(what: What, stores: readonly StoreLine[], ways: Ways): readonly StoreLine[] {
   const place = ({ emptied, port }: StoreLine) =>
     (emptied === (what === 'fill') ? 0 : 2) + (port === null ? 1 : 0);
-  return [...stores]
-    .filter(({ kind }) => kind !== 'vehicleTank' || what !== 'fill')
-    .sort((a, b) => place(a) - place(b));
+  return stores.filter((store) => fits(what, store, ways)).sort((a, b) => place(a) - place(b));
+}
+
+function fits(what: What, { id, kind }: StoreLine, ways: Ways): boolean {
+  const stands = kind === 'tank' || kind === 'vehicleTank' || kind === 'buffer';
+  if (what === 'fill') return kind !== 'vehicleTank';
+  // Where the outpost file names no way of reading at all: what can be lifted off its place can be weighed.
+  if (ways.size === 0) return (what === 'weigh') !== stands;
+  const way = ways.get(id);
+  return way !== undefined && (what === 'weigh') === (way === 'weighing');
 }
 
 function sources(stores: readonly StoreLine[]): readonly StoreLine[] {
   return stores.filter(
     ({ emptied, kind }) => !emptied && (kind === 'vehicleTank' || kind === 'tank' || kind === 'container'),
   );
+}
+
+function contentOf({ volume, mark }: StoreLine): string {
+  const content = formatFigure(volume, { style: 'screen' });
+  return mark === '' ? content : `${content}, ${mark}`;
+}
+
+/** How much still goes in, as surely as the content is known. */
+function roomOf({ volume, capacityL, mark }: StoreLine): string {
+  const value = Math.max(0, capacityL - volume.value);
+  const room = words().log.room(formatFigure({ ...volume, value }, { style: 'screen' }));
+  return mark === '' || mark === 'EMPTY' ? room : `${room}, ${mark}`;
 }

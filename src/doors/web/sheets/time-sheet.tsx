@@ -1,41 +1,76 @@
 // Another time to look at: the page then shows what was known, as the command line does with --at.
-import { type FormEvent, useState } from 'react';
+import { type FormEvent, useId, useRef, useState } from 'react';
 import { words } from '../language.ts';
 import { closeSheet } from '../open.ts';
 import { dayInSight } from '../pages/day-steps.ts';
 import { Dialog } from '../parts/dialog.tsx';
-import { TextField } from '../parts/fields.tsx';
 import { go, isPast, type Place } from '../place.ts';
+import { usePresent } from '../present.ts';
+import { judgeWhen, tidyWhen } from '../when-typed.ts';
 
 export function TimeSheet({ place }: { readonly place: Place }) {
   const { time } = words();
+  const present = usePresent();
   const day = dayInSight.get();
+  const id = useId();
+  const input = useRef<HTMLInputElement>(null);
   const [typed, setTyped] = useState(place.at ?? '');
+  const [wrong, setWrong] = useState<string | null>(null);
   const look = (at: string | null) => {
     closeSheet();
     go({ page: place.page, item: place.page === 'daybook' ? null : place.item, at });
   };
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    look(typed.trim() === '' ? null : typed.trim());
+    const at = tidyWhen(typed, present);
+    if (at === '') return look(null);
+    const judged = judgeWhen(at, present);
+    if (judged === 'fine') return look(at);
+    setWrong(judged === 'unreadable' ? time.unread(typed.trim()) : time.toCome(present.day));
+    input.current?.focus();
   };
   return (
     <Dialog title={time.look}>
       <form className="stack" onSubmit={submit}>
-        <TextField label={time.field} hint={time.hint} value={typed} onChange={setTyped} first />
+        <div className="field">
+          <label htmlFor={id}>{time.field}</label>
+          <input
+            ref={input}
+            id={id}
+            className="f"
+            value={typed}
+            autoComplete="off"
+            spellCheck={false}
+            data-first
+            aria-invalid={wrong !== null}
+            aria-describedby={`${id}-hint`}
+            onChange={(event) => {
+              setTyped(event.target.value);
+              setWrong(null);
+            }}
+          />
+          {wrong !== null && (
+            <p className="off" role="alert">
+              {wrong}
+            </p>
+          )}
+          <p className="xs soft" id={`${id}-hint`}>
+            {time.hint}
+          </p>
+        </div>
         <button type="submit" className="b main">
           {time.show}
         </button>
         <div className="flow">
           {day !== null && (
             <>
-              <button type="button" className="b" onClick={() => look(`D${day - 1}`)}>
+              <button type="button" className="b" disabled={day <= 1} onClick={() => look(`D${day - 1}`)}>
                 {time.back}
               </button>
               <button
                 type="button"
                 className="b"
-                disabled={!isPast(place)}
+                disabled={!isPast(place) || day >= present.day}
                 onClick={() => look(`D${day + 1}`)}
               >
                 {time.on}

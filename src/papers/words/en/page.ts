@@ -1,4 +1,5 @@
 // Table of the English words of the page, by typed keys: another language is another table of the same type.
+import { reckonPage } from './reckon/page.ts';
 
 /** Every key that a language of the page has to have. */
 export type PageWords = typeof pageWords;
@@ -10,7 +11,14 @@ const times = (count: number, one: string, many: string): string =>
 export const pageWords = {
   /** Told to the browser, so that voices and hyphens are right. */
   language: 'en',
-  pages: { today: 'Today', daybook: 'Daybook', stores: 'Stores', inbox: 'Inbox', parts: 'Parts' },
+  pages: {
+    today: 'Today',
+    daybook: 'Daybook',
+    stores: 'Stores',
+    inbox: 'Inbox',
+    reckon: 'Reckon',
+    parts: 'Parts',
+  },
   frame: {
     account: 'water account',
     practice: 'practice',
@@ -40,7 +48,10 @@ export const pageWords = {
     back: 'One day back',
     on: 'One day on',
     field: 'Time',
-    hint: 'D46, D46T14:00, -2d or an ISO time. What was known then is shown, and nothing else.',
+    hint: 'D46, D46 14:00, yesterday 14:00, 14:05, -2d or an ISO time. What was known then is shown, and nothing else.',
+    unread: (typed: string) =>
+      `“${typed}” is no time. It takes a day as D46, a day with its clock as D46 14:00, 14:05, -2d, or 2147-04-15T14:00Z.`,
+    toCome: (day: number) => `That is still to come. The book stands at Day${nbsp}${day}.`,
     show: 'Show',
     past: (stamp: string) => `As it was known on ${stamp}. Nothing can be entered from here.`,
     asOf: (stamp: string) => `As of ${stamp}, by all that is known now. Nothing can be entered from here.`,
@@ -81,6 +92,15 @@ export const pageWords = {
     sinceHead: 'Since you last looked',
     needs: 'Needs you',
     needsCount: (count: number) => times(count, 'line', 'lines'),
+    needsNow: (now: number, day: number, know: number) =>
+      [
+        ...(now === 0 ? [] : [`${times(now, 'line', 'lines')} to act on now`]),
+        ...(day === 0
+          ? []
+          : [now === 0 ? `${times(day, 'line', 'lines')} to act on today` : `${day}${nbsp}today`]),
+        ...(know === 0 ? [] : [`${know}${nbsp}to know`]),
+      ].join(', '),
+    moreOnScreen: (count: number) => `and ${times(count, 'more line', 'more lines')}, on the screen`,
     nothing: 'Nothing needs you.',
     alike: (count: number) => `${count} like this`,
     more: (count: number) => `${count} more`,
@@ -160,6 +180,44 @@ export const pageWords = {
     decideMerge: 'One act, told twice',
     more: 'More',
   },
+  /** What a remedy says on the page, where the command line would name a command. */
+  remedy: {
+    elsewhere: 'This is mended where the program runs; ask whoever looks after it.',
+    below: 'Say it below.',
+    flags: {
+      late: 'say why it comes late',
+      happened: 'say why it happened all the same',
+      yes: 'say that you are sure',
+    },
+    enter: {
+      day: () => 'Enter the day line',
+      drink: () => 'Enter a drink',
+      fill: (store: string | null) => (store === null ? 'Enter a fill' : `Fill ${store}`),
+      weigh: (store: string | null) => (store === null ? 'Weigh it' : `Weigh ${store}`),
+      gauge: (store: string | null) => (store === null ? 'Gauge it' : `Gauge ${store}`),
+      empty: (store: string | null) => (store === null ? 'Enter it as emptied' : `Enter ${store} as emptied`),
+      full: (store: string | null) => (store === null ? 'Enter it as full' : `Enter ${store} as full`),
+      hookup: (store: string | null) =>
+        store === null ? 'Enter what stood on the port' : `Enter where ${store} stood`,
+    },
+    kind: (name: string) => `Enter ${name}`,
+    kindTitle: (name: string) => `${name.charAt(0).toUpperCase()}${name.slice(1)}`,
+    optional: (field: string) => `${field} (may be left out)`,
+    undo: (ref: string) => `Undo ${ref}`,
+    kinds: {
+      sample: 'a sample',
+      result: 'a result of a sample',
+      release: 'a release',
+      downgrade: 'a downgrade',
+      waiver: 'a waiver',
+      hold: 'a hold',
+      note: 'a note',
+      roster: 'who is aboard',
+      'run-start': 'the start of a run',
+      'unit-condition': 'the condition of a unit',
+      'instrument-replaced': 'an instrument replaced',
+    } as Readonly<Record<string, string>>,
+  },
   log: {
     day: 'Day line',
     drink: 'Drink',
@@ -179,12 +237,18 @@ export const pageWords = {
     fromDefault: 'the usual source',
     to: 'To',
     store: 'Store',
-    chooseStore: 'Choose a store or type its number',
+    chooseStore: 'Type its number',
+    room: (litres: string) => `room ${litres}`,
     noStore: (typed: string) => `No store is called ${typed}.`,
     allStores: 'All stores',
     when: 'When',
     whenNow: 'now',
-    earlier: (minutes: number) => `${minutes} min earlier`,
+    earlier: (minutes: number) => `${minutes}${nbsp}min earlier`,
+    earlierAt: (minutes: number, clock: string) => `${minutes}${nbsp}min earlier, ${clock}`,
+    whenHint:
+      'When it happened: 14:05, yesterday 14:05, D60 14:05, 75 min ago, or an ISO time. Empty: now. Clocks are UTC where no other is said.',
+    whenUnread: (typed: string) =>
+      `“${typed}” is no time that can be read. One that can: 14:05, or D60 14:05.`,
     later: (minutes: number) => `${minutes} min later`,
     note: 'Note',
     noteAdd: 'Add a note',
@@ -196,12 +260,25 @@ export const pageWords = {
     fillTitle: 'Fill a store',
     fillAmount: 'Metered in',
     weighTitle: 'Weigh a store',
-    weighAmount: 'Weight of the water',
+    weighAmount: 'Weight of the water alone',
+    weighHint:
+      'Without the container: where a balance shows both, take the empty weight of the container off.',
     gaugeTitle: 'Gauge a store',
     gaugeAmount: 'What the gauging gave',
+    gaugeHint: (way: string | null) =>
+      way === null ? 'The water in it, as it was read.' : `The water in it, by ${way}.`,
     lineTitle: (day: number) => `Day line of Day${nbsp}${day}`,
     lineNote:
       'A dash says that no reading was taken; it is never zero. You may leave and come back: what you typed is kept on this device.',
+    blank: (count: number) => `${times(count, 'meter is', 'meters are')} blank.`,
+    blankBack: 'Fill in',
+    blankSave: 'Not read: save the line',
+    marks: {
+      noReading: 'no reading',
+      noNumber: 'This is no number.',
+      below: (range: string) => `Below what is expected, ${range}: look again.`,
+      above: (range: string) => `Above what is expected, ${range}: look again.`,
+    },
     linePeople: 'People aboard the whole day',
     last: 'last',
     expected: 'expected',
@@ -219,8 +296,23 @@ export const pageWords = {
     undoWhat: 'Undo',
     undoGone: 'Close this line',
     nothingToUndo:
-      'Nothing was entered here in the last ten minutes. Older entries are undone in the Daybook.',
+      'Nothing is left to undo of what was entered on this page in the last ten minutes. Older entries are undone in the Daybook.',
     bad: 'Not saved. Nothing was written.',
+    notSaved: 'Not saved.',
+    asked: 'Not saved yet. Is it so?',
+    askedShort: 'Not saved yet.',
+    askedQuestion: 'Keep it as it is?',
+    askedKeep: 'Keep it',
+    askedChange: 'Change it',
+    actTitles: { hookup: 'Connect a store to a port', empty: 'A store was emptied', full: 'A store is full' },
+    actNotes: {
+      hookup: 'What stood on the port before is taken off it.',
+      empty: 'What cannot be drawn stays in it, as the outpost file says.',
+      full: 'It holds what it holds when full, as the outpost file says.',
+    },
+    port: 'Port',
+    portNow: (port: string, store: string) => `${port} (now ${store})`,
+    flowStopped: 'The flow stopped by itself',
     wayOut: 'The way out',
     happened: 'It has already happened',
     happenedWhy: 'Why it happened all the same',
@@ -234,6 +326,8 @@ export const pageWords = {
     secondNote: 'Without codes the entry says for ever: declared, not verified.',
     secondSave: (office: string) => `Second: ${office}`,
     reasons: ['miscount', 'wrong store', 'wrong time', 'read again'] as readonly string[],
+    /** A correction tells another amount; another store or time is an undo and a new entry. */
+    correctReasons: ['miscount', 'misread', 'wrong unit', 'read again'] as readonly string[],
     lateReasons: ['noted on paper', 'told later', 'from another log'] as readonly string[],
     happenedReasons: ['urgent need', 'the rule was not known', 'order of the chief'] as readonly string[],
     otherReason: 'Another reason',
@@ -244,7 +338,8 @@ export const pageWords = {
     back: 'Day back',
     on: 'Day on',
     all: 'All days',
-    find: 'Find in these lines',
+    findIn: (day: number) => `Find in the lines of Day${nbsp}${day}`,
+    findInBook: 'Find in all lines of the book',
     store: 'Store',
     kind: 'Kind',
     anyStore: 'every store',
@@ -264,7 +359,9 @@ export const pageWords = {
     entered: (stamp: string) => `entered ${stamp}`,
     copied: (source: string) => `from: ${source}`,
     none: 'Nothing was entered on this day.',
-    noneFound: 'No line of this day holds that.',
+    noneFound: 'No line of this day holds that. All days are searched under All days.',
+    noneFoundInBook: 'No line of the book holds that.',
+    noneInBook: 'No line of the book is of that kind and store.',
     emptyBook: 'The book is empty. First entry: count what is on board, the opening stock.',
     more: 'There are older lines.',
     showMore: 'Show more',
@@ -287,6 +384,8 @@ export const pageWords = {
     correctTitle: (ref: string) => `Correct ${ref}`,
     correctValue: 'New value',
     correctNote: 'The first line stays readable. The correction is a line of its own and points at it.',
+    correctReadings: 'Only the meters that were wrong are told anew; the others stay as they were read.',
+    correctElse: 'Another store or another time is no correction: undo the line, and enter it anew.',
     reason: 'Reason',
     undoTitle: (ref: string) => `Undo ${ref}`,
     undoNote: 'Nothing is erased: a line is added that takes this one back.',
@@ -321,6 +420,13 @@ export const pageWords = {
     weigh: 'Weigh it',
     gauge: 'Gauge it',
     fill: 'Fill it',
+    marks: {
+      HOLD: 'do not use',
+      CONDITIONAL: 'do not drink: emergency only',
+      'NOT RELEASED': 'do not drink yet',
+    } as Readonly<Record<string, string>>,
+    forbids: { held: 'Do not use.', conditional: 'Do not drink: emergency only.' },
+    acts: { hookup: 'Connect it', empty: 'It is empty', full: 'It is full' },
     label: 'Print its label',
     labelTitle: 'Label of 60 × 40 mm',
     labelLines: ['filled', 'from', 'grade', 'by'] as readonly string[],
@@ -413,6 +519,7 @@ export const pageWords = {
     taken: (ref: string) => `Taken: ${ref}`,
     dropped: (ref: string) => `Dropped: ${ref}. It stays readable.`,
   },
+  reckon: reckonPage,
   parts: {
     note: 'Every drawn thing on one sheet, for checks in grey, dim and print.',
     stave: 'Stave',
@@ -442,6 +549,7 @@ export const pageWords = {
     small: 'Small',
   },
   grade: {
+    key: 'What the marks of the grades mean',
     unknown: 'grade not known',
     badge: (rank: string, name: string) => `grade ${rank}, ${name}`,
     own: (name: string) => `grade of this outpost: ${name}`,
@@ -497,6 +605,7 @@ export const pageWords = {
       daybook: 'g, then d',
       stores: 'g, then s',
       inbox: 'g, then i',
+      reckon: 'g, then k',
       line: 'n, then l',
       drink: 'n, then d',
       fill: 'n, then f',

@@ -3,7 +3,7 @@ import type { ReactNode } from 'react';
 import type { BookLine } from '../../../../papers/index.ts';
 import { words } from '../../language.ts';
 import { openSheet } from '../../open.ts';
-import { Phrased } from '../../parts/finding-line.tsx';
+import { Phrased } from '../../parts/phrased.tsx';
 import { Table } from '../../parts/table.tsx';
 
 /** Kinds that an undo cannot point at, or that have a way of their own. */
@@ -92,14 +92,16 @@ function Acts({ line }: { readonly line: BookLine }) {
   if (NOT_UNDONE.has(line.kind) || line.undoneBy !== null) return null;
   return (
     <span className="acts no-print">
-      <button
-        type="button"
-        className="b small"
-        aria-label={`${daybook.correct} ${line.ref}`}
-        onClick={() => openSheet({ kind: 'correct', line })}
-      >
-        {daybook.correct}
-      </button>
+      {line.mayCorrect !== null && (
+        <button
+          type="button"
+          className="b small"
+          aria-label={`${daybook.correct} ${line.ref}`}
+          onClick={() => openSheet({ kind: 'correct', line })}
+        >
+          {daybook.correct}
+        </button>
+      )}
       <button
         type="button"
         className="b small"

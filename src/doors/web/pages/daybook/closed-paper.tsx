@@ -2,7 +2,7 @@
 import type { BookSheet, SheetHead } from '../../../../papers/index.ts';
 import { useSheet } from '../../api/cache.ts';
 import { words } from '../../language.ts';
-import { Phrased } from '../../parts/finding-line.tsx';
+import { Phrased } from '../../parts/phrased.tsx';
 import { type Place, sheetPath } from '../../place.ts';
 
 export function ClosedPaper({

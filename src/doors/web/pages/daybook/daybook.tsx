@@ -1,5 +1,5 @@
 // The daybook: what was said, line by line; found, corrected, undone, closed; nothing is ever erased.
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { BookSheet } from '../../../../papers/index.ts';
 import { useSheet } from '../../api/cache.ts';
 import { words } from '../../language.ts';
@@ -9,15 +9,17 @@ import { go, hrefOf, isPast, type Place, sheetPath } from '../../place.ts';
 import { dayInSight, dayNumber } from '../day-steps.ts';
 import { BookTable } from './book-table.tsx';
 import { ClosedPaper } from './closed-paper.tsx';
-import { type Sieve, Sieves, sieved } from './sieves.tsx';
+import { longestWord, type Sieve, Sieves, sieved } from './sieves.tsx';
 
 const MOST = 200;
+const EVERY_LINE = 99_999;
 
 export function Daybook({ place }: { readonly place: Place }) {
   const day = dayNumber(place.item);
   const all = place.item === 'all';
   const [most, setMost] = useState(MOST);
   const [sieve, setSieve] = useState<Sieve>({ text: '', store: '', kind: '' });
+  const find = useSettled(longestWord(sieve.text));
   // Without a day in the address: the day of the last line.
   const newest = useSheet<BookSheet>(day === null && !all ? sheetPath('book', place, { most: '1' }) : null);
   const shownDay = day ?? newest.data?.head.day ?? null;
@@ -25,12 +27,18 @@ export function Daybook({ place }: { readonly place: Place }) {
     ...(all ? {} : { day: `D${shownDay ?? 0}` }),
     ...(sieve.store !== '' && { store: sieve.store }),
     ...(sieve.kind !== '' && { kind: sieve.kind }),
-    most: `${most}`,
+    // Whoever searches means all lines, and not only those that happen to be loaded.
+    ...(find === '' ? { most: `${most}` } : { find, most: `${EVERY_LINE}` }),
   };
   const sheet = useSheet<BookSheet>(all || shownDay !== null ? sheetPath('book', place, query) : null);
-  const { data } = sheet;
+  // What stood there stays while other lines are on their way: whoever types is not thrown out of the field.
+  const last = useRef<BookSheet>(undefined);
+  const data = sheet.data ?? (sheet.failed === null ? last.current : undefined);
   useEffect(() => {
     if (data !== undefined) document.title = words().frame.title(words().pages.daybook, data.head.outpost);
+  }, [data]);
+  useEffect(() => {
+    last.current = data;
   }, [data]);
   useEffect(() => dayInSight.set(shownDay), [shownDay]);
   const failed = sheet.failed ?? newest.failed;
@@ -43,7 +51,7 @@ export function Daybook({ place }: { readonly place: Place }) {
   return (
     <div data-ready="daybook">
       <Title place={place} day={all ? null : shownDay} head={data.head} />
-      <Sieves sieve={sieve} onChange={setSieve} place={place} />
+      <Sieves sieve={sieve} onChange={setSieve} place={place} day={all ? null : shownDay} />
       {shownDay !== null && !all && <ClosedPaper place={place} day={shownDay} head={data.head} />}
       <Lines sheet={data} sieve={sieve} day={all ? null : shownDay} canAct={!isPast(place)} />
       {data.more && (
@@ -57,6 +65,18 @@ export function Daybook({ place }: { readonly place: Place }) {
     </div>
   );
 }
+
+/** The book is asked when somebody stops typing, and not at every letter. */
+function useSettled(text: string): string {
+  const [settled, setSettled] = useState(text);
+  useEffect(() => {
+    const wait = window.setTimeout(() => setSettled(text), SETTLED_MS);
+    return () => window.clearTimeout(wait);
+  }, [text]);
+  return settled;
+}
+
+const SETTLED_MS = 200;
 
 function Lines({
   sheet,
@@ -72,9 +92,16 @@ function Lines({
   const { daybook } = words();
   const lines = sieved(sheet.lines, sieve);
   if (sheet.head.entries <= 1 && sheet.lines.length === 0) return <p className="md">{daybook.emptyBook}</p>;
-  if (lines.length === 0) return <p>{sheet.lines.length === 0 ? daybook.none : daybook.noneFound}</p>;
+  if (lines.length === 0) return <p>{saidNone(sieve.text.trim() === '', day)}</p>;
   const caption = day === null ? daybook.all : daybook.day(day);
   return <BookTable lines={lines} canAct={canAct} caption={caption} />;
+}
+
+/** What holds none: this day, or the whole book. */
+function saidNone(isWhole: boolean, day: number | null): string {
+  const { daybook } = words();
+  if (isWhole) return day === null ? daybook.noneInBook : daybook.none;
+  return day === null ? daybook.noneFoundInBook : daybook.noneFound;
 }
 
 function Title({

@@ -33,17 +33,20 @@ export function Sieves({
   sieve,
   onChange,
   place,
+  day,
 }: {
   readonly sieve: Sieve;
   readonly onChange: (sieve: Sieve) => void;
   readonly place: Place;
+  /** Null: all days. */
+  readonly day: number | null;
 }) {
   const { daybook } = words();
   const stores = useSheet<StoresSheet>(sheetPath('stores', place));
   return (
     <search className="sieves no-print">
       <label>
-        <span>{daybook.find}</span>
+        <span>{day === null ? daybook.findInBook : daybook.findIn(day)}</span>
         <input
           className="f"
           type="search"
@@ -81,14 +84,24 @@ export function Sieves({
   );
 }
 
-/** Lines that hold every word of the text, in whatever column. */
-export function sieved(lines: readonly BookLine[], { text }: Sieve): readonly BookLine[] {
-  const wanted = text
+function wordsIn(text: string): readonly string[] {
+  return text
     .toLowerCase()
     .split(/\s+/)
     .filter((word) => word !== '');
+}
+
+/** What the whole book is asked for; the other words are looked for in what it gives. */
+export function longestWord(text: string): string {
+  return wordsIn(text).reduce((longest, word) => (word.length > longest.length ? word : longest), '');
+}
+
+/** Lines that hold every word of the text, in whatever column. */
+export function sieved(lines: readonly BookLine[], { text }: Sieve): readonly BookLine[] {
+  const wanted = wordsIn(text);
   return lines.filter((line) => {
-    const whole = [line.ref, line.happened, line.text, line.by, line.note ?? '', line.source ?? '']
+    const { ref, fileRef, id, kind, happened, text: said, now, by, note, source } = line;
+    const whole = [ref, ref.replace(' ', ':'), fileRef, id, kind, happened, said, now, by, note, source]
       .join(' ')
       .replaceAll('\u00A0', ' ')
       .toLowerCase();

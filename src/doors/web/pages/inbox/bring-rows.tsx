@@ -7,7 +7,8 @@ import { device } from '../../device.ts';
 import { words } from '../../language.ts';
 import { told } from '../../open.ts';
 import { Choices, TextField } from '../../parts/fields.tsx';
-import { Phrased, Remedy } from '../../parts/finding-line.tsx';
+import { Phrased } from '../../parts/phrased.tsx';
+import { Remedy } from '../../parts/remedy.tsx';
 import { Failed } from '../../parts/states.tsx';
 import { Table } from '../../parts/table.tsx';
 
@@ -63,7 +64,7 @@ function Rows({ onDone }: { readonly onDone: () => void }) {
       <Source brought={brought} onChange={setBrought} />
       <TextField label={inbox.late} value={late} onChange={setLate} />
       <Declare said={said} onChange={change} />
-      {failed !== null && <Failed sheet={{ failed, again: () => void ask(true) }} />}
+      {failed !== null && <Failed pressed sheet={{ failed, again: () => void ask(true) }} />}
       <div className="flow">
         <button type="submit" className="b" disabled={busy || isNothing(brought)}>
           {busy ? inbox.working : inbox.look}

@@ -15,7 +15,8 @@ import { entryName } from '../../entering.ts';
 import { words } from '../../language.ts';
 import { told } from '../../open.ts';
 import { Choices, ReasonField, TextField } from '../../parts/fields.tsx';
-import { Phrased, Remedy } from '../../parts/finding-line.tsx';
+import { Phrased } from '../../parts/phrased.tsx';
+import { Remedy } from '../../parts/remedy.tsx';
 import { Failed } from '../../parts/states.tsx';
 
 export function WaitingLine({ line }: { readonly line: InboxLine }) {
@@ -162,7 +163,7 @@ function Settle({ line }: { readonly line: InboxLine }) {
           ))}
         </div>
       </fieldset>
-      {failed !== null && <Failed sheet={{ failed, again: () => void ask(true) }} />}
+      {failed !== null && <Failed pressed sheet={{ failed, again: () => void ask(true) }} />}
       {tried !== null && <WouldBecome sheet={tried} />}
       <button type="submit" className={tried === null ? 'b' : 'b main'}>
         {tried === null ? inbox.try : inbox.take}
@@ -220,7 +221,7 @@ function Drop({ line }: { readonly line: InboxLine }) {
   return (
     <div className="stack settle">
       <ReasonField label={inbox.dropWhy} usual={inbox.dropReasons} value={reason} onChange={setReason} />
-      {failed !== null && <Failed sheet={{ failed, again: () => void drop() }} />}
+      {failed !== null && <Failed pressed sheet={{ failed, again: () => void drop() }} />}
       <button type="button" className="b" disabled={reason.trim() === ''} onClick={() => void drop()}>
         {inbox.drop}
       </button>

@@ -7,9 +7,10 @@ import { words } from '../../language.ts';
 import { openSheet } from '../../open.ts';
 import { FamilyTable, FamilyTree } from '../../parts/family-tree.tsx';
 import { Quantity } from '../../parts/figure.tsx';
-import { FindingLine, Phrased } from '../../parts/finding-line.tsx';
+import { FindingLine } from '../../parts/finding-line.tsx';
 import { GaugingPlot, GaugingTable } from '../../parts/gauging-plot.tsx';
 import { GradeBadge } from '../../parts/grade.tsx';
+import { Phrased } from '../../parts/phrased.tsx';
 import { Silhouette } from '../../parts/silhouette.tsx';
 import { FailedView, Working } from '../../parts/states.tsx';
 import { Stave } from '../../parts/stave.tsx';
@@ -148,6 +149,16 @@ function Answer({ sheet, place }: { readonly sheet: StoreSheet; readonly place: 
               >
                 {stores.fill}
               </button>
+              {ACTS.map((act) => (
+                <button
+                  key={act}
+                  type="button"
+                  className="b"
+                  onClick={() => openSheet({ kind: act, store: store.id })}
+                >
+                  {stores.acts[act]}
+                </button>
+              ))}
               <button
                 type="button"
                 className="b small"
@@ -174,6 +185,9 @@ function Answer({ sheet, place }: { readonly sheet: StoreSheet; readonly place: 
     </section>
   );
 }
+
+/** What is done to a store without an amount. */
+const ACTS = ['hookup', 'empty', 'full'] as const;
 
 function Facts({ sheet }: { readonly sheet: StoreSheet }) {
   const { stores } = words();
@@ -231,6 +245,7 @@ function History({ sheet }: { readonly sheet: StoreSheet }) {
     <>
       <Table
         caption={stores.history}
+        hideCaption
         className="history-table"
         rows={[...sheet.history].reverse()}
         keyOf={({ id }) => id}

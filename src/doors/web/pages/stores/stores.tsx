@@ -3,6 +3,7 @@ import { useEffect, useState } from 'react';
 import type { StoreLine, StoresSheet } from '../../../../papers/index.ts';
 import { useSheet } from '../../api/cache.ts';
 import { words } from '../../language.ts';
+import { GradeKey } from '../../parts/grade.tsx';
 import { FailedView, Working } from '../../parts/states.tsx';
 import { StoreGlyph } from '../../parts/store-glyph.tsx';
 import { Twin } from '../../parts/table.tsx';
@@ -23,11 +24,12 @@ export function Stores({ place }: { readonly place: Place }) {
   }, [data]);
   if (data === undefined)
     return sheet.failed === null ? <Working /> : <FailedView name={words().pages.stores} sheet={sheet} />;
-  const shown = data.stores.filter((store) => passes(store, sieve));
+  const shown = inSeries(data.stores).filter((store) => passes(store, sieve));
   return (
     <div data-ready="stores">
       <div className="title">
         <h1>{words().pages.stores}</h1>
+        <GradeKey grades={data.stores.map(({ grade }) => grade)} />
       </div>
       {data.stores.length === 0 ? (
         <p className="md">{words().today.empty}</p>
@@ -51,6 +53,16 @@ export function Stores({ place }: { readonly place: Place }) {
       )}
     </div>
   );
+}
+
+/** Stores that are numbered on stand together, also those that came later: C-17 behind C-16. */
+function inSeries(stores: readonly StoreLine[]): readonly StoreLine[] {
+  const series = [...new Set(stores.map(({ id }) => seriesOfId(id)))];
+  return [...stores].sort((a, b) => series.indexOf(seriesOfId(a.id)) - series.indexOf(seriesOfId(b.id)));
+}
+
+function seriesOfId(id: string): string {
+  return id.replace(/\d+$/, '');
 }
 
 function passes(store: StoreLine, sieve: Sieve): boolean {

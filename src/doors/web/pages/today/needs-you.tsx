@@ -1,9 +1,9 @@
 // What needs somebody: the gravest first, those alike together; a button that leads to the store or does the first act.
 import { useState } from 'react';
-import { needsOf, type WordedFinding } from '../../../../papers/index.ts';
+import { needsOf, type StoreLine, type WordedFinding } from '../../../../papers/index.ts';
 import { enter } from '../../entering.ts';
 import { words } from '../../language.ts';
-import { FindingLine } from '../../parts/finding-line.tsx';
+import { FindingLine, Sign } from '../../parts/finding-line.tsx';
 import { hrefOf, isPast, type Place } from '../../place.ts';
 
 /** More than these are not read on a first view; they open on request. */
@@ -11,9 +11,11 @@ const MOST = 5;
 
 export function NeedsYou({
   findings,
+  stores,
   place,
 }: {
   readonly findings: readonly WordedFinding[];
+  readonly stores: readonly StoreLine[];
   readonly place: Place;
 }) {
   const { today } = words();
@@ -23,7 +25,9 @@ export function NeedsYou({
   return (
     <section className="row">
       <div className="margin">
-        <h2>{today.needs}</h2>
+        <h2 id={NEEDS} tabIndex={-1}>
+          {today.needs}
+        </h2>
         {needs.length > 0 && <p className="xs">{today.needsCount(needs.length)}</p>}
       </div>
       <div>
@@ -33,6 +37,7 @@ export function NeedsYou({
             <FindingLine
               key={`${need.finding.code} ${need.finding.text}`}
               need={need}
+              forbids={forbidden(need.finding, stores)}
               act={<FirstAct finding={need.finding} place={place} />}
             />
           ))}
@@ -42,9 +47,47 @@ export function NeedsYou({
             {all ? today.fewer : today.more(needs.length - MOST)}
           </button>
         )}
+        {needs.length > shown.length && (
+          <p className="xs print-only">{today.moreOnScreen(needs.length - shown.length)}</p>
+        )}
       </div>
     </section>
   );
+}
+
+const NEEDS = 'needs-you';
+
+/** Said on the first screen: how many lines need somebody, and the way to them. */
+export function NeedsStrip({ findings }: { readonly findings: readonly WordedFinding[] }) {
+  const { today } = words();
+  const needs = needsOf(findings);
+  const [gravest] = needs;
+  if (gravest === undefined) return null;
+  const counted = (severity: WordedFinding['severity']) =>
+    needs.filter(({ finding }) => finding.severity === severity).length;
+  const toNeeds = () => {
+    const head = document.getElementById(NEEDS);
+    head?.scrollIntoView({ block: 'start' });
+    head?.focus({ preventScroll: true });
+  };
+  return (
+    <div className="needs-strip no-print">
+      <Sign severity={gravest.finding.severity} />
+      <button type="button" className="link" onClick={toNeeds}>
+        {today.needsNow(counted('act-now'), counted('act-today'), counted('know'))}
+      </button>
+    </div>
+  );
+}
+
+/** Findings that tell of a hold or of a condition: their line says what must not be done as well. */
+const OF_A_HOLD: ReadonlySet<string> = new Set(['hold-open', 'conditional-reserve']);
+
+function forbidden({ code }: WordedFinding, stores: readonly StoreLine[]): string | null {
+  if (!OF_A_HOLD.has(code)) return null;
+  const { forbids } = words().stores;
+  if (code === 'hold-open') return stores.some(({ held }) => held) ? forbids.held : null;
+  return stores.some(({ conditional }) => conditional) ? forbids.conditional : null;
 }
 
 /** What the page can do of the first act; the rest stands in the remedy. */

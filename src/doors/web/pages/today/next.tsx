@@ -2,7 +2,7 @@
 import { type TodaySheet, worthDoing, worthText } from '../../../../papers/index.ts';
 import { words } from '../../language.ts';
 import { openSheet } from '../../open.ts';
-import { Phrased } from '../../parts/finding-line.tsx';
+import { Phrased } from '../../parts/phrased.tsx';
 
 export function Next({ sheet }: { readonly sheet: TodaySheet }) {
   const { today } = words();
@@ -52,11 +52,13 @@ export function WorthReading({
           const text = worthText(worth, { style: 'screen', units: 'L', width: 80, colour: false });
           return (
             <li key={`${worth.store} ${worth.way}`}>
-              {canEnter && worth.way === 'weighing' ? (
+              {canEnter ? (
                 <button
                   type="button"
                   className="b worth"
-                  onClick={() => openSheet({ kind: 'weigh', store: worth.store })}
+                  onClick={() =>
+                    openSheet({ kind: worth.way === 'weighing' ? 'weigh' : 'gauge', store: worth.store })
+                  }
                 >
                   <span>
                     <Phrased text={text} />

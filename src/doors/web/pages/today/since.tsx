@@ -5,7 +5,8 @@ import { useSheet } from '../../api/cache.ts';
 import { device, remember } from '../../device.ts';
 import { words } from '../../language.ts';
 import { Quantity } from '../../parts/figure.tsx';
-import { LevelSign, Phrased } from '../../parts/finding-line.tsx';
+import { LevelSign } from '../../parts/finding-line.tsx';
+import { Phrased } from '../../parts/phrased.tsx';
 import { Failed } from '../../parts/states.tsx';
 
 export function Since({ at }: { readonly at: string }) {

@@ -4,12 +4,13 @@ import type { TodaySheet } from '../../../../papers/index.ts';
 import { useSheet } from '../../api/cache.ts';
 import { words } from '../../language.ts';
 import { openSheet } from '../../open.ts';
-import { LevelSign, Phrased } from '../../parts/finding-line.tsx';
+import { LevelSign } from '../../parts/finding-line.tsx';
+import { Phrased } from '../../parts/phrased.tsx';
 import { Failed, FailedView, Working } from '../../parts/states.tsx';
 import { isPast, type Place, sheetPath } from '../../place.ts';
 import { dayInSight } from '../day-steps.ts';
 import { HowLong } from './how-long.tsx';
-import { NeedsYou } from './needs-you.tsx';
+import { NeedsStrip, NeedsYou } from './needs-you.tsx';
 import { Next, WorthReading } from './next.tsx';
 import { Since } from './since.tsx';
 import { Where } from './where.tsx';
@@ -49,9 +50,10 @@ function isEmpty({ stores, findings }: TodaySheet): boolean {
 function Told({ sheet, place }: { readonly sheet: TodaySheet; readonly place: Place }) {
   return (
     <>
+      <NeedsStrip findings={sheet.findings} />
       <HowLong sheet={sheet} />
       {!isPast(place) && <Since at={sheet.head.at} />}
-      <NeedsYou findings={sheet.findings} place={place} />
+      <NeedsYou findings={sheet.findings} stores={sheet.stores} place={place} />
       <Where sheet={sheet} />
       <Next sheet={sheet} />
       <WorthReading sheet={sheet} canEnter={!isPast(place)} />

@@ -11,7 +11,7 @@ import {
 } from '../../../../papers/index.ts';
 import { words } from '../../language.ts';
 import { NamedQuantity, Quantity } from '../../parts/figure.tsx';
-import { GradeBadge } from '../../parts/grade.tsx';
+import { GradeBadge, GradeKey } from '../../parts/grade.tsx';
 import { Silhouette } from '../../parts/silhouette.tsx';
 import { Mark, StoreGlyph } from '../../parts/store-glyph.tsx';
 import { Table, Twin } from '../../parts/table.tsx';
@@ -24,6 +24,7 @@ export function Where({ sheet }: { readonly sheet: TodaySheet }) {
       <div className="margin">
         <h2>{today.where}</h2>
         <p className="xs no-print">{today.whereNote}</p>
+        <GradeKey grades={sheet.stores.map(({ grade }) => grade)} />
       </div>
       <div>
         <Twin picture={<Groups sheet={sheet} />} table={<StoreTable stores={sheet.stores} />} />
