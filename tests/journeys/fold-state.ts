@@ -61,7 +61,12 @@ export function positionDigest(position: Position): string {
   const said = {
     stores: Object.fromEntries(stores.map(({ facts, massMg, uMg }) => [facts.id, [massMg, uMg]])),
     accounts: Object.fromEntries(accountsMg),
-    findings: findings.map(({ code, data }) => `${code} ${String(data['ref'] ?? '')}`),
+    findings: findings.map(({ code, data }) => `${code} ${nameOf(data['ref'])}`),
   };
   return nodeHash(canonicalJson(said as unknown as Json));
+}
+
+/** By its name in the file where it has one: numbers move when another entry is taken out. */
+function nameOf(ref: unknown): string {
+  return String(ref ?? '').replace(/^.*\[(.*)\]$/, '$1');
 }
