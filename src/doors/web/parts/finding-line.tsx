@@ -59,11 +59,14 @@ export function FindingLine({
   need,
   act,
   forbids = null,
+  store,
 }: {
   readonly need: NeedLine;
   readonly act?: ReactNode;
   /** What must not be done meanwhile. */
   readonly forbids?: string | null;
+  /** The store that it is about, where the finding itself names none. */
+  readonly store?: string | undefined;
 }) {
   const { finding, alike } = need;
   const [open, setOpen] = useState(false);
@@ -105,7 +108,7 @@ export function FindingLine({
               </dd>
               <dt>{words().finding.act}</dt>
               <dd>
-                <Remedy text={finding.remedy} store={finding.where.store} />
+                <Remedy text={finding.remedy} store={finding.where.store ?? store} />
               </dd>
             </dl>
           </div>

@@ -46,7 +46,11 @@ export function OneStore({ place, id }: { readonly place: Place; readonly id: st
         <Row head={words().stores.needs}>
           <ul>
             {data.findings.map((finding) => (
-              <FindingLine key={`${finding.code} ${finding.text}`} need={{ finding, alike: 1 }} />
+              <FindingLine
+                key={`${finding.code} ${finding.text}`}
+                need={{ finding, alike: 1 }}
+                store={data.store.id}
+              />
             ))}
           </ul>
         </Row>
