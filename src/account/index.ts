@@ -1,5 +1,6 @@
 // The door of the account: what other rooms may use.
 export { applyEntry } from './apply.ts';
+export { isDrawnOn } from './drawn-on.ts';
 export { isPool, pools } from './ends.ts';
 export type { Content, Estimate, Gauging } from './estimates.ts';
 export { Estimator } from './estimator.ts';
@@ -23,7 +24,7 @@ export { biocidesIn, gradeAfter, isWaste, type RuleBreak, ruleBreaks, type Side 
 export type { AccountSnapshot, SnapshotPlace } from './snapshot.ts';
 export type { Standing } from './standing.ts';
 export { SILENCE_MS } from './state-findings.ts';
-export { type FreeStock, freeStock, isDrawnOn, notFreeBecause, reserveStock } from './stock.ts';
+export { type FreeStock, freeStock, notFreeBecause, reserveStock } from './stock.ts';
 export type { StorePosition } from './store-position.ts';
 export type { HoldState, HowKnown, Release, StoreFacts } from './store-state.ts';
 export type { StoreStory } from './story.ts';

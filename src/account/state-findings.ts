@@ -3,10 +3,10 @@
 import { chiSquareCdf, chiSquareUpper } from '../ground/maths/index.ts';
 import { msPerDay } from '../ground/units/index.ts';
 import { BODY_WATER } from './cabin-balance.ts';
+import { isDrawnOn } from './drawn-on.ts';
 import { type AccountFinding, type Fold, MG_PER_KG } from './fold.ts';
 import { holdsOf } from './hold.ts';
 import { doubtFactor } from './instrument-record.ts';
-import { isDrawnOn } from './stock.ts';
 import type { StorePosition } from './store-position.ts';
 import type { HoldState } from './store-state.ts';
 

@@ -1,5 +1,4 @@
 // What can be counted on: water of a grade that is released, in service, above the usable remainder, and not the reserve.
-import type { Grade } from '../outpost/index.ts';
 import type { Position } from './position.ts';
 import type { StorePosition } from './store-position.ts';
 
@@ -27,11 +26,6 @@ export function notFreeBecause(position: Position, store: StorePosition): string
     return 'not released';
   if (store.emptied) return 'empty';
   return null;
-}
-
-/** Grades that somebody draws on by a port or a unit: their run-out is a headline. */
-export function isDrawnOn(grade: Grade): boolean {
-  return !grade.terminal && !grade.emergencyOnly && grade.mayEnterUnits.length === 0;
 }
 
 /**

@@ -57,9 +57,13 @@ function drawsByDay(position: Position, findings: readonly AccountFinding[]): Ac
   return [...others, ...[...days.values()].flatMap((draws) => drawnOfDay(position, draws))];
 }
 
+export function drawnMgOf({ data }: AccountFinding): number {
+  return typeof data['massMg'] === 'number' ? data['massMg'] : 0;
+}
+
 function drawnOfDay({ mgPerL, dayRule }: Position, draws: readonly AccountFinding[]): AccountFinding[] {
   const last = draws.reduce((youngest, each) => (each.atMs >= youngest.atMs ? each : youngest));
-  const massMg = draws.reduce((sum, { data }) => sum + Number(data['massMg']), 0);
+  const massMg = draws.reduce((sum, finding) => sum + drawnMgOf(finding), 0);
   if (massMg < NOTHING_L * mgPerL) return [];
   if (draws.length === 1) return [last];
   const said = draws.every(({ data }) => data['said'] === true);

@@ -15,7 +15,7 @@ import { bookLine, refsIn } from '../book-line.ts';
 import { coveredGrades } from '../covered-grades.ts';
 import type { Desk, Moment } from '../desk.ts';
 import { deskFinding } from '../desk-finding.ts';
-import { NOTHING_L } from '../open-findings.ts';
+import { drawnMgOf, NOTHING_L } from '../open-findings.ts';
 import { wordOf } from '../today.ts';
 import { questionsBefore } from './ask-first.ts';
 import type { Context } from './context.ts';
@@ -182,8 +182,8 @@ function askedAbout(
 }
 
 /** A draw that prints as nothing. */
-function isNoDraw({ mgPerL }: Position, { code, data }: AccountFinding): boolean {
-  return code === 'reserve-drawn' && Number(data['massMg']) < NOTHING_L * mgPerL;
+function isNoDraw({ mgPerL }: Position, finding: AccountFinding): boolean {
+  return finding.code === 'reserve-drawn' && drawnMgOf(finding) < NOTHING_L * mgPerL;
 }
 
 const isStanding = ({ code }: AccountFinding) => code === 'negative-stock' || code === 'stands-over-capacity';
