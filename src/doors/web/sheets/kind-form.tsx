@@ -44,7 +44,7 @@ function Fields({ kind, fields, store }: Told & { readonly fields: readonly Kind
   const stores = useSheet<StoresSheet>('/api/stores').data?.stores ?? [];
   const entering = useEntering();
   // What must be said comes first.
-  const inOrder = [...fields].sort((a, b) => Number(b.needed) - Number(a.needed));
+  const inOrder = [...fields.filter(({ needed }) => needed), ...fields.filter(({ needed }) => !needed)];
   const missing = fields.some(({ name, needed }) => needed && (values[name] ?? '').trim() === '');
   const submit = (event: FormEvent) => {
     event.preventDefault();
