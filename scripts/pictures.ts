@@ -41,6 +41,18 @@ const PICTURES: readonly Picture[] = [
       await page.waitForSelector('dialog .plain li');
     },
   },
+  {
+    name: 'reckon',
+    hash: '#/reckon/transfer',
+    width: 1280,
+    height: 1240,
+    before: async (page) => {
+      const given = { from: 'C-08', to: 'C-07', hose: 'H-1' };
+      for (const [field, id] of Object.entries(given)) await page.selectOption(`[name=${field}]`, id);
+      await page.fill('[name=over]', '30');
+      await page.waitForSelector('.calculator[data-answer=answer]:not([data-old])');
+    },
+  },
   { name: 'parts-dim', hash: '#/parts', width: 1280, height: 1240, theme: 'dim' },
 ];
 

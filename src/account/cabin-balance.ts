@@ -1,9 +1,9 @@
 // Readings that close the balances of the cabin air and of the people: the humidity, and that people stay as wet as they are.
 import type { AnyEntry, CounterReading } from '../book/index.ts';
 import { exp } from '../ground/maths/index.ts';
-import { vapourDensityKgPerM3 } from '../ground/physics/index.ts';
 import { msPerDay } from '../ground/units/index.ts';
 import type { Instrument, Route } from '../outpost/index.ts';
+import { airReading } from './air-reading.ts';
 import { type Fold, MG_PER_KG } from './fold.ts';
 import type { SharedError } from './gauge-doubt.ts';
 import { noteEntry } from './note.ts';
@@ -36,56 +36,30 @@ function touchesPool(instrument: Instrument & { readonly route?: Route }, pool: 
   return takesFrom(instrument, pool) || givesTo(instrument, pool);
 }
 
-/** One spot reading of the line, with the instrument that gave it. */
-function spotOf(fold: Fold, readings: readonly CounterReading[], measures: Instrument['measures']) {
-  for (const { instrument: id, value } of readings) {
-    const instrument = fold.index.instruments.get(id);
-    if (instrument?.measures === measures && value !== null) return { instrument, value };
-  }
-  return null;
-}
-
-/** A step that is small against the doubts and large against rounding, for the slopes. */
-const STEP = 0.01;
-
 /** What the air carries, by its humidity and temperature. */
 function readAir(
   fold: Fold,
   entry: AnyEntry,
   { air, readings }: { air: number; readings: readonly CounterReading[] },
 ): void {
-  const humidity = spotOf(fold, readings, 'humidity');
-  const temperature = spotOf(fold, readings, 'temperature');
-  const volumeM3 = fold.index.outpost.outpost.cabinVolumeM3;
-  if (humidity === null || temperature === null) return;
-  const { value: percent } = humidity;
-  const { value: temperatureC } = temperature;
-  if (!(percent >= 0 && percent <= 100 - STEP && temperatureC >= 0 && temperatureC <= 60 - STEP)) return;
-  const massKg = (atPercent: number, atC: number) =>
-    volumeM3 * vapourDensityKgPerM3({ relativeHumidity: atPercent / 100, temperatureC: atC });
-  const valueKg = massKg(percent, temperatureC);
-  const perPercentKg = (massKg(percent + STEP, temperatureC) - valueKg) / STEP;
-  const perDegreeKg = (massKg(percent, temperatureC + STEP) - valueKg) / STEP;
-  const uKg = Math.sqrt(
-    square((humidity.instrument.random?.absolute ?? 0) * perPercentKg) +
-      square((temperature.instrument.random?.absolute ?? 0) * perDegreeKg),
-  );
+  const read = airReading(fold.index, readings);
+  if (read === null) return;
   const outcome = readState(fold, entry, {
     place: air,
     shared: [
-      ...offsetOf(fold, humidity.instrument, perPercentKg),
-      ...offsetOf(fold, temperature.instrument, perDegreeKg),
+      ...offsetOf(fold, read.humidity, read.perPercentKg),
+      ...offsetOf(fold, read.temperature, read.perDegreeKg),
     ],
-    valueKg,
-    uKg,
-    recordOf: humidity.instrument.id,
+    valueKg: read.massKg,
+    uKg: read.uKg,
+    recordOf: read.humidity.id,
   });
   if (!outcome.isFarOff) return;
   const data = {
     offMg: Math.round(outcome.innovation * MG_PER_KG),
     u95Mg: Math.round(2 * Math.sqrt(outcome.variance) * MG_PER_KG),
     mgPerL: fold.mgPerL,
-    percent,
+    percent: read.percent,
   };
   noteEntry(fold, entry, { code: 'air-does-not-close', severity: 'act-today', field: CABIN_AIR, data });
 }
@@ -122,8 +96,4 @@ function readPeople(
     uKg: BODY_BALANCE_U_KG,
     recordOf: BODY_WATER,
   });
-}
-
-function square(x: number): number {
-  return x * x;
 }

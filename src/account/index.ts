@@ -1,5 +1,13 @@
 // The door of the account: what other rooms may use.
 export { applyEntry } from './apply.ts';
+export { type CondensateOutcome, condensateOf } from './condensate.ts';
+export type {
+  Condensate,
+  CondensateDay,
+  CondensatePartName,
+  FoundCondensate,
+  NoExpectation,
+} from './condensate-day.ts';
 export { isDrawnOn } from './drawn-on.ts';
 export { isPool, pools } from './ends.ts';
 export type { Content, Estimate, Gauging } from './estimates.ts';

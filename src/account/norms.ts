@@ -6,7 +6,7 @@ import type { Fold } from './fold.ts';
 import { resolve } from './route.ts';
 
 /** A norm may be off for this crew by this part, one standard deviation, until readings have taught better. Ours, no source. */
-const NORM_RELATIVE_U = 0.1;
+export const NORM_RELATIVE_U = 0.1;
 
 /** Posts what the norms say since the last time. Called before anything that changes a port or the number of people. */
 export function postNorms(fold: Fold, entry: AnyEntry): void {

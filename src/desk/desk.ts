@@ -1,6 +1,8 @@
 // The desk of one book: its account kept up to date, and what every request needs to know of its moment.
 import {
   Account,
+  type Condensate,
+  condensateOf,
   type Fold,
   type OutpostReader,
   type Position,
@@ -84,6 +86,15 @@ export class Desk {
   async story(store: string, view: View = {}): Promise<Answer<StoreStory>> {
     const told = await storyOf(this.port, store, { view, ...this.#opening });
     return told.ok ? yes(told.story) : notBegun(told.findings);
+  }
+
+  /** Expected and collected condensate of every day in a view: a pass over the whole book. */
+  async condensate(view: View = {}): Promise<Answer<Condensate>> {
+    const told = await condensateOf(this.port, { view, ...this.#opening });
+    if (told.ok) return yes(told.condensate);
+    return told.missing === undefined
+      ? notBegun(told.findings)
+      : no('wrong use', deskFinding('no-condensate-expectation', { missing: told.missing }));
   }
 
   /** Keeps drafts and moves the account on. */

@@ -3,6 +3,7 @@
 export type { OutpostReader } from '../account/index.ts';
 export { readOutpost, USES } from '../outpost/index.ts';
 export type { Answer, Problem } from './answer.ts';
+export { type CondensateQuery, condensateSheet } from './condensate.ts';
 export { countInBook, finishCount } from './count-finish.ts';
 export { type CountReading, readCounted } from './count-reading.ts';
 export { beginCount, type CountUnderWay, countSheet } from './count-sheet.ts';
@@ -34,6 +35,7 @@ export { type BookNames, bookNames } from './names.ts';
 export { openFindings } from './open-findings.ts';
 export { quirks } from './quirks.ts';
 export { reckonOver } from './reckon/ask.ts';
+export { reckonForms } from './reckon/forms.ts';
 export { type ReckonRequest, reckon } from './reckon/reckon.ts';
 export { readPastTime, readSight, type TypedTime } from './sight.ts';
 export { type Look, lastEnteredMs, lookNow, since } from './since.ts';

@@ -4,6 +4,13 @@ export type { BegunSheet, CheckedSheet, CopiedSheet, ImportedSheet } from './she
 export { type Band, bandWithin } from './sheets/band.ts';
 export type { BookLine, BookSheet, KeptSheet } from './sheets/book.ts';
 export type {
+  CondensateFound,
+  CondensateLine,
+  CondensateRun,
+  CondensateSheet,
+  CondensateVerdict,
+} from './sheets/condensate.ts';
+export type {
   CountedPart,
   CountedStore,
   CountItem,
@@ -29,6 +36,7 @@ export type {
   ReckonCaution,
   ReckonField,
   ReckonForm,
+  ReckonForms,
   ReckonFormula,
   ReckonGivenBy,
   ReckonInput,
@@ -62,7 +70,9 @@ export {
 export { saidAge, saidKnown } from './text/age.ts';
 export { bookText } from './text/book.ts';
 export { commandsIn, firstThought } from './text/commands.ts';
+export { condensateSentences, condensateText } from './text/condensate.ts';
 export { countResultText, countSheetText, countTakenText } from './text/count.ts';
+export { fieldsOf } from './text/figures.ts';
 export { findingsText } from './text/findings.ts';
 export { seriesOf } from './text/ids.ts';
 export { droppedText, inboxLineText, inboxText, tableText, takenText } from './text/inbox.ts';
@@ -89,6 +99,7 @@ export type { CliFindingCode } from './words/cli-codes.ts';
 export type { DeskFindingCode } from './words/desk-codes.ts';
 export { aloud, LONGEST_ALOUD } from './words/en/aloud.ts';
 export { becameInWords } from './words/en/became.ts';
+export { condensateLabels, saidPeople, saidVerdict } from './words/en/condensate.ts';
 export {
   countedInWords,
   countLabels,

@@ -4,11 +4,13 @@ import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import * as physics from '../../src/ground/physics/index.ts';
 import * as units from '../../src/ground/units/index.ts';
+import { EXAMPLE_THINGS } from './example-things.ts';
 
 const ROOM = join(import.meta.dirname, '../../src/ground/physics');
-/** The other subjects need an air or a gas made first; tests of their own run their examples. */
-const SUBJECTS = /^(bed|electrolysis|heat|solution|water)\/|^molar\.ts/;
-const words: Readonly<Record<string, unknown>> = { ...units, ...physics };
+/** What the other subjects start from is made in tests of their own; scald times are not given out. */
+const SUBJECTS =
+  /^(air|bed|condenser|electrolysis|gas|gauging|heat|hose|solution|water)\/(?!scald)|^molar\.ts/;
+const words: Readonly<Record<string, unknown>> = { ...units, ...physics, ...EXAMPLE_THINGS };
 
 const examples = readdirSync(ROOM, { recursive: true, encoding: 'utf8' })
   .filter((path) => SUBJECTS.test(path) && path.endsWith('.ts') && !path.endsWith('.test.ts'))

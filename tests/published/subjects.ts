@@ -27,6 +27,7 @@ import { CURVES } from './curves.ts';
 import { GUM } from './gum.ts';
 import { PHYSICS_AIR } from './physics-air.ts';
 import { HOSE_AND_GAS } from './physics-flow.ts';
+import { GAUGING } from './physics-gauging.ts';
 import { PHYSICS_PROCESS } from './physics-process.ts';
 import { PHYSICS_WATER } from './physics-water.ts';
 import { STATISTICS } from './statistics.ts';
@@ -61,10 +62,11 @@ export const SUBJECTS: Readonly<Record<string, Subject>> = {
   atan: ofOne(atan),
   ...CURVES,
   ...GUM,
-  ...PHYSICS_AIR,
-  ...PHYSICS_WATER,
+  ...GAUGING,
   ...HOSE_AND_GAS,
+  ...PHYSICS_AIR,
   ...PHYSICS_PROCESS,
+  ...PHYSICS_WATER,
   cbrt: ofOne(cbrt),
   convert: (value = '', from = '', to = '') => convert(Number(value), from, to),
   cos: ofOne(cos),

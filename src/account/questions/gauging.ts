@@ -1,5 +1,6 @@
 // A gauging by gas injection, worked out again from its raw readings: the keeper's own sum and the readings must agree.
 import type { Entry } from '../../book/index.ts';
+import { gasVolumeByInjectionM3, OutsideRange } from '../../ground/physics/index.ts';
 import type { Fold } from '../fold.ts';
 import { fittingReading } from './fitting.ts';
 import { askFigure } from './question.ts';
@@ -10,18 +11,13 @@ const ZERO_C_K = 273.15;
 const SLACK_L = 3;
 
 /**
- * Volume of gas V = V_bottle (p_b1/T_b1 − p_b2/T_b2) / (p_t2/T_t2 − p_t1/T_t1), each gas at its own temperature; litres of water
- * are the tank's volume less that. @source balance of an ideal gas over bottle and tank; see docs/methods/account.md
+ * Litres of water by the readings: the tank's volume less the gas that the injection found, each gas at its own temperature.
  * @returns whether nothing spoke against it
  */
 export function askRawGauging(fold: Fold, entry: Entry<'pvt'>): boolean {
   const { body } = entry;
-  const molar = (pressureKPa: number, temperatureC: number) => pressureKPa / (temperatureC + ZERO_C_K);
-  const gave =
-    molar(body.bottleBeforeKPaAbs, body.bottleBeforeC) - molar(body.bottleAfterKPaAbs, body.bottleAfterC);
-  const got = molar(body.tankAfterKPaAbs, body.tankAfterC) - molar(body.tankBeforeKPaAbs, body.tankBeforeC);
   const value = body.amount.massMg / fold.mgPerL;
-  const byReadingsL = body.tankVolumeL - (body.bottleVolumeL * gave) / got;
+  const byReadingsL = litresByReadings(body);
   const low = byReadingsL - SLACK_L;
   const high = byReadingsL + SLACK_L;
   if (value >= low && value <= high) return true;
@@ -36,4 +32,25 @@ export function askRawGauging(fold: Fold, entry: Entry<'pvt'>): boolean {
     ...{ low: isPossible ? low : 0, high: isPossible ? high : 0, name: body.store, store: body.store },
   });
   return false;
+}
+
+/** NaN where the readings are none of an injection: the pressure fell, or a figure is beyond what any gas here has. */
+function litresByReadings(body: Entry<'pvt'>['body']): number {
+  try {
+    const gasM3 = gasVolumeByInjectionM3({
+      bottleM3: body.bottleVolumeL / 1000,
+      bottleBeforePa: body.bottleBeforeKPaAbs * 1000,
+      bottleAfterPa: body.bottleAfterKPaAbs * 1000,
+      bottleBeforeK: body.bottleBeforeC + ZERO_C_K,
+      bottleAfterK: body.bottleAfterC + ZERO_C_K,
+      tankBeforePa: body.tankBeforeKPaAbs * 1000,
+      tankAfterPa: body.tankAfterKPaAbs * 1000,
+      tankBeforeK: body.tankBeforeC + ZERO_C_K,
+      tankAfterK: body.tankAfterC + ZERO_C_K,
+    });
+    return body.tankVolumeL - gasM3 * 1000;
+  } catch (error) {
+    if (error instanceof OutsideRange) return Number.NaN;
+    throw error;
+  }
 }

@@ -1,8 +1,7 @@
 // What may be asked to go where, on the practice book: an intention is refused with its way out, a fact is kept and told.
 import { beforeEach, describe, expect, test } from 'vitest';
-import { ask, KEEPER, practiceDesk, saidOf } from '../../../tests/field-log/practice-desk.ts';
+import { ask, practiceDesk, saidOf } from '../../../tests/field-log/practice-desk.ts';
 import type { Desk } from '../desk.ts';
-import { log } from './log.ts';
 
 let desk: Desk;
 beforeEach(async () => {
@@ -14,7 +13,6 @@ const move = (from: string, to: string, amount = '1L') => ({ what: 'move', amoun
 describe('an emptied drinking container', () => {
   test.each([
     ['waste', 'W-01', 'refused: intention-refused grade'],
-    ['technical water', 'C-10', 'refused: intention-refused grade'],
     ['conditional reserve', 'R2', 'refused: intention-refused conditional, intention-refused reserve-draw'],
     ['reserve', 'R1', 'refused: intention-refused reserve-draw'],
   ])('is not for %s', async (_, from, refused) => {
@@ -22,17 +20,10 @@ describe('an emptied drinking container', () => {
     expect(await saidOf(ask(desk, { what: 'fill', store: 'C-12', amount: '1L', from }))).toBe(refused);
   });
 
-  test('takes technical water when it was relabelled by two persons, and not before', async () => {
-    const second = { office: 'second', confirmation: 'declared, not verified' } as const;
-    const relabelled = await log(
-      desk,
-      { ...KEEPER, second },
-      { what: 'relabel', store: 'C-12', grade: 'technical' },
-    );
-    expect(relabelled.ok && relabelled.value.became).toEqual([
-      'C-12 is technical from now on; it was drinking.',
-    ]);
-    expect(await saidOf(ask(desk, move('C-10', 'C-12')))).toBe('kept');
+  test('takes technical water, and is technical from then on', async () => {
+    const filled = await ask(desk, move('C-10', 'C-12'));
+    expect(await saidOf(Promise.resolve(filled))).toBe('kept');
+    expect(filled.ok && filled.value.became).toEqual(['C-12 is technical from now on; it was drinking.']);
   });
 
   test('that got waste in fact is waste, waits, and this is told at once', async () => {
@@ -43,11 +34,6 @@ describe('an emptied drinking container', () => {
       expect.stringMatching(/^W-01 is on HOLD/),
     ]);
     expect(fact.ok && fact.value.findings.map(({ code }) => code)).toContain('grade-may-not-flow');
-  });
-
-  test('that got technical water in fact is told as technical', async () => {
-    const fact = await ask(desk, move('C-10', 'C-12'), { happened: 'no other left' });
-    expect(fact.ok && fact.value.became).toEqual(['C-12 is technical from now on; it was drinking.']);
   });
 
   test('that got conditional water in fact is conditional', async () => {

@@ -51,14 +51,24 @@ function breaksOf(fold: Fold, from: Side, to: Side): Finding[] {
   });
 }
 
-/** An emptied container goes down by its label and not by a hose: what is in it is what stands on it. */
+/**
+ * An emptied container may take the grade into which its own rest may flow, and is told to be of it from then on: freed
+ * drinking containers are where technical water goes. Waste and raw water go in only after a new label.
+ */
 function labelRules(fold: Fold, from: Side, to: Side): Finding[] {
   if (!to.emptied || to.grade === null || isWaste(fold.index, to)) return [];
+  if (mayGoDown(fold, { from: to.grade, to: from.grade })) return [];
   if (gradeAfter(fold.index, from, to) === to.grade) return [];
   const isBroken = ruleBreaks(fold.index, from, to).some(({ code }) => code === 'grade-may-not-flow');
   if (isBroken) return [];
   const ends = { from: from.facts.id, to: to.facts.id, fromGrade: from.grade, toGrade: to.grade };
   return [deskFinding('intention-refused', { rule: 'grade', ...ends, ...labelOf(fold, from, to) })];
+}
+
+function mayGoDown({ index }: Fold, grades: { readonly from: string; readonly to: string | null }): boolean {
+  const lower = grades.to === null ? undefined : index.grades.get(grades.to);
+  if (lower === undefined || lower.terminal) return false;
+  return index.grades.get(grades.from)?.mayFlowInto.includes(lower.id) === true;
 }
 
 /** The label that would make the way free, and whether it takes two; none for a store that the file ties to its grade. */

@@ -3,7 +3,7 @@ import { type AnyEntry, readBook, type View } from '../../book/index.ts';
 import type { ReckonSheet } from '../../papers/index.ts';
 import { type Answer, yes } from '../answer.ts';
 import { type Desk, type Moment, positionAt, type Sight, viewOf } from '../desk.ts';
-import { hoseOf, type TimedRun } from './from-book.ts';
+import { hoseOf, type RawGauging, storeOf, type TimedRun } from './from-book.ts';
 import { type ReckonRequest, reckon } from './reckon.ts';
 
 /** Reckons with what the book knows in a sight. */
@@ -17,9 +17,15 @@ export async function reckonOver(
   if (!seen.ok) return seen;
   const position = seen.value;
   const names = new Map(Object.entries(request.fields));
-  const hose = hoseOf({ position, names, runs: [] }, 'hose');
+  const book = { position, names, runs: [], lastGauging: null };
+  const hose = hoseOf(book, 'hose');
   const runs = hose.ok && hose.value !== null ? await runsOf(desk, hose.value.id, viewOf(sight)) : [];
-  const answer = reckon(request, { position, runs });
+  const store = request.fields['reading'] === 'last' ? storeOf(book, 'store') : null;
+  const lastGauging =
+    store?.ok === true && store.value !== null
+      ? await lastGaugingOf(desk, store.value.facts.id, viewOf(sight))
+      : null;
+  const answer = reckon(request, { position, runs, lastGauging });
   return answer.ok ? yes(await withRefs(desk, answer.value)) : answer;
 }
 
@@ -40,6 +46,14 @@ function runOf(entry: AnyEntry, hose: string): TimedRun | null {
   if (through !== hose || flowMinutes === undefined) return null;
   const { id } = entry;
   return { entry: id, massMg: amount.massMg, minutes: flowMinutes, overCabinKPa: pushOverCabinKPa ?? null };
+}
+
+async function lastGaugingOf(desk: Desk, store: string, view: View): Promise<RawGauging | null> {
+  let last: RawGauging | null = null;
+  for await (const entries of readBook(desk.port, view))
+    for (const { id, ...entry } of entries)
+      if (entry.kind === 'pvt' && entry.body.store === store) last = { entry: id, body: entry.body };
+  return last;
 }
 
 /** Entries by the names that people know: `skerry 12`. */

@@ -37,6 +37,10 @@ export interface Calculator {
   readonly cautions: readonly string[];
   /** Values that names of the book bring; what was typed beats them. */
   readonly fill?: (book: FromBook) => Answer<readonly Input[]>;
+  /** Inputs that are one cause of doubt in the eyes of a keeper: key of the words → names. */
+  readonly doubtGroups?: Readonly<Record<string, readonly string[]>>;
+  /** Gives inputs the doubt that others of them tell. */
+  readonly doubted?: (inputs: Inputs) => Inputs;
   /** Says no before anything is reckoned: a rating that is missing or would be passed. */
   readonly refuse?: (inputs: Inputs) => RefusedBy | null;
   /**
@@ -48,5 +52,7 @@ export interface Calculator {
 
 export interface RefusedBy {
   readonly rule: string;
+  /** The input that is not told, or not told whole; left out where what was told is refused. */
+  readonly field?: string;
   readonly data: FindingData;
 }

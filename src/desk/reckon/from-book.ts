@@ -1,5 +1,6 @@
 // What a calculator may look up in the book: the outpost file, a store as it stands, and the runs of a hose.
 import type { Position, StorePosition } from '../../account/index.ts';
+import type { Entry } from '../../book/index.ts';
 import type { Hose } from '../../outpost/index.ts';
 import { type Answer, yes } from '../answer.ts';
 import { findName } from '../log/context.ts';
@@ -14,12 +15,27 @@ export interface TimedRun {
   readonly overCabinKPa: number | null;
 }
 
+/** What a gauge or a thermometer is good to: new at each reading, and the part that its readings share; one standard deviation. */
+export interface ReaderDoubt {
+  readonly u: number;
+  /** Of a gauge a part of its reading, of a thermometer kelvins. */
+  readonly shared: number;
+}
+
+/** A gauging by gas as it was read. */
+export interface RawGauging {
+  readonly entry: string;
+  readonly body: Entry<'pvt'>['body'];
+}
+
 export interface FromBook {
   readonly position: Position;
   /** Names as they were typed: `{ store: 'r2' }`. */
   readonly names: ReadonlyMap<string, string>;
   /** Runs through the hose that is named. */
   readonly runs: readonly TimedRun[];
+  /** The last gauging of the store that is named; null where there was none. */
+  readonly lastGauging: RawGauging | null;
 }
 
 /** The store of a field; null where none is named. */
@@ -50,6 +66,15 @@ export class Filled {
     name: string,
     value: number | undefined,
     more: { readonly unit: string; readonly u?: number | undefined; readonly key: string },
+  ): void {
+    this.#add('outpost file', name, value, { ...more, entries: [] });
+  }
+
+  /** A value that the file implies, such as 0 for an error that is only in doubt. */
+  fromFileOf(
+    name: string,
+    value: number,
+    more: { readonly unit: string; readonly u: number; readonly key: string },
   ): void {
     this.#add('outpost file', name, value, { ...more, entries: [] });
   }
@@ -93,4 +118,15 @@ export function fillCabin(into: Filled, { position }: FromBook): void {
   into.fromFile('water', cabinTemperatureC, { unit: 'degC', key: 'outpost' });
   into.fromFile('cabin-volume', cabinVolumeM3, { unit: 'm3', key: 'outpost' });
   if (gravity === 'none') into.fromFile('gravity', 0, { unit: 'm/s2', key: 'outpost' });
+}
+
+/** The instruments of a gauging by gas are known by these ids; a file that has others says nothing about their doubts here. */
+const READERS = { bottle: 'bottle-gauge', tank: 'tank-gauge', warmth: 'gas-thermometers' } as const;
+
+export function readerDoubt({ position }: FromBook, reader: keyof typeof READERS): ReaderDoubt | null {
+  const instrument = position.index.instruments.get(READERS[reader]);
+  const u = instrument?.random?.absolute;
+  if (u === undefined) return null;
+  const { relative, absolute } = instrument?.calibration ?? {};
+  return { u, shared: (reader === 'warmth' ? absolute : relative) ?? 0 };
 }

@@ -34,7 +34,7 @@ export interface QuantitySpec {
 /** A name of the book that brings values with it: a store, a hose. */
 export interface NameSpec {
   readonly name: string;
-  readonly of: 'store' | 'hose' | 'choice' | 'flag';
+  readonly of: 'store' | 'hose' | 'choice';
   readonly choices?: readonly string[];
 }
 

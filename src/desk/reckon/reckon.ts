@@ -12,7 +12,7 @@ import {
 } from '../../papers/index.ts';
 import { type Answer, no, yes } from '../answer.ts';
 import { deskFinding } from '../desk-finding.ts';
-import type { Calculator, Reckoned, Result } from './calculator.ts';
+import type { Calculator, Reckoned, Result, Saying } from './calculator.ts';
 import { CALCULATORS } from './calculators.ts';
 import { type Doubt, doubtsOf } from './doubt.ts';
 import type { FromBook } from './from-book.ts';
@@ -44,10 +44,12 @@ export function reckon(request: ReckonRequest, book: Omit<FromBook, 'names'> | n
   }
   const gathered = gather(calculator, request.fields, book);
   if (!gathered.ok) return gathered;
-  const inputs = gathered.value;
+  const inputs = calculator.doubted?.(gathered.value) ?? gathered.value;
   const refused = calculator.refuse?.(inputs) ?? null;
-  if (refused !== null)
-    return no('refused', deskFinding('reckon-refused', { rule: refused.rule, ...refused.data }));
+  if (refused !== null) {
+    const where = refused.field === undefined ? {} : { field: refused.field };
+    return no('refused', deskFinding('reckon-refused', { rule: refused.rule, ...refused.data }, { where }));
+  }
   const run = (given: Inputs): Reckoned => calculator.reckon(given);
   try {
     const reckoned = run(inputs);
@@ -201,13 +203,31 @@ function sheetOf(
         because,
       };
     }),
-    sayings: sayings.map(({ key, data }) => ({ key, text: reckonSaying(key, data) })),
+    sayings: [...sayings, ...ruling(calculator, told)].map(({ key, data }) => ({
+      key,
+      text: reckonSaying(key, data),
+    })),
     cautions: reckonCautions(calculator.cautions),
     method,
     formulas: reckonFormulas(name),
     findings: [],
   };
 }
+
+/** What most of the ± of the answer comes from, where one thing makes most of it. */
+function ruling({ doubtGroups = {} }: Calculator, inputs: readonly ReckonInput[]): readonly Saying[] {
+  const causes = new Map<string, number>();
+  for (const { name, share } of inputs) {
+    const group = Object.entries(doubtGroups).find(([, names]) => names.includes(name))?.[0];
+    const cause = group ?? name;
+    causes.set(cause, (causes.get(cause) ?? 0) + (share ?? 0));
+  }
+  const [first] = [...causes].sort(([, a], [, b]) => b - a);
+  if (first === undefined || first[1] <= MOST) return [];
+  return [{ key: 'ruled-by', data: { cause: first[0], share: first[1] } }];
+}
+
+const MOST = 0.5;
 
 /** Where more would do harm, the end of the band that a person has to reckon with. */
 function atLimit({ value, limit }: Result, u95: number): number {

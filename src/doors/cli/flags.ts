@@ -1,15 +1,8 @@
 // Table of all flags: one name means one thing in every command that takes it.
+import type { Flag } from './flag.ts';
 import { RECKON_FLAGS } from './reckon-flags.ts';
 
-export interface Flag {
-  readonly name: string;
-  readonly short?: string;
-  /** The name of its value; absent for a flag that is only there or not. */
-  readonly value?: string;
-  /** May be given more than once. */
-  readonly many?: true;
-  readonly what: string;
-}
+export type { Flag };
 
 /** Every command takes these, where they have a meaning. */
 export const GLOBAL_FLAGS: readonly Flag[] = [

@@ -6,7 +6,13 @@ import { type OpenSheet, opened, openSheet } from './open.ts';
 import { dayMoved } from './pages/day-steps.ts';
 import { go, isPast, type Place } from './place.ts';
 
-const goTo: Readonly<Record<string, string>> = { t: 'today', d: 'daybook', s: 'stores', i: 'inbox' };
+const goTo: Readonly<Record<string, string>> = {
+  t: 'today',
+  d: 'daybook',
+  s: 'stores',
+  i: 'inbox',
+  k: 'reckon',
+};
 const enterBy: Readonly<Record<string, OpenSheet>> = {
   l: { kind: 'day' },
   d: { kind: 'drink' },

@@ -20,7 +20,7 @@ export interface BorneOut {
  * Compares the coverage interval of propagation with that of the draws.
  *
  * Borne out: both ends lie within δ of those drawn, δ being half a unit in the last of the digits of u that count; and the ends
- * drawn are themselves known to δ/5.
+ * drawn are themselves known to δ/5. Not borne out: one lies further off than δ and what the draws leave open.
  * @param propagated value, u and degrees of `propagate`; null degrees are taken as infinite
  * @param digits of u that count, 1 or 2
  * @throws RangeError if u is not above 0
@@ -45,12 +45,10 @@ export function isBorneOut({
   const lowOff = Math.abs(interval.low - drawn[against].low);
   const highOff = Math.abs(interval.high - drawn[against].high);
   const { low, high } = drawn.unsettled[against];
-  const isSettled = Math.max(low, high) <= tolerance / 5;
-  const isNear = Math.max(lowOff, highOff) <= tolerance;
-  return {
-    verdict: isSettled ? (isNear ? 'borne out' : 'not borne out') : 'not settled',
-    ...{ interval, lowOff, highOff, tolerance },
-  };
+  const isFar = lowOff > tolerance + low || highOff > tolerance + high;
+  const isNear = lowOff <= tolerance && highOff <= tolerance && Math.max(low, high) <= tolerance / 5;
+  const verdict = isFar ? 'not borne out' : isNear ? 'borne out' : 'not settled';
+  return { verdict, interval, lowOff, highOff, tolerance };
 }
 
 /** u = c × 10^l with c of so many digits; half of 10^l. @source jcgm-101, 7.9.2 */

@@ -56,7 +56,7 @@ interface FitRequest<Name extends string, At> {
  *   curve: (on, { k }, t: number) => on.exp(on.scaled(k, -t)),
  *   points: [{ at: 1, value: 0.61 }, { at: 2, value: 0.37 }, { at: 3, value: 0.22 }],
  *   start: { k: 1 },
- * }).parameters.k // 0.497…
+ * }).parameters.k // 0.498…
  */
 export function curveFit<Name extends string, At>(request: FitRequest<Name, At>): CurveFit<Name> {
   const names = Object.keys(request.start) as Name[];

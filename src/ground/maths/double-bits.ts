@@ -12,12 +12,15 @@ export function highWord(x: number): number {
   return words[top] as number;
 }
 
+const LEAST_POWER = -1074;
+/** All powers of two that are doubles: looked up, since putting bits together is slower than all the rest of a logarithm. */
+const powers = new Float64Array(1023 - LEAST_POWER + 1);
+powers[0] = Number.MIN_VALUE;
+for (let at = 1; at < powers.length; at += 1) powers[at] = 2 * (powers[at - 1] as number);
+
 /** 2^`exponent` for -1074 to 1023. */
 export function powerOfTwo(exponent: number): number {
-  if (exponent < -1022) return powerOfTwo(exponent + 60) * powerOfTwo(-60);
-  words[top] = (exponent + 1023) << 20;
-  words[1 - top] = 0;
-  return cell[0] as number;
+  return powers[exponent - LEAST_POWER] as number;
 }
 
 /** The exponent e of a finite x ≠ 0 with 2^e ≤ |x| < 2^(e+1), also below the normal range. */

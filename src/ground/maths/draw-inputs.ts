@@ -9,8 +9,16 @@ import type { Matrix } from './matrix.ts';
 const HALF_WIDTH_RECTANGULAR = Math.sqrt(3);
 const HALF_WIDTH_TRIANGULAR = Math.sqrt(6);
 
-/** Writes the next draw of every input into `x`. */
-export type DrawInto<Name extends string> = (x: Record<Name, number>) => void;
+interface Told<Name extends string> {
+  readonly inputs: Readonly<Record<Name, Doubted>>;
+  readonly correlations?: readonly Correlation<Name>[];
+}
+
+/** The inputs as they were drawn last, and the next draw of them: it writes over what was there. */
+export interface InputDraws<Name extends string> {
+  readonly x: Readonly<Record<Name, number>>;
+  readonly draw: () => void;
+}
 
 /**
  * A source of draws of these inputs.
@@ -18,34 +26,37 @@ export type DrawInto<Name extends string> = (x: Record<Name, number>) => void;
  *   another is not normal: for other shapes a correlation does not say how they go together
  * @source jcgm-101, 6.4
  */
-export function inputDraws<Name extends string>(
-  told: {
-    readonly inputs: Readonly<Record<Name, Doubted>>;
-    readonly correlations?: readonly Correlation<Name>[];
-  },
-  chance: Chance,
-): DrawInto<Name> {
+export function inputDraws<Name extends string>(told: Told<Name>, chance: Chance): InputDraws<Name> {
   const { inputs, correlations = [] } = told;
   const names = Object.keys(inputs) as Name[];
   for (const name of names) mustBeDoubted(name, inputs[name]);
   const tied = new Set(correlations.filter(({ r }) => r !== 0).flatMap(({ of }) => of));
-  const free = names.filter((name) => !tied.has(name));
+  const free = names.filter((name) => !tied.has(name) && inputs[name].u > 0);
   const together = names.filter((name) => tied.has(name));
   const crooked = together.find((name) => (inputs[name].shape ?? 'normal') !== 'normal');
   if (crooked !== undefined)
     throw new RangeError(`${crooked} goes together with another input: only normal ones are drawn so`);
-  const root = correlationRoot(correlationMatrix(names, correlations));
+  const x = {} as Record<Name, number>;
+  for (const name of names) x[name] = inputs[name].value;
   const draws = free.map((name) => drawOf(inputs[name], chance));
-  const normals = new Float64Array(together.length);
-  const rows = together.map((name) =>
-    rowOf(
-      root,
-      names.indexOf(name),
-      together.map((other) => names.indexOf(other)),
-    ),
-  );
-  return (x) => {
+  const drawTogether = togetherDraws(told, { names, together }, chance);
+  const draw = (): void => {
     for (let at = 0; at < free.length; at += 1) x[free[at] as Name] = (draws[at] as () => number)();
+    drawTogether(x);
+  };
+  return { x, draw };
+}
+
+function togetherDraws<Name extends string>(
+  { inputs, correlations = [] }: Told<Name>,
+  { names, together }: { readonly names: readonly Name[]; readonly together: readonly Name[] },
+  chance: Chance,
+): (x: Record<Name, number>) => void {
+  const root = correlationRoot(correlationMatrix(names, correlations));
+  const places = together.map((name) => names.indexOf(name));
+  const rows = places.map((place) => rowOf(root, place, places));
+  const normals = new Float64Array(together.length);
+  return (x) => {
     for (let at = 0; at < together.length; at += 1) normals[at] = chance.normal();
     for (let at = 0; at < together.length; at += 1) {
       const row = rows[at] as Float64Array;
@@ -62,7 +73,6 @@ function rowOf({ columns, values }: Matrix, row: number, of: readonly number[]):
 }
 
 function drawOf({ value, u, degrees, shape = 'normal' }: Doubted, chance: Chance): () => number {
-  if (u === 0) return () => value;
   switch (shape) {
     case 'normal':
       return () => value + u * chance.normal();

@@ -36,9 +36,14 @@ export class Duals implements Arithmetic<Dual> {
     this.#slopes = new Float64Array(FIRST_ROWS * inputs);
   }
 
-  /** Forgets every dual number that was made. */
-  clear(): void {
-    this.#used = 0;
+  /** Forgets every dual number that was made, but the first so many. */
+  clear(kept = 0): void {
+    this.#used = kept;
+  }
+
+  /** Gives an input or a constant another number; what was made of it before stays as it was. */
+  put(at: Dual, value: number): void {
+    this.#numbers[at] = value;
   }
 
   number(of: Dual): number {
@@ -60,7 +65,8 @@ export class Duals implements Arithmetic<Dual> {
 
   of(constant: number): Dual {
     const made = this.#row(constant);
-    this.#slopes.fill(0, made * this.inputs, (made + 1) * this.inputs);
+    const from = made * this.inputs;
+    for (let at = 0; at < this.inputs; at += 1) this.#slopes[from + at] = 0;
     return made;
   }
 
@@ -136,16 +142,15 @@ export class Duals implements Arithmetic<Dual> {
     return (this.#used - 1) as Dual;
   }
 
-  /** A slope of 0 stays 0 also where the outer slope is infinite: what does not hang on an input never does. */
   #fromOne(value: number, a: Dual, by: number): Dual {
     const made = this.#row(value);
     const from = a * this.inputs;
     const to = made * this.inputs;
     const slopes = this.#slopes;
-    for (let at = 0; at < this.inputs; at += 1) {
-      const slope = slopes[from + at] as number;
-      slopes[to + at] = slope === 0 ? 0 : slope * by;
-    }
+    if (Number.isFinite(by))
+      for (let at = 0; at < this.inputs; at += 1) slopes[to + at] = (slopes[from + at] as number) * by;
+    else
+      for (let at = 0; at < this.inputs; at += 1) slopes[to + at] = carried(slopes[from + at] as number, by);
     return made;
   }
 
@@ -156,11 +161,19 @@ export class Duals implements Arithmetic<Dual> {
     const fromB = b * this.inputs;
     const to = made * this.inputs;
     const slopes = this.#slopes;
-    for (let at = 0; at < this.inputs; at += 1) {
-      const slopeA = slopes[fromA + at] as number;
-      const slopeB = slopes[fromB + at] as number;
-      slopes[to + at] = (slopeA === 0 ? 0 : slopeA * byA) + (slopeB === 0 ? 0 : slopeB * byB);
+    if (Number.isFinite(byA) && Number.isFinite(byB)) {
+      for (let at = 0; at < this.inputs; at += 1)
+        slopes[to + at] = (slopes[fromA + at] as number) * byA + (slopes[fromB + at] as number) * byB;
+      return made;
     }
+    for (let at = 0; at < this.inputs; at += 1)
+      slopes[to + at] =
+        carried(slopes[fromA + at] as number, byA) + carried(slopes[fromB + at] as number, byB);
     return made;
   }
+}
+
+/** A slope of 0 stays 0 also where the outer slope is infinite: what does not hang on an input never does. */
+function carried(slope: number, by: number): number {
+  return slope === 0 ? 0 : slope * by;
 }

@@ -1,5 +1,6 @@
 // log, log1p and log10: a short reciprocal from a table and a short series.
 import { exponentOf, powerOfTwo } from './double-bits.ts';
+import { afterSquare, logHigh, logLeft, productLeft } from './log-kernel.ts';
 import { firstIndex, lnTwoFirst, lnTwoRest, perLnTen, perLnTenRest, reciprocals } from './log-table.ts';
 import { addPairs, fastSum, multiplyPairs, type Pair, twoProduct, twoSum } from './pair.ts';
 
@@ -37,16 +38,6 @@ function logOnePlus(f: Pair): Pair {
   return fastSum(sum.hi, sum.lo + (f.lo - 0.5 * square.lo + square.hi * f.hi * afterSquare(f.hi)));
 }
 
-/** (ln(1 + f) - f + f²/2) / f³ for |f| < 0.0066. */
-function afterSquare(f: number): number {
-  return (
-    1 / 3 -
-    f *
-      (1 / 4 -
-        f * (1 / 5 - f * (1 / 6 - f * (1 / 7 - f * (1 / 8 - f * (1 / 9 - f * (1 / 10 - f * (1 / 11))))))))
-  );
-}
-
 /** What the logarithm is at 0, below it, at infinity and for NaN. */
 function atTheEdge(x: number): number {
   if (x === 0) return Number.NEGATIVE_INFINITY;
@@ -68,7 +59,8 @@ export function logAsPair(x: number): Pair {
  * @example log(2) // 0.6931471805599453
  */
 export function log(x: number): number {
-  return x > 0 && x < Number.POSITIVE_INFINITY ? logAsPair(x).hi : atTheEdge(x);
+  if (!(x > 0 && x < Number.POSITIVE_INFINITY)) return atTheEdge(x);
+  return x >= smallestNormal ? logHigh(x) : logAsPair(x).hi;
 }
 
 /**
@@ -90,5 +82,10 @@ export function log1p(x: number): number {
  */
 export function log10(x: number): number {
   if (!(x > 0 && x < Number.POSITIVE_INFINITY)) return atTheEdge(x);
-  return multiplyPairs(logAsPair(x), { hi: perLnTen, lo: perLnTenRest }).hi;
+  if (x < smallestNormal) return multiplyPairs(logAsPair(x), { hi: perLnTen, lo: perLnTenRest }).hi;
+  const natural = logHigh(x);
+  const product = natural * perLnTen;
+  return (
+    product + (productLeft(natural, perLnTen, product) + (natural * perLnTenRest + logLeft() * perLnTen))
+  );
 }

@@ -16,7 +16,10 @@ export interface NewtonSearch {
   readonly high: number;
   /** Where to begin, between the ends. */
   readonly start: number;
-  /** A relative change of x that is small enough; the default is four units in the last place. */
+  /**
+   * A relative step of Newton's that is small enough to be the last; the default is four units in the last place. As steps
+   * shrink by squares, 1e-8 leaves an error of about 1e-16. Bisections always go on to the last digits.
+   */
   readonly narrow?: number;
 }
 
@@ -45,9 +48,11 @@ export function newtonBetween(of: ValueAndSlope, search: NewtonSearch, at = new 
     const isInside = x - newton >= low && x - newton <= high;
     const size = Math.abs(newton);
     if (isInside && size >= moveBefore / 2 && size <= FAINT * Math.abs(x)) return x;
-    const move = isInside && size <= moveBefore / 2 ? newton : x - (low + (high - low) / 2);
+    const isNewton = isInside && size <= moveBefore / 2;
+    const move = isNewton ? newton : x - (low + (high - low) / 2);
     const next = x - move;
-    if (Math.abs(move) <= narrow * Math.abs(next) || next === x) return insideOf(of, next, search, at);
+    if (Math.abs(move) <= (isNewton ? narrow : NARROW) * Math.abs(next) || next === x)
+      return insideOf(of, next, search, at);
     moveBefore = Math.abs(move);
     x = next;
   }

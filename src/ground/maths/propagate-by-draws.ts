@@ -50,20 +50,17 @@ export function propagateByDraws<Name extends string>(told: {
   readonly draws?: number;
   readonly probability?: number;
 }): Drawn {
-  const { inputs, formula, seed, draws = 100_000, probability = 0.95 } = told;
+  const { formula, seed, draws = 100_000, probability = 0.95 } = told;
   if (!(Number.isSafeInteger(draws / BLOCK) && draws >= 2 * BLOCK))
     throw new RangeError(`draws come in blocks of ${BLOCK}, two at least, not ${draws}`);
   if (!(probability > 0 && probability <= HIGHEST_PROBABILITY))
     throw new RangeError(
       `a coverage probability here is above 0 and at most ${HIGHEST_PROBABILITY}, not ${probability}`,
     );
-  const drawInto = inputDraws(told, seededChance({ seed }));
-  const x = {} as Record<Name, number>;
-  // Every name stands in it before the first draw, so that its shape never changes.
-  for (const name of Object.keys(inputs) as Name[]) x[name] = 0;
+  const { x, draw } = inputDraws(told, seededChance({ seed }));
   const sorted = new Float64Array(draws);
   for (let at = 0; at < draws; at += 1) {
-    drawInto(x);
+    draw();
     const y = formula(NUMBERS, x);
     if (!Number.isFinite(y))
       throw new RangeError(`draw ${at} gave ${y}: the inputs reach where the formula has no value`);

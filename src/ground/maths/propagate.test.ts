@@ -62,6 +62,8 @@ describe('propagation', () => {
   it('cuts the degrees of freedom down to those of a part that makes all of the doubt', () => {
     const few = { a: { value: 1, u: 1, degrees: 4 }, b: { value: 1, u: 0 } };
     expect(propagate({ inputs: few, formula: sum }).degrees).toBe(4);
+    // What is in no doubt makes nothing, and is not told.
+    expect(propagate({ inputs: few, formula: sum }).parts.map(({ of }) => of)).toEqual(['a']);
     const two = { a: { value: 1, u: 1, degrees: 4 }, b: { value: 1, u: 1, degrees: 4 } };
     expect(propagate({ inputs: two, formula: sum }).degrees).toBe(8);
   });
@@ -84,6 +86,16 @@ describe('propagation', () => {
     expect(covariance('sum', 'difference')).toBeCloseTo(0.09 - 0.16, 15);
     expect(correlation('sum', 'sumAgain')).toBeCloseTo(1, 15);
     expect(covariance('sum', 'sum')).toBeCloseTo(outputs.sum.u * outputs.sum.u, 15);
+  });
+
+  it('asks for the same inputs in turn, in doubt and not, within each other', () => {
+    const outer: Formula<Two> = (on, { a, b }) =>
+      on.plus(on.scaled(a, propagate({ inputs, formula: sum }).u), b);
+    for (const u of [0.3, 0, 0.3]) {
+      const told = { ...inputs, a: { value: 3, u } };
+      expect(propagate({ inputs: told, formula: outer }).u).toBeCloseTo(Math.hypot(0.5 * u, 0.4), 14);
+      expect(propagate({ inputs: told, formula: sum }).value).toBe(8);
+    }
   });
 
   it('is straight to first order: the square of what may be 0 has no doubt there, but to second order it has', () => {

@@ -28,7 +28,7 @@ export interface Propagated<Name extends string> {
   readonly u: number;
   /** Effective degrees of freedom; null where an input of few degrees goes together with another, for then none are defined. */
   readonly degrees: number | null;
-  /** In the order of the inputs. */
+  /** Of every input that is in doubt, in their order. */
   readonly parts: readonly Part<Name>[];
   readonly pairs: readonly PairPart<Name>[];
 }
@@ -82,34 +82,91 @@ export function propagateTogether<Name extends string, Output extends string>(
   told: Told<Name> & { readonly formulas: Formulas<Name, Output> },
 ): PropagatedTogether<Name, Output> {
   const { inputs, formulas, correlations = [] } = told;
-  const names = Object.keys(inputs) as Name[];
-  const doubts = names.map((name) => inputs[name]);
-  doubts.forEach((each, at) => {
-    mustBeDoubted(names[at] as Name, each);
-  });
-  const together = correlations.length === 0 ? null : correlationMatrix(names, correlations);
-  if (together !== null) correlationRoot(together);
-  const on = new Duals(names.length);
-  const x = {} as Record<Name, Dual>;
-  names.forEach((name, at) => {
-    x[name] = on.input(at, inputs[name].value);
-  });
-  const results = formulas(on, x);
-  /** c_i u_i of each output. */
-  const reach = (output: Output): number[] => doubts.map(({ u }, at) => on.slope(results[output], at) * u);
-  const outputs = {} as Record<Output, Propagated<Name>>;
-  const reaches = {} as Record<Output, number[]>;
-  for (const output of Object.keys(results) as Output[]) {
-    reaches[output] = reach(output);
-    const value = on.number(results[output]);
-    const slopes = doubts.map((_, at) => on.slope(results[output], at));
-    outputs[output] = of({ names, doubts, together, value, slopes, reach: reaches[output] });
+  const every = Object.keys(inputs) as Name[];
+  const all = Object.values<Doubted>(inputs);
+  // What is in no doubt carries no slope: it is a number like those written in the formula.
+  const names: Name[] = [];
+  const doubts: Doubted[] = [];
+  for (let at = 0; at < every.length; at += 1) {
+    const name = every[at] as Name;
+    const each = all[at] as Doubted;
+    mustBeDoubted(name, each);
+    if (each.u === 0) continue;
+    names.push(name);
+    doubts.push(each);
   }
+  const together = correlations.length === 0 ? null : correlationsAmong(names, every, correlations);
+  const outputs = {} as Record<Output, Propagated<Name>>;
+  const reaches = {} as Record<Output, readonly number[]>;
+  withSheet({ every, names }, ({ on, x }) => {
+    // The inputs are the first rows of the sheet.
+    for (let at = 0; at < all.length; at += 1) on.put(at as Dual, (all[at] as Doubted).value);
+    const results = formulas(on, x as Readonly<Record<Name, Dual>>);
+    for (const output of Object.keys(results) as Output[]) {
+      const result = results[output];
+      const reach: number[] = [];
+      for (let at = 0; at < names.length; at += 1)
+        reach.push(on.slope(result, at) * (doubts[at] as Doubted).u);
+      reaches[output] = reach;
+      outputs[output] = of({ names, doubts, together, reach, on, result });
+    }
+  });
   const covariance = (one: Output, other: Output): number =>
     sumOfProducts(reaches[one], reaches[other], together);
   const correlation = (one: Output, other: Output): number =>
     covariance(one, other) / (outputs[one].u * outputs[other].u);
   return { outputs, covariance, correlation };
+}
+
+/** Looked at among all inputs, as they are told; kept among those that are in doubt. */
+function correlationsAmong<Name extends string>(
+  names: readonly Name[],
+  every: readonly Name[],
+  correlations: readonly Correlation<Name>[],
+): Matrix {
+  correlationRoot(correlationMatrix(every, correlations));
+  return correlationMatrix(
+    names,
+    correlations.filter(({ of }) => of.every((name) => names.includes(name))),
+  );
+}
+
+interface SheetOf {
+  readonly every: readonly string[];
+  /** Of them, those in doubt. */
+  readonly names: readonly string[];
+}
+
+/** Dual numbers with the inputs in their first rows, in the order of their names. */
+interface Sheet extends SheetOf {
+  readonly on: Duals;
+  readonly x: Readonly<Record<string, Dual>>;
+}
+
+/** That of the last propagation, which the next of the same inputs writes over; taken away while it is in use. */
+let spare: Sheet | null = null;
+
+function withSheet(asked: SheetOf, work: (sheet: Sheet) => void): void {
+  const isFit = spare !== null && areSame(spare.every, asked.every) && areSame(spare.names, asked.names);
+  const sheet = isFit && spare !== null ? spare : sheetOf(asked);
+  spare = null;
+  sheet.on.clear(asked.every.length);
+  work(sheet);
+  spare = sheet;
+}
+
+function sheetOf({ every, names }: SheetOf): Sheet {
+  const on = new Duals(names.length);
+  const x: Record<string, Dual> = {};
+  let slope = 0;
+  for (const name of every) x[name] = name === names[slope] ? on.input(slope++, 0) : on.of(0);
+  return { every, names, on, x };
+}
+
+function areSame(some: readonly string[], others: readonly string[]): boolean {
+  if (some.length !== others.length) return false;
+  for (let at = 0; at < some.length; at += 1) if (some[at] !== others[at]) return false;
+  return true;
 }
 
 /** aᵀ R b; without a matrix the inputs are independent. */
@@ -128,35 +185,45 @@ interface OneOutput<Name extends string> {
   readonly names: readonly Name[];
   readonly doubts: readonly Doubted[];
   readonly together: Matrix | null;
-  readonly value: number;
-  readonly slopes: readonly number[];
+  /** c_i u_i. */
   readonly reach: readonly number[];
+  readonly on: Duals;
+  readonly result: Dual;
 }
 
 function of<Name extends string>(one: OneOutput<Name>): Propagated<Name> {
-  const { names, together, value, slopes, reach } = one;
+  const { names, together, reach, on, result } = one;
+  const value = on.number(result);
   // Errors that take each other back to nothing may leave a rounding below 0.
   const variance = Math.max(0, sumOfProducts(reach, reach, together));
   if (!(Number.isFinite(value) && Number.isFinite(variance)))
     throw new RangeError(
       `the result is no finite number with a finite doubt: ${value}, variance ${variance}`,
     );
-  const shareOf = (part: number): number => (variance === 0 ? 0 : part / variance);
-  const parts = names.map((name, at): Part<Name> => {
+  const parts: Part<Name>[] = [];
+  for (let at = 0; at < names.length; at += 1) {
     const each = reach[at] as number;
-    return { of: name, sensitivity: slopes[at] as number, u: Math.abs(each), share: shareOf(each * each) };
-  });
-  const pairs: PairPart<Name>[] = [];
-  if (together !== null) {
-    for (let i = 0; i < names.length; i += 1)
-      for (let j = i + 1; j < names.length; j += 1) {
-        const r = together.values[i * names.length + j] as number;
-        if (r === 0) continue;
-        const share = shareOf(2 * r * (reach[i] as number) * (reach[j] as number));
-        pairs.push({ of: [names[i] as Name, names[j] as Name], share });
-      }
+    const share = variance === 0 ? 0 : (each * each) / variance;
+    parts.push({ of: names[at] as Name, sensitivity: on.slope(result, at), u: Math.abs(each), share });
   }
+  const pairs = together === null ? [] : pairsOf(one, together, variance);
   return { value, u: Math.sqrt(variance), degrees: degreesOf(one, variance), parts, pairs };
+}
+
+function pairsOf<Name extends string>(
+  { names, reach }: OneOutput<Name>,
+  together: Matrix,
+  variance: number,
+): PairPart<Name>[] {
+  const pairs: PairPart<Name>[] = [];
+  for (let i = 0; i < names.length; i += 1)
+    for (let j = i + 1; j < names.length; j += 1) {
+      const r = together.values[i * names.length + j] as number;
+      if (r === 0) continue;
+      const both = 2 * r * (reach[i] as number) * (reach[j] as number);
+      pairs.push({ of: [names[i] as Name, names[j] as Name], share: variance === 0 ? 0 : both / variance });
+    }
+  return pairs;
 }
 
 /** ν = u⁴ / Σ (c_i u_i)⁴ / ν_i: Welch and Satterthwaite's, which is for independent parts. @source gum, G.4.1 */

@@ -1,7 +1,7 @@
 // Where a function passes through 0 between two ends at which its signs differ: Brent's method.
 
 /** No narrower than this many units in the last place is looked for. */
-const NARROW = 2 * 2.220446049250313e-16;
+const NARROW = 2.220446049250313e-16;
 /** Brent's method takes ten steps or so on a smooth function; on a step it halves, and 1100 halvings pass the whole range of doubles. */
 const MOST_STEPS = 2500;
 

@@ -26,6 +26,32 @@ export { vapourSaturationC, vapourSaturationPa } from './air/vapour-saturation.t
 export type { WallDew, WallVerdict } from './air/wall-dew.ts';
 export { wallDew } from './air/wall-dew.ts';
 export { dewPointOfRatioC, humidityRatioOfWetBulb, wetBulbC } from './air/wet-bulb.ts';
+export type { Exchanged, Total } from './bed/capacity.ts';
+export {
+  bedVolumes,
+  emptyBedContactS,
+  exchangerThroughputM3,
+  firstToEnd,
+  sorbentThroughputM3,
+  stoichiometricTimeS,
+} from './bed/capacity.ts';
+export type { PatternBed, Resistance } from './bed/constant-pattern.ts';
+export { patternBreakthrough, patternThroughput } from './bed/constant-pattern.ts';
+export { freundlichKgPerKg, langmuirKgPerKg, separationFactor } from './bed/isotherm.ts';
+export type { BedChain, ChainBed, ChainStep } from './bed/lead-and-lag.ts';
+export { chainAfter, swappedChain, volumeToLimitM3 } from './bed/lead-and-lag.ts';
+export type { BohartAdamsBed, LogisticBed, SorbentRun } from './bed/logistic.ts';
+export {
+  bohartAdams,
+  bohartAdamsTimeS,
+  logisticBreakthrough,
+  logisticOfBohartAdams,
+  logisticOfThomas,
+  logisticTimeS,
+  thomasOfLogistic,
+} from './bed/logistic.ts';
+export type { CurvePoint, UnusedBed } from './bed/unused-bed.ts';
+export { breakTimeOfLengthS, takenUpKgPerKg, unusedBed, unusedLengthM } from './bed/unused-bed.ts';
 export type { BypassOutcome } from './condenser/bypass.ts';
 export { apparatusDewPointC, bypassAtFlow, bypassCoil, bypassFactor } from './condenser/bypass.ts';
 export type { BypassFit, CoilReading, Known } from './condenser/bypass-fit.ts';
@@ -70,6 +96,77 @@ export { storedEnergyJ } from './gas/stored-energy.ts';
 export { trappedWaterRisePa } from './gas/trapped-water.ts';
 export type { VesselWall, WallStress } from './gas/wall-stress.ts';
 export { thickWallHoopPa, thinWallStress } from './gas/wall-stress.ts';
+export type { BlowDownGauged, BlowDownInput, BlowDownTold } from './gauging/blow-down-gauging.ts';
+export { gaugeByBlowDown } from './gauging/blow-down-gauging.ts';
+export type { Charge, ChargeAsked, Rating } from './gauging/charge.ts';
+export { chargeVerdict, endPressurePa, tankAfterFallPa } from './gauging/charge.ts';
+export type { Combined, CombinedGauging, GaugingToCombine } from './gauging/combine-gaugings.ts';
+export { combineGaugings } from './gauging/combine-gaugings.ts';
+export type { BudgetShare } from './gauging/doubt-budget.ts';
+export { doubtBudget } from './gauging/doubt-budget.ts';
+export type { InjectionForeseen } from './gauging/foreseen-injection.ts';
+export { foreseenInjection } from './gauging/foreseen-injection.ts';
+export type {
+  InjectionDrawn,
+  InjectionGauged,
+  InjectionGroup,
+  InjectionInput,
+  InjectionReading,
+  InjectionReadings,
+  InjectionTerm,
+  InjectionTold,
+} from './gauging/gas-injection.ts';
+export { gasVolumeByInjectionM3, gaugeByInjection, injectionByDraws } from './gauging/gas-injection.ts';
+export { dissolvedShare, saturatedVapour, settlingTerm } from './gauging/gas-terms.ts';
+export type {
+  GaugingForeseen,
+  GaugingJudged,
+  StoreKnown,
+  UselessBecause,
+  WayOfGauging,
+  WorthOfGauging,
+} from './gauging/gauging-worth.ts';
+export { doubtAfterGauging, judgeGauging, worthOfGaugings } from './gauging/gauging-worth.ts';
+export {
+  frameMassKg,
+  massBesideFrameKg,
+  springStiffnessNPerM,
+  swingingMassKg,
+  swingPeriodS,
+} from './gauging/oscillation.ts';
+export type {
+  CalibratedBalance,
+  KnownSwing,
+  Weighed,
+  WeighingInput,
+  WeighingTold,
+} from './gauging/oscillation-weighing.ts';
+export { calibratedBalance, weighByOscillation } from './gauging/oscillation-weighing.ts';
+export type { StrokeInput, StrokesDrawn, StrokesTold } from './gauging/stroke-count.ts';
+export { volumeByStrokes } from './gauging/stroke-count.ts';
+export type { TankGroup, TankReading, TankTerm } from './gauging/tank-gas.ts';
+export type {
+  DisplacementGauged,
+  DisplacementInput,
+  DisplacementTold,
+} from './gauging/volume-displacement.ts';
+export { ADIABATIC_EXPONENT, gaugeByDisplacement } from './gauging/volume-displacement.ts';
+export type { BoilingMargin, EnthalpyOf } from './heat/enthalpy.ts';
+export { boilingMargin, plainEnthalpy, waterEnthalpyAt } from './heat/enthalpy.ts';
+export type { Freeze, Thaw } from './heat/freeze-and-thaw.ts';
+export { freeze, thaw } from './heat/freeze-and-thaw.ts';
+export type { Heated, Heater, Warming } from './heat/heating.ts';
+export { heating, heatToWarmJ, standbyLossW, temperatureAfterC } from './heat/heating.ts';
+export type { ColdWater, ColdWaterAfter } from './heat/ice.ts';
+export {
+  coldWaterAfter,
+  freezingGrowth,
+  iceDensityKgPerM3,
+  iceEnthalpyJPerKg,
+  MELTING_HEAT_J_PER_KG,
+} from './heat/ice.ts';
+export type { WarmWater } from './heat/mixed-temperature.ts';
+export { mixedTemperatureC, thermalGrowth } from './heat/mixed-temperature.ts';
 export type { BlowDown, QuadraticBlowDown } from './hose/blow-down.ts';
 export { blowDown, quadraticBlowDownSeconds } from './hose/blow-down.ts';
 export { coilCriticalReynolds, laminarCoilFactor, turbulentCoilFactor } from './hose/coil.ts';

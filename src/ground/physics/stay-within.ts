@@ -10,11 +10,14 @@ export function stayWithin(left: RangeLeft): void {
   if (!(isAboveLow && value <= high && Number.isFinite(value))) throw new OutsideRange(left);
 }
 
+/** A value that is within makes nothing new here: formulas are asked ten thousand times. */
 export function stayAtLeastZero(given: Given): void {
+  if (given.value >= 0 && given.value < OPEN_END) return;
   stayWithin({ ...given, low: 0, high: OPEN_END });
 }
 
 export function stayAboveZero(given: Given): void {
+  if (given.value > 0 && given.value < OPEN_END) return;
   stayWithin({ ...given, low: 0, lowIsOpen: true, high: OPEN_END });
 }
 

@@ -1,6 +1,14 @@
 // Rounding by GUM 7.2.6 and printing in one piece.
 import { describe, expect, it } from 'vitest';
-import { formatFigure, formatRange, roundAtPlace, roundCoverDays, roundFigure } from './format-figure.ts';
+import {
+  formatFigure,
+  formatRange,
+  roundAtPlace,
+  roundCoverDays,
+  roundFigure,
+  roundInTwoDigits,
+  roundToDigits,
+} from './format-figure.ts';
 
 /** Value, u95, and both as they must be printed. */
 const cases: readonly (readonly [number, number | null, string, string | null])[] = [
@@ -147,5 +155,34 @@ describe('a value at a place', () => {
 
   it('throws where there is no number', () => {
     expect(() => roundAtPlace(Number.NaN, 0)).toThrow(RangeError);
+  });
+});
+
+describe('two digits of the ±', () => {
+  it.each([
+    [173.5957, 3.168, '173.6', '3.2'],
+    [341.72, 23.2, '342', '23'],
+    [0.0271, 0.00949, '0.0271', '0.0095'],
+    [-12.34, 96.4, '-12', '96'],
+    [5, 0.096, '5.000', '0.096'],
+  ])('%d ± %d', (value, u95, shown, doubt) => {
+    expect(roundInTwoDigits({ value, u95 })).toMatchObject({ value: shown, u95: doubt });
+  });
+
+  it.each([0, -1, Number.NaN])('are none of %d', (u95) => {
+    expect(() => roundInTwoDigits({ value: 1, u95 })).toThrow(RangeError);
+  });
+});
+
+describe('so many digits of a value', () => {
+  it.each([
+    [318.4671, 4, '318.5'],
+    [11478.6, 4, '11480'],
+    [0.00551, 4, '0.00551'],
+    [200, 4, '200'],
+    [-0.16893, 2, '-0.17'],
+    [0, 3, '0'],
+  ])('%d in %d', (value, digits, shown) => {
+    expect(roundToDigits(value, digits)).toBe(shown);
   });
 });

@@ -50,6 +50,38 @@ export function roundFigure(figure: { readonly value: number; readonly u95: numb
   };
 }
 
+/**
+ * The same with two digits of the ±, whatever its first one is: for somebody who reckons on with the figure.
+ * @throws RangeError if a number is not finite or u95 is not above zero
+ * @source gum (JCGM 100:2008, 7.2.6: at most two digits, from memory)
+ * @example roundInTwoDigits({ value: 173.5957, u95: 3.168 }) // { value: '173.6', u95: '3.2', place: -1 }
+ */
+export function roundInTwoDigits(figure: { readonly value: number; readonly u95: number }): RoundedFigure {
+  const u95 = decimalOf(figure.u95);
+  const leading = leadingPlace(u95);
+  if (leading === null || !(figure.u95 > 0))
+    throw new RangeError(`a ± above zero is needed, not ${figure.u95}`);
+  const place = leading - 1;
+  return {
+    value: decimalText(roundToPlace(decimalOf(figure.value), place)),
+    u95: decimalText(roundToPlace(u95, place)),
+    place,
+  };
+}
+
+/**
+ * A value in so many digits, zeros at the end left out: for a figure whose ± nobody knows.
+ * @throws RangeError if the value is not finite
+ * @example roundToDigits(318.4671, 4) // '318.5'
+ */
+export function roundToDigits(value: number, digits: number): string {
+  const decimal = decimalOf(value);
+  const leading = leadingPlace(decimal);
+  if (leading === null) return '0';
+  const text = decimalText(roundToPlace(decimal, leading - digits + 1));
+  return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
+}
+
 /** The place of the last digit that a ± justifies; null for a ± of zero. */
 function placeOfDoubt(u95: Decimal): number | null {
   const leading = leadingPlace(u95);

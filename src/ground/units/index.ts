@@ -13,6 +13,8 @@ export {
   roundAtPlace,
   roundCoverDays,
   roundFigure,
+  roundInTwoDigits,
+  roundToDigits,
   styled,
 } from './format-figure.ts';
 export type { Instant } from './instant.ts';

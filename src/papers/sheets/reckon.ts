@@ -56,14 +56,17 @@ export interface ReckonFormula {
 /** One field of a calculator, for a form. */
 export interface ReckonField {
   readonly name: string;
-  readonly kind: 'quantity' | 'plain' | 'store' | 'hose' | 'choice' | 'flag';
+  readonly kind: 'quantity' | 'plain' | 'store' | 'hose' | 'choice';
   readonly label: string;
-  /** Units that it takes; the first is what a field begins with. */
+  /** Units that it takes, the first of them offered first; empty for what has none. */
   readonly units: readonly string[];
-  readonly choices: readonly string[];
+  /** Words that it takes, each with what it means. */
+  readonly choices: readonly { readonly value: string; readonly label: string }[];
+  /** Several values, commas between. */
   readonly many: boolean;
-  readonly optional: boolean;
-  /** What is taken where nobody gives it. */
+  /** The answer needs it, and nothing else brings it: neither an assumption nor the outpost file. */
+  readonly needed: boolean;
+  /** What is taken where nobody gives it: value with unit, and why. */
   readonly otherwise: string | null;
 }
 
@@ -72,7 +75,11 @@ export interface ReckonForm {
   readonly title: string;
   readonly question: string;
   readonly fields: readonly ReckonField[];
-  /** A filled form that shows what it is for. */
+  /** Fields with values that show what it is for. */
   readonly example: Readonly<Record<string, string>>;
   readonly cautions: readonly ReckonCaution[];
+}
+
+export interface ReckonForms {
+  readonly forms: readonly ReckonForm[];
 }

@@ -1,10 +1,9 @@
 // What a calculator answered, for a terminal: cautions first, then the answer, then what it was reckoned from.
-import { unitSign } from '../../ground/units/index.ts';
+import { plusMinus, roundInTwoDigits, roundToDigits, styled, unitSign } from '../../ground/units/index.ts';
 import type { ReckonInput, ReckonResult, ReckonSheet } from '../sheets/reckon.ts';
 import { reckonLabels } from '../words/en/reckon/page-labels.ts';
 import { saidSeconds } from '../words/en/reckon/said-seconds.ts';
 import { choiceLabel, inputLabel, reckonWords, resultLabel, sourceLabel } from '../words/en/reckon.ts';
-import { saidValue } from '../words/en/said.ts';
 import { fieldsOf, said } from './figures.ts';
 import { proseWidth, type TextOptions } from './options.ts';
 import { signed } from './signs.ts';
@@ -33,7 +32,9 @@ function linesOf(
     '',
     ...table(RESULT_COLUMNS(options), sheet.results, options).lines.slice(1),
     ...sheet.sayings.flatMap(({ text }) => prose(text)),
-    ...(sheet.results.every(({ u95 }) => u95 === null) ? prose(reckonLabels.noDoubt) : []),
+    ...([...sheet.results, ...sheet.inputs].every(({ u95 }) => u95 === null)
+      ? prose(reckonLabels.noDoubt)
+      : []),
     '',
     ...inputLines(sheet, options, how.explain),
     ...(how.explain ? explained(sheet, options) : [...prose(reckonLabels.explain)]),
@@ -67,21 +68,35 @@ const RESULT_COLUMNS = (options: TextOptions) => [
 export function resultText(result: ReckonResult, options: TextOptions): string {
   const { value, u95, unit, limit } = result;
   const sign = unitSign(unit);
-  const bare = limit !== null || u95 === null;
-  const text = bare
-    ? signed(saidValue(forPeople(result), sign), options.style)
-    : said({ value, u95, unit: sign }, options);
+  const text =
+    limit !== null || u95 === null
+      ? signed(bare(value, sign), options.style)
+      : signed(inTwoDigits({ value, u95, unit: sign }), options.style);
   return unit === 's' && value >= 60 ? `${text}, ${saidSeconds(value)}` : text;
 }
 
+/** `173.6 ± 3.2 L`: who reckons on wants to see both digits that GUM 7.2.6 allows. */
+export function inTwoDigits({ value, u95, unit }: { value: number; u95: number; unit: string }): string {
+  const rounded = roundInTwoDigits({ value, u95 });
+  const parts = [
+    styled(rounded.value, 'screen'),
+    plusMinus('screen'),
+    styled(rounded.u95 ?? '', 'screen'),
+    unit,
+  ];
+  return parts.filter((part) => part !== '').join('\u00A0');
+}
+
 /** Without a ± there is nothing to round to: four digits are more than anybody reads off an instrument. */
-function forPeople({ value }: ReckonResult): number {
-  return value === 0 ? 0 : Number(value.toPrecision(DIGITS));
+function bare(value: number, unit: string): string {
+  const digits = styled(roundToDigits(value, DIGITS), 'screen');
+  return unit === '' ? digits : `${digits}\u00A0${unit}`;
 }
 const DIGITS = 4;
 
-/** What somebody typed or the book knows, and what makes a part of the ± that can be seen. */
-function bears({ by, share, u95 }: ReckonInput): boolean {
+/** What somebody typed or the book knows, how good the instruments are, and what makes a part of the ± that can be seen. */
+function bears({ name, by, share, u95 }: ReckonInput): boolean {
+  if (name.endsWith('-doubt')) return true;
   return by === 'typed' || (by === 'book' && u95 !== null) || (share ?? 0) >= LEAST_SHARE;
 }
 
@@ -130,9 +145,16 @@ export function inputText(
 ): string {
   const shown = handy({ value, u95, unit });
   return shown.u95 === null
-    ? signed(saidValue(shown.value, shown.unit), options.style)
+    ? signed(typedDigits(shown.value, shown.unit), options.style)
     : said(shown, options);
 }
+
+/** As many digits as anybody types; a conversion leaves none behind. */
+function typedDigits(value: number, unit: string): string {
+  const digits = styled(roundToDigits(value, MOST_TYPED), 'screen');
+  return unit === '' ? digits : `${digits}\u00A0${unit}`;
+}
+const MOST_TYPED = 7;
 
 /** A bore in millimetres and a roughness in micrometres, as they are typed. */
 export function handy({ value, u95, unit }: Pick<ReckonInput, 'value' | 'u95' | 'unit'>): {
@@ -141,7 +163,7 @@ export function handy({ value, u95, unit }: Pick<ReckonInput, 'value' | 'u95' | 
   readonly unit: string;
 } {
   const scaled = (by: number, to: string) => ({
-    value: Number((value * by).toPrecision(12)),
+    value: value * by,
     u95: u95 === null ? null : u95 * by,
     unit: unitSign(to),
   });

@@ -98,7 +98,10 @@ export type DeskFindingCode =
   | 'reckon-outside-range'
   /**
    * A calculator refuses to answer. data: rule, and by rule
-   * over-rating: wouldKPa, ratingKPa, what · rating-missing: what · charge-too-high: endKPa, ratingKPa, safeBottleKPa ·
+   * over-rating: wouldKPa, ratingKPa, what · rating-missing: what · charge-too-high: endKPa, ratingKPa, safeBottleKPa, fallKPa ·
+   * ullage-missing · would-boil: endC, boilsAtC, cabinKPa ·
    * above-maximum: wantedMgPerL, maximumMgPerL · coil-not-told: missing · unequal-lists: list, count, volumes
    */
-  | 'reckon-refused';
+  | 'reckon-refused'
+  /** The outpost file does not tell what an expectation of condensate is made of. data: missing */
+  | 'no-condensate-expectation';

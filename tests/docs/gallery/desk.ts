@@ -1,7 +1,15 @@
 // Table of requests that the desk says no to.
 
 import { exportLines } from '../../../src/book/index.ts';
-import { finishCount, importLines, log, reckon, startBook, today } from '../../../src/desk/index.ts';
+import {
+  condensateSheet,
+  finishCount,
+  importLines,
+  log,
+  reckon,
+  startBook,
+  today,
+} from '../../../src/desk/index.ts';
 import type { DeskFindingCode } from '../../../src/papers/index.ts';
 import { LOG_LINES, OUTPOST_TEXT } from '../../field-log/corrie-log.ts';
 import { practiceDesk } from '../../field-log/practice-desk.ts';
@@ -72,7 +80,7 @@ const rules = {
     { before: [bag('iodine')], request: move('2L', 'V-1', 'C-04') },
     { request: move('2L', 'C-02', 'C-04') },
     { request: { what: 'use', amount: '1L', use: 'drink', from: 'C-02' } },
-    { before: [emptied], request: move('2L', 'C-02', 'C-04') },
+    { before: [emptied], request: move('2L', 'W-01', 'C-04') },
     { before: [conditional], request: { what: 'use', amount: '1L', use: 'drink', from: 'C-01' } },
     { request: move('2L', 'R1', 'C-04') },
     { before: [visit], request: move('20L', 'V-2', 'R1') },
@@ -324,10 +332,37 @@ const reckonings = {
   ),
 } satisfies Partial<Samples<DeskFindingCode>>;
 
+/** Asked for the condensate of a Holm whose outpost file lacks something. */
+async function askCondensate(lacking: string, text: string) {
+  const desk = await deskOver(emptyBook('holm'));
+  const begun = await startBook(desk, NOW, { name: 'holm.yaml', text });
+  if (!begun.ok) throw new Error(JSON.stringify(begun.findings));
+  const query = { days: null };
+  const answer = await condensateSheet(desk, { sight: { kind: 'now' }, moment: NOW, query });
+  return failed(
+    'no-condensate-expectation',
+    [`an outpost file without ${lacking}, asked for its condensate`],
+    answer,
+  );
+}
+
+const condensate = {
+  'no-condensate-expectation': sample(
+    'An expectation of condensate was asked for where the outpost file does not tell what it is made of.',
+    () => askCondensate('a norm of vapour', HOLM.replace(/ {2}vapourCollectedLPerPersonDay: .*\n/, '')),
+    () =>
+      askCondensate(
+        'a counter of its condenser',
+        HOLM.replace(/ {2}- \{ id: condensate,[^\n]*\n[^\n]*\n/, ''),
+      ),
+  ),
+} satisfies Partial<Samples<DeskFindingCode>>;
+
 export const deskSamples: Samples<DeskFindingCode> = {
   ...rules,
   ...inputs,
   ...imports,
   ...counts,
   ...reckonings,
+  ...condensate,
 };

@@ -49,10 +49,8 @@ function coilNotTold(inputs: Inputs): RefusedBy | null {
   const whole = ['coolant-flow', 'air-side', 'coolant-side'];
   const told = whole.filter((name) => inputs.has(name));
   if (told.length === whole.length || inputs.has('bypass')) return null;
-  return {
-    rule: 'coil-not-told',
-    data: { missing: told.length === 0 ? ['bypass'] : whole.filter((name) => !told.includes(name)) },
-  };
+  const missing = told.length === 0 ? ['bypass'] : whole.filter((name) => !told.includes(name));
+  return { rule: 'coil-not-told', ...(missing[0] !== undefined && { field: missing[0] }), data: { missing } };
 }
 
 function reckon(inputs: Inputs): Reckoned {

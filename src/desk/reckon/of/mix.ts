@@ -1,11 +1,10 @@
 // What comes of water poured together: volume, concentration and temperature.
 
-import { rootBetween } from '../../../ground/maths/index.ts';
 import {
-  liquidEnthalpyJPerKg,
   liquidVolumeM3PerKg,
   mixedSolution,
-  waterDensityKgPerM3,
+  mixedTemperatureC,
+  waterEnthalpyAt,
 } from '../../../ground/physics/index.ts';
 import type { Calculator, Reckoned, RefusedBy, Result } from '../calculator.ts';
 import type { Inputs } from '../inputs.ts';
@@ -31,7 +30,7 @@ function unequalLists(inputs: Inputs): RefusedBy | null {
   for (const name of ['concentration', 'temperature']) {
     const count = inputs.list(name).length;
     if (count > 0 && count !== volumes)
-      return { rule: 'unequal-lists', data: { list: name, count, volumes } };
+      return { rule: 'unequal-lists', field: name, data: { list: name, count, volumes } };
   }
   return null;
 }
@@ -56,26 +55,16 @@ function reckon(inputs: Inputs): Reckoned {
   return { results, sayings: [{ key: 'grade-of-mix', data: {} }] };
 }
 
-const ICE_POINT_K = 273.15;
 /** Of the enthalpy only: 50 kPa more or less change it by a ten-thousandth. */
 const PRESSURE_PA = 101_325;
+const ICE_POINT_K = 273.15;
 
-/** By enthalpy, not by temperature: the heat capacity changes with it. */
 function mixedC(volumes: readonly number[], temperatures: readonly number[]): number {
-  const enthalpyAt = (temperatureC: number) => liquidEnthalpyJPerKg(temperatureC + ICE_POINT_K, PRESSURE_PA);
-  const masses = volumes.map((volumeL, k) => (volumeL * densityOf(temperatures[k] ?? 0)) / L_PER_M3);
-  const mass = masses.reduce((sum, each) => sum + each, 0);
-  const heat = masses.reduce((sum, each, k) => sum + each * enthalpyAt(temperatures[k] ?? 0), 0);
-  const [low, high] = [Math.min(...temperatures), Math.max(...temperatures)];
-  if (low === high) return low;
-  return rootBetween((temperatureC) => enthalpyAt(temperatureC) - heat / mass, { low, high });
-}
-
-/** The table of cold water where it reaches, else that of water at any temperature. */
-function densityOf(temperatureC: number): number {
-  return temperatureC <= 40 ? waterDensityKgPerM3(temperatureC) : 1 / liquidVolume(temperatureC);
-}
-
-function liquidVolume(temperatureC: number): number {
-  return liquidVolumeM3PerKg(temperatureC + ICE_POINT_K, PRESSURE_PA);
+  const parts = volumes.map((volumeL, k) => {
+    const temperatureC = temperatures[k] ?? 0;
+    const densityKgPerM3 = 1 / liquidVolumeM3PerKg(temperatureC + ICE_POINT_K, PRESSURE_PA);
+    return { massKg: (volumeL * densityKgPerM3) / L_PER_M3, temperatureC };
+  });
+  const vessel = { heatCapacityJPerK: 0, temperatureC: temperatures[0] ?? 0 };
+  return mixedTemperatureC({ parts, enthalpy: waterEnthalpyAt(PRESSURE_PA), vessel });
 }

@@ -1,6 +1,6 @@
 // `reckon`: the calculators, from flags, or from what the book knows of its stores and hoses.
-import { type ReckonRequest, reckon, reckonOver } from '../../../desk/index.ts';
-import { type ReckonSheet, reckonText } from '../../../papers/index.ts';
+import { condensateSheet, type ReckonRequest, reckon, reckonOver } from '../../../desk/index.ts';
+import { condensateText, type ReckonSheet, reckonText } from '../../../papers/index.ts';
 import { findBook } from '../book-path.ts';
 import type { Call } from '../call.ts';
 import { withBook } from '../open-book.ts';
@@ -13,6 +13,7 @@ const LOOKED_UP = ['from', 'to', 'store', 'hose'];
 
 export async function run(call: Call): Promise<Sheet> {
   const what = call.command.path[1] ?? '';
+  if (call.has('days')) return await condensateByDay(call);
   const fields: Record<string, string> = {};
   for (const flag of call.command.flags) {
     const name = typeof flag === 'string' ? flag : flag.name;
@@ -32,4 +33,14 @@ async function answered(call: Call, request: ReckonRequest): Promise<ReckonSheet
   return await withBook(call, { write: false, place }, async ({ desk, moment }) =>
     orStop(await reckonOver(desk, request, await sightOf(call, desk, moment), moment)),
   );
+}
+
+/** What the condensers should have brought, day by day, and what they brought. */
+function condensateByDay(call: Call): Promise<Sheet> {
+  const days = call.wholeNumber('days', { least: 1, most: 100_000 }) ?? null;
+  return withBook(call, { write: false }, async ({ desk, moment }) => {
+    const sight = await sightOf(call, desk, moment);
+    const sheet = orStop(await condensateSheet(desk, { sight, moment, query: { days } }));
+    return { schema: 'condensate', data: sheet, text: (options) => condensateText(sheet, options) };
+  });
 }

@@ -2,7 +2,8 @@
 import { BOOK_PORT } from './book-port.ts';
 import { INBOX } from './inbox.ts';
 import { READS } from './reads.ts';
+import { RECKON } from './reckon.ts';
 import type { Route } from './route.ts';
 import { WRITES } from './writes.ts';
 
-export const ROUTES: readonly Route[] = [...READS, ...WRITES, ...INBOX, ...BOOK_PORT];
+export const ROUTES: readonly Route[] = [...READS, ...WRITES, ...INBOX, ...RECKON, ...BOOK_PORT];

@@ -9,10 +9,11 @@ const Daybook = lazily(async () => (await import('./daybook/daybook.tsx')).Daybo
 const Stores = lazily(async () => (await import('./stores/stores.tsx')).Stores, <Working />);
 const OneStore = lazily(async () => (await import('./stores/one-store.tsx')).OneStore, <Working />);
 const Inbox = lazily(async () => (await import('./inbox/inbox.tsx')).Inbox, <Working />);
+const Reckon = lazily(async () => (await import('./reckon/reckon.tsx')).Reckon, <Working />);
 const Specimens = lazily(async () => (await import('./specimens.tsx')).Specimens, <Working />);
 
 export async function loadPages(): Promise<void> {
-  await Promise.all([Daybook.load(), Stores.load(), OneStore.load(), Inbox.load()]);
+  await Promise.all([Daybook.load(), Stores.load(), OneStore.load(), Inbox.load(), Reckon.load()]);
 }
 
 export function Page({ place }: { readonly place: Place }) {
@@ -29,6 +30,8 @@ function viewOf(place: Place) {
       return place.item === null ? <Stores place={place} /> : <OneStore place={place} id={place.item} />;
     case 'inbox':
       return <Inbox />;
+    case 'reckon':
+      return <Reckon place={place} />;
     case 'parts':
       return <Specimens />;
     default:

@@ -137,7 +137,7 @@ function Reading({
 }
 
 /** The room that is there: text in a drawing keeps its size on every screen. */
-function useSize(ref: { readonly current: HTMLDivElement | null }): Size {
+export function useSize(ref: { readonly current: HTMLDivElement | null }): Size {
   const [size, setSize] = useState(USUAL);
   useLayoutEffect(() => {
     const element = ref.current;

@@ -43,6 +43,7 @@ export function KeysSheet() {
     daybook: `${keys.go} ${pages.daybook}`,
     stores: `${keys.go} ${pages.stores}`,
     inbox: `${keys.go} ${pages.inbox}`,
+    reckon: `${keys.go} ${pages.reckon}`,
     line: `${keys.enter}: ${log.day}`,
     drink: `${keys.enter}: ${log.drink}`,
     fill: `${keys.enter}: ${log.fill}`,

@@ -49,7 +49,7 @@ function heldPressure(pressurePa: number): number {
  *   `enhanced` false leaves the enhancement factor out
  * @throws OutsideRange outside those ranges and for NaN
  * @source buck-1981; ashrae-fundamentals (chapter 1)
- * @example cabinAir({ pressurePa: 70_000, oxygenShare: 0.3 })
+ * @example cabinAir({ pressurePa: 70_000, oxygenShare: 0.3 }).gas.vapourRatio // 0.61677
  */
 export function cabinAir(cabin: {
   readonly pressurePa: number;
@@ -71,7 +71,7 @@ export function cabinAir(cabin: {
  * @param pressurePa Pa, 50 000 to 110 000
  * @throws OutsideRange outside that range and for NaN
  * @source ashrae-fundamentals (chapter 1)
- * @example handbookAir(101_325)
+ * @example handbookAir(101_325).enhancement // 1
  */
 export function handbookAir(pressurePa: number): CabinAir {
   return Object.freeze({

@@ -26,7 +26,6 @@ import { wallDew } from './wall-dew.ts';
 import { dewPointOfRatioC, humidityRatioOfWetBulb, wetBulbC } from './wet-bulb.ts';
 
 const pressurePa = fc.double({ min: 50_000, max: 110_000, noNaN: true });
-const temperatureC = fc.double({ min: -20, max: 60, noNaN: true });
 const share = fc.double({ min: 0.05, max: 1, noNaN: true });
 const anyAir = fc
   .tuple(pressurePa, fc.option(fc.double({ min: 0.15, max: 0.6, noNaN: true })), fc.boolean(), fc.boolean())
@@ -66,7 +65,7 @@ describe('saturation', () => {
 describe('moist air of any cabin', () => {
   it('vapour, humidity ratio and relative humidity come back', () => {
     fc.assert(
-      fc.property(anyAir, temperatureC, share, (air, t, rh) => {
+      fc.property(anyAir, fc.double({ min: -19.9, max: 59.9, noNaN: true }), share, (air, t, rh) => {
         const vapour = vapourPressurePa(air, t, rh);
         const ratio = humidityRatioOfVapour(air, vapour);
         expect(vapourOfHumidityRatio(air, ratio) / vapour).toBeCloseTo(1, 12);

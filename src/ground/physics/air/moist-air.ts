@@ -54,7 +54,7 @@ function holdVapour(air: CabinAir, pressurePa: number): void {
  * @returns Pa
  * @throws OutsideRange outside that range and for NaN
  * @source iapws-if97; iapws-melting; buck-1981 (enhancement factor)
- * @example saturatedVapourPa(cabinAir({ pressurePa: 101_325 }), 25) // 3183.3
+ * @example saturatedVapourPa(cabinAir({ pressurePa: 101_325 }), 25) // 3183.08
  */
 export function saturatedVapourPa(air: CabinAir, temperatureC: number): number {
   holdTemperature(temperatureC);
@@ -68,7 +68,7 @@ export function saturatedVapourPa(air: CabinAir, temperatureC: number): number {
  * @returns Pa
  * @throws OutsideRange outside those ranges and for NaN
  * @source ashrae-fundamentals (chapter 1, equation 12)
- * @example vapourPressurePa(air, 22, 0.5) // 1327.8 at 101 325 Pa
+ * @example vapourPressurePa(air, 22, 0.5) // 1328.2
  */
 export function vapourPressurePa(air: CabinAir, temperatureC: number, relativeHumidity: number): number {
   holdShare(relativeHumidity);
@@ -81,7 +81,7 @@ export function vapourPressurePa(air: CabinAir, temperatureC: number, relativeHu
  * @returns kg/kg
  * @throws OutsideRange outside that range and for NaN
  * @source ashrae-fundamentals (chapter 1, equation 20)
- * @example humidityRatioOfVapour(air, 3169.7) // 0.02136 at 95 461 Pa
+ * @example humidityRatioOfVapour(handbookAir(95_461), 3169.7) // 0.0213604
  */
 export function humidityRatioOfVapour(air: CabinAir, vapourPa: number): number {
   holdVapour(air, vapourPa);
@@ -94,7 +94,7 @@ export function humidityRatioOfVapour(air: CabinAir, vapourPa: number): number {
  * @returns Pa
  * @throws OutsideRange below 0 and for NaN
  * @source ashrae-fundamentals (chapter 1, equation 36)
- * @example vapourOfHumidityRatio(air, 0.01) // 1603.3 at 101 325 Pa
+ * @example vapourOfHumidityRatio(air, 0.01) // 1603.4
  */
 export function vapourOfHumidityRatio(air: CabinAir, humidityRatio: number): number {
   holdRatio(humidityRatio);
@@ -120,7 +120,7 @@ function holdRatio(humidityRatio: number): void {
  * @returns kg/kg
  * @throws OutsideRange outside those ranges, for NaN, and where saturated vapour alone would have the cabin's pressure
  * @source ashrae-fundamentals (chapter 1, equations 12 and 20)
- * @example humidityRatio(air, 25, 1) // 0.020169 at 101 325 Pa
+ * @example humidityRatio(air, 25, 1) // 0.020172
  */
 export function humidityRatio(air: CabinAir, temperatureC: number, relativeHumidity: number): number {
   return humidityRatioOfVapour(air, vapourPressurePa(air, temperatureC, relativeHumidity));
@@ -132,7 +132,7 @@ export function humidityRatio(air: CabinAir, temperatureC: number, relativeHumid
  * @param ratio kg/kg, from 0 on
  * @throws OutsideRange outside those ranges and for NaN
  * @source ashrae-fundamentals (chapter 1, equations 12 and 36)
- * @example relativeHumidity(air, 22, 0.00829) // 0.50 at 101 325 Pa
+ * @example relativeHumidity(air, 22, 0.00826) // 0.500
  */
 export function relativeHumidity(air: CabinAir, temperatureC: number, ratio: number): number {
   return vapourOfHumidityRatio(air, ratio) / saturatedVapourPa(air, temperatureC);
@@ -166,7 +166,7 @@ function polished(air: CabinAir, guessC: number, purePa: number): number {
  * @returns J/kg of dry gas
  * @throws OutsideRange outside those ranges and for NaN
  * @source ashrae-fundamentals (chapter 1, equation 30)
- * @example moistEnthalpyJPerKg(air, 30, 0.02) // 81 316
+ * @example moistEnthalpyJPerKg(air, 30, 0.02) // 81_316
  */
 export function moistEnthalpyJPerKg(air: CabinAir, temperatureC: number, ratio: number): number {
   holdTemperature(temperatureC);
@@ -200,7 +200,7 @@ export function temperatureOfEnthalpyC(air: CabinAir, enthalpyJPerKg: number, ra
  * @returns m³/kg of dry gas
  * @throws OutsideRange outside those ranges and for NaN
  * @source ashrae-fundamentals (chapter 1, equation 26)
- * @example moistVolumeM3PerKg(air, 30, 0.02) // 0.94086 at 95 461 Pa
+ * @example moistVolumeM3PerKg(handbookAir(95_461), 30, 0.02) // 0.94086
  */
 export function moistVolumeM3PerKg(air: CabinAir, temperatureC: number, ratio: number): number {
   holdTemperature(temperatureC);
@@ -216,7 +216,7 @@ export function moistVolumeM3PerKg(air: CabinAir, temperatureC: number, ratio: n
  * @returns kg/m³
  * @throws OutsideRange outside those ranges and for NaN
  * @source ashrae-fundamentals (chapter 1, equation 11)
- * @example moistDensityKgPerM3(air, 30, 0.02) // 1.0841 at 95 461 Pa
+ * @example moistDensityKgPerM3(handbookAir(95_461), 30, 0.02) // 1.0841
  */
 export function moistDensityKgPerM3(air: CabinAir, temperatureC: number, ratio: number): number {
   return (1 + ratio) / moistVolumeM3PerKg(air, temperatureC, ratio);

@@ -55,7 +55,7 @@ const MOST_STEPS = 20;
  * @returns K
  * @throws OutsideRange outside that range and for NaN
  * @source iapws-melting (equation 6, solved for T)
- * @example frostPointK(8.94735) // 230.000
+ * @example frostPointK(8.94735) // 230.0000
  */
 export function frostPointK(pressurePa: number): number {
   if (!(pressurePa >= LOWEST_PA && pressurePa <= TRIPLE_PA))

@@ -10,7 +10,7 @@ import { OutsideRange } from '../outside-range.ts';
  * @returns Pa
  * @throws OutsideRange outside that range and for NaN
  * @source ashrae-fundamentals (chapter 1, equation 3)
- * @example standardPressurePa(500) // 95 460.8
+ * @example standardPressurePa(500) // 95_460.8
  */
 export function standardPressurePa(altitudeM: number): number {
   if (!(altitudeM >= -5000 && altitudeM <= 11_000))

@@ -15,7 +15,7 @@ const TRIPLE_PA = 611.657;
  * @returns Pa
  * @throws OutsideRange outside that range and for NaN
  * @source iapws-if97 (equation 30); iapws-melting (equation 6)
- * @example vapourSaturationPa(25) // 3169.93
+ * @example vapourSaturationPa(25) // 3169.75
  */
 export function vapourSaturationPa(temperatureC: number): number {
   const temperatureK = temperatureC + ICE_POINT_K;
@@ -28,7 +28,7 @@ export function vapourSaturationPa(temperatureC: number): number {
  * @returns °C
  * @throws OutsideRange outside that range and for NaN
  * @source iapws-if97 (equation 31); iapws-melting (equation 6, solved for T)
- * @example vapourSaturationC(3169.93) // 25.000
+ * @example vapourSaturationC(3169.747) // 25.000
  */
 export function vapourSaturationC(pressurePa: number): number {
   const temperatureK = pressurePa < TRIPLE_PA ? frostPointK(pressurePa) : saturationTemperatureK(pressurePa);

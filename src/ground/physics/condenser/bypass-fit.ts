@@ -2,6 +2,10 @@
 import { exp, log } from '../../maths/index.ts';
 import type { CabinAir } from '../air/cabin-air.ts';
 import { humidityRatio } from '../air/moist-air.ts';
+import { OPEN_END, OutsideRange } from '../outside-range.ts';
+import { stayAboveZero, stayAtLeastZero, stayWithin } from '../stay-within.ts';
+
+const SOURCE = 'carrier-bypass';
 
 /** A value with one standard deviation. */
 export interface Known {
@@ -44,13 +48,14 @@ export interface BypassFit {
  * Each reading's u is propagated from its five inputs (central differences, inputs independent). If the readings scatter by
  * more than their doubts, u is widened by √(χ² / (n − 1)).
  * @param readings one or more · `flowKgPerS` the reference flow, above 0
- * @throws RangeError without readings, and for a reading whose coil gave no water or more than the air can have left
- * @source common practice of the trade; gum (5.1.2); birge-1932
- * @example fitBypass([reading], 0.04).bypass
+ * @throws OutsideRange without readings, and for a reading whose coil gave no water or more than the air can have left
+ * @source carrier-bypass; gum (5.1.2); birge-1932
+ * @example fitBypass([reading], 0.04).bypass // 0.201
  */
 export function fitBypass(readings: readonly CoilReading[], flowKgPerS: number): BypassFit {
-  if (readings.length === 0) throw new RangeError('a bypass factor is fitted to at least one reading');
-  if (!(flowKgPerS > 0)) throw new RangeError(`a flow of air is above 0, not ${flowKgPerS} kg/s`);
+  const count = readings.length;
+  stayWithin({ quantity: 'readings', value: count, unit: '', low: 1, high: OPEN_END, source: SOURCE });
+  stayAboveZero({ quantity: 'reference flow of dry gas', value: flowKgPerS, unit: 'kg/s', source: SOURCE });
   const each = readings.map((reading) => unitsOf(reading, flowKgPerS));
   const weights = each.map(({ u }) => 1 / (u * u));
   const sum = weights.reduce((total, weight) => total + weight, 0);
@@ -93,13 +98,14 @@ function unitsOf(reading: CoilReading, referenceKgPerS: number): Known {
     known.map(({ value }, place) => (place === moved ? value + by : value)) as unknown as Inputs;
   const of = (inputs: Inputs): number => transferUnits(reading.air, inputs, referenceKgPerS);
   const variance = known.reduce((total, { u }, place) => {
-    if (!(u >= 0)) throw new RangeError(`a doubt is 0 or more, not ${u}`);
+    stayAtLeastZero({ quantity: 'doubt of a reading', value: u, unit: '', source: 'gum' });
     if (u === 0) return total;
     const step = 1e-3 * u;
     const slope = (of(at(place, step)) - of(at(place, -step))) / (2 * step);
     return total + slope * slope * u * u;
   }, 0);
-  if (!(variance > 0)) throw new RangeError('a reading without any doubt cannot be weighed against others');
+  // A reading without any doubt could not be weighed against others.
+  stayAboveZero({ quantity: 'variance of the transfer units', value: variance, unit: '', source: 'gum' });
   return { value: of(at(-1, 0)), u: Math.sqrt(variance) };
 }
 
@@ -107,9 +113,17 @@ function transferUnits(air: CabinAir, inputs: Inputs, referenceKgPerS: number): 
   const [temperatureC, humidity, coilC, flowKgPerS, condensateKgPerS] = inputs;
   const carried = flowKgPerS * (humidityRatio(air, temperatureC, humidity) - humidityRatio(air, coilC, 1));
   const bypass = 1 - condensateKgPerS / carried;
-  if (!(carried > 0 && bypass > 0 && bypass < 1))
-    throw new RangeError(
-      `a coil of ${coilC} °C can take at most ${carried} kg/s out of this air, and ${condensateKgPerS} kg/s was read`,
-    );
+  // A coil takes something out of the air, and never all that saturation at its own temperature would leave.
+  const isTaken = carried > 0 && bypass > 0 && bypass < 1;
+  if (!isTaken)
+    throw new OutsideRange({
+      quantity: `condensate of a coil of ${coilC} °C out of this air`,
+      value: condensateKgPerS,
+      unit: 'kg/s',
+      low: 0,
+      high: Math.max(0, carried),
+      lowIsOpen: true,
+      source: SOURCE,
+    });
   return (-log(bypass) * flowKgPerS) / referenceKgPerS;
 }

@@ -1,5 +1,6 @@
 // How the humidity of a cabin goes on: people and work put water in, the condenser and leaks take it out; an exact step.
 import { expm1, log1p } from '../../maths/index.ts';
+import { stayAboveZero, stayAtLeastZero, stayWithin } from '../stay-within.ts';
 import { latentHeatJPerKg } from '../water/saturated-water.ts';
 
 /** A cabin whose inputs stay as they are for the length of a step. */
@@ -37,9 +38,9 @@ export interface CabinHumidityAfter {
  * @param cabin see `CabinHumidity`; masses above 0, flows from 0 on, the gain may be below 0
  * @param seconds length of the step, from 0 on
  * @returns what there is then, and what was collected and lost meanwhile: M (W₀ − W) + G t = collected + leaked
- * @throws RangeError for figures outside those ranges and for NaN; where more is taken out than there is
- * @source the balance of mass; its solution is elementary
- * @example cabinHumidityAfter(cabin, 3600).condensateKg
+ * @throws OutsideRange for figures outside those ranges and for NaN; where more is taken out than there is
+ * @source water-balance
+ * @example cabinHumidityAfter(cabin, 3600).condensateKg // 0.3017
  */
 export function cabinHumidityAfter(cabin: CabinHumidity, seconds: number): CabinHumidityAfter {
   holdCabin(cabin, seconds);
@@ -54,7 +55,13 @@ export function cabinHumidityAfter(cabin: CabinHumidity, seconds: number): Cabin
   const end = rest > 0 ? second.after(middle, rest) : middle;
   const wetPart = startsWet ? { from: cabin.humidityRatio, s: until } : { from: middle, s: rest };
   const lasting = isWetAt(cabin, end) ? wet : dry;
-  if (!(end >= 0)) throw new RangeError('more water is taken out of this cabin than there is in it');
+  // More cannot be taken out of a cabin than there is in it.
+  stayAtLeastZero({
+    quantity: 'humidity ratio after the step',
+    value: end,
+    unit: 'kg/kg',
+    source: 'water-balance',
+  });
   const leakedKg =
     cabin.leakKgPerS *
     (first.integral(cabin.humidityRatio, until) + (rest > 0 ? second.integral(middle, rest) : 0));
@@ -125,20 +132,29 @@ function shareOfIntegral(x: number): number {
 }
 
 function holdCabin(cabin: CabinHumidity, seconds: number): void {
-  const { dryGasKg, humidityRatio, gainKgPerS, coilFlowKgPerS, coilRatio, leakKgPerS } = cabin;
-  const isWhole =
-    dryGasKg > 0 &&
-    humidityRatio >= 0 &&
-    coilFlowKgPerS >= 0 &&
-    coilRatio >= 0 &&
-    leakKgPerS >= 0 &&
-    seconds >= 0 &&
-    Number.isFinite(gainKgPerS + dryGasKg + coilFlowKgPerS + leakKgPerS + seconds);
-  if (!isWhole)
-    throw new RangeError(
-      `no cabin: ${dryGasKg} kg of gas, humidity ${humidityRatio}, gain ${gainKgPerS} kg/s, coil ${coilFlowKgPerS} kg/s at ${coilRatio}, leak ${leakKgPerS} kg/s, ${seconds} s`,
-    );
+  const source = 'water-balance';
+  stayAboveZero({ quantity: 'dry gas in the cabin', value: cabin.dryGasKg, unit: 'kg', source });
+  stayAtLeastZero({
+    quantity: 'humidity ratio of the cabin',
+    value: cabin.humidityRatio,
+    unit: 'kg/kg',
+    source,
+  });
+  stayAtLeastZero({ quantity: 'humidity ratio at the coil', value: cabin.coilRatio, unit: 'kg/kg', source });
+  stayAtLeastZero({
+    quantity: 'flow that meets the coil',
+    value: cabin.coilFlowKgPerS,
+    unit: 'kg/s',
+    source,
+  });
+  stayAtLeastZero({ quantity: 'gas that leaks', value: cabin.leakKgPerS, unit: 'kg/s', source });
+  stayAtLeastZero({ quantity: 'length of the step', value: seconds, unit: 's', source });
+  const [low, high] = [-MOST_GAIN_KG_PER_S, MOST_GAIN_KG_PER_S];
+  stayWithin({ quantity: 'vapour that comes in', value: cabin.gainKgPerS, unit: 'kg/s', low, high, source });
 }
+
+/** Three and a half tonnes an hour: more is a slip of a unit. Ours, no source. */
+const MOST_GAIN_KG_PER_S = 1;
 
 /** Skin at work, about. From memory. */
 const SKIN_K = 308.15;
@@ -148,8 +164,8 @@ const SKIN_K = 308.15;
  * to three hours later (common practice of the trade).
  * @param exercise `metabolicW` W for one person · `efficiency` of the work, 0 to 0.3 · `dryLossW` heat lost without sweat, W · `seconds`
  * @returns kg
- * @throws RangeError outside those ranges and for NaN
- * @source iapws-saturation (latent heat); the balance of heat
+ * @throws OutsideRange outside those ranges and for NaN
+ * @source iapws-saturation (latent heat); water-balance
  * @example exerciseSweatKg({ metabolicW: 500, efficiency: 0.2, dryLossW: 120, seconds: 3600 }) // 0.417
  */
 export function exerciseSweatKg(exercise: {
@@ -159,9 +175,17 @@ export function exerciseSweatKg(exercise: {
   readonly seconds: number;
 }): number {
   const { metabolicW, efficiency, dryLossW, seconds } = exercise;
-  if (!(metabolicW >= 0 && efficiency >= 0 && efficiency <= 0.3 && dryLossW >= 0 && seconds >= 0))
-    throw new RangeError(
-      `no exercise: ${metabolicW} W, efficiency ${efficiency}, ${dryLossW} W dry, ${seconds} s`,
-    );
+  const source = 'water-balance';
+  stayAtLeastZero({ quantity: 'metabolic rate', value: metabolicW, unit: 'W', source });
+  stayWithin({
+    quantity: 'efficiency of the work',
+    value: efficiency,
+    unit: 'of 1',
+    low: 0,
+    high: 0.3,
+    source,
+  });
+  stayAtLeastZero({ quantity: 'heat lost without sweat', value: dryLossW, unit: 'W', source });
+  stayAtLeastZero({ quantity: 'length of the exercise', value: seconds, unit: 's', source });
   return Math.max(0, ((metabolicW * (1 - efficiency) - dryLossW) * seconds) / latentHeatJPerKg(SKIN_K));
 }

@@ -1,6 +1,7 @@
 // A cooling coil: what goes in, what comes out, and the balance of heat and water over it.
 import type { CabinAir } from '../air/cabin-air.ts';
 import { humidityRatio, moistEnthalpyJPerKg } from '../air/moist-air.ts';
+import { stayAboveZero, stayWithin } from '../stay-within.ts';
 
 /** Air by its temperature and its kilograms of vapour to a kilogram of dry gas. */
 export interface CoilAir {
@@ -34,29 +35,45 @@ export interface CoilOutcome {
 
 export const WATER_J_PER_KG_K = 4186;
 
-/** Refuses flows and conductances that are no numbers above 0. */
-export function holdCoil(coil: Coil): void {
-  const { airFlowKgPerS, coolantFlowKgPerS, outerWPerK, innerWPerK } = coil;
+/** Refuses flows and conductances that are not above 0, a coolant that does not cool, and air beyond its saturation. */
+export function holdCoil(coil: Coil, source: string): void {
+  const { air, airIn, airFlowKgPerS, coolantInC, coolantFlowKgPerS, outerWPerK, innerWPerK } = coil;
+  stayAboveZero({ quantity: 'flow of dry gas', value: airFlowKgPerS, unit: 'kg/s', source });
+  stayAboveZero({ quantity: 'flow of the coolant', value: coolantFlowKgPerS, unit: 'kg/s', source });
+  stayAboveZero({ quantity: 'conductance on the side of the air', value: outerWPerK, unit: 'W/K', source });
+  stayAboveZero({
+    quantity: 'conductance on the side of the coolant',
+    value: innerWPerK,
+    unit: 'W/K',
+    source,
+  });
   const capacity = coil.coolantJPerKgK ?? WATER_J_PER_KG_K;
-  for (const [name, value] of Object.entries({
-    airFlowKgPerS,
-    coolantFlowKgPerS,
-    outerWPerK,
-    innerWPerK,
-    capacity,
-  }))
-    if (!(value > 0 && value < Number.POSITIVE_INFINITY))
-      throw new RangeError(`a coil needs a ${name} above 0, not ${value}`);
-  if (!(coil.coolantInC < coil.airIn.temperatureC))
-    throw new RangeError(
-      `a coil cools: its coolant of ${coil.coolantInC} °C must be colder than the air of ${coil.airIn.temperatureC} °C`,
-    );
-  const most = humidityRatio(coil.air, coil.airIn.temperatureC, 1);
-  if (!(coil.airIn.humidityRatio >= 0 && coil.airIn.humidityRatio <= most * (1 + 1e-9)))
-    throw new RangeError(
-      `air of ${coil.airIn.temperatureC} °C carries 0 to ${most} kg/kg, not ${coil.airIn.humidityRatio}`,
-    );
+  stayAboveZero({ quantity: 'heat capacity of the coolant', value: capacity, unit: 'J/(kg K)', source });
+  const saturated = humidityRatio(air, airIn.temperatureC, 1);
+  const high = saturated * (1 + SATURATED_WITHIN);
+  stayWithin({
+    quantity: 'humidity ratio of the air',
+    value: airIn.humidityRatio,
+    unit: 'kg/kg',
+    low: 0,
+    high,
+    source,
+  });
+  const warmest = airIn.temperatureC - LEAST_COOLING_K;
+  stayWithin({
+    quantity: 'temperature of the coolant',
+    value: coolantInC,
+    unit: '°C',
+    low: -20,
+    high: warmest,
+    source,
+  });
 }
+
+/** A humidity ratio that was reckoned from saturation may be above it in its last digits. */
+const SATURATED_WITHIN = 1e-9;
+/** A coil cools. */
+const LEAST_COOLING_K = 1e-6;
 
 /** Enthalpy of saturated air, J/kg of dry gas. */
 export function saturatedEnthalpyJPerKg(air: CabinAir, temperatureC: number): number {
@@ -79,7 +96,8 @@ export interface BalanceSide {
  * @param balance `airFlowKgPerS` of dry gas · the two sides · `condensateJPerKg` enthalpy of the water that leaves
  * @returns W and kg/s; below 0 where heat or water went in
  * @source ashrae-fundamentals (chapter 1, moist air cooling and dehumidification)
- * @example coilBalance({ airFlowKgPerS: 2, in: …, out: …, condensateJPerKg: 20_970 })
+ * @example coilBalance({ airFlowKgPerS: 2, in: { enthalpyJPerKg: 110e3, humidityRatio: 0.029 },
+ *   out: { enthalpyJPerKg: 19e3, humidityRatio: 0.0055 }, condensateJPerKg: 20_970 }).heatW // 181_014
  */
 export function coilBalance(balance: {
   readonly airFlowKgPerS: number;

@@ -1,6 +1,7 @@
 // A wet coil in one step: effectiveness and transfer units, the saturation line taken straight up to the effective surface.
 import { exp, expm1, rootBetween } from '../../maths/index.ts';
 import { humidityRatio, moistEnthalpyJPerKg } from '../air/moist-air.ts';
+import { stayAtLeastZero } from '../stay-within.ts';
 import {
   type Coil,
   type CoilOutcome,
@@ -25,7 +26,7 @@ export interface EffectiveSurfaceOutcome extends CoilOutcome {
  * ε = (1 − e^(−N(1 − C))) / (1 − C e^(−N(1 − C))), and N / (1 + N) for C = 1.
  * @param exchanger `transferUnits` N, from 0 on · `capacityRatio` C, from 0 on
  * @returns 0 to 1
- * @throws RangeError below 0 and for NaN
+ * @throws OutsideRange below 0 and for NaN
  * @source kays-london (counterflow)
  * @example counterflowEffectiveness({ transferUnits: 2, capacityRatio: 0.5 }) // 0.7746
  */
@@ -34,8 +35,9 @@ export function counterflowEffectiveness(exchanger: {
   readonly capacityRatio: number;
 }): number {
   const { transferUnits, capacityRatio } = exchanger;
-  if (!(transferUnits >= 0 && capacityRatio >= 0))
-    throw new RangeError(`no exchanger has ${transferUnits} units at a ratio of ${capacityRatio}`);
+  const source = 'kays-london';
+  stayAtLeastZero({ quantity: 'transfer units', value: transferUnits, unit: '', source });
+  stayAtLeastZero({ quantity: 'ratio of the capacity flows', value: capacityRatio, unit: '', source });
   if (capacityRatio === 1) return transferUnits / (1 + transferUnits);
   // Divided through by the greater term, so that nothing is lost near a ratio of 1 and nothing overflows above it.
   const apart = Math.abs(1 - capacityRatio);
@@ -54,12 +56,13 @@ export function counterflowEffectiveness(exchanger: {
  * The usual form takes c_s between the temperatures of the coolant and puts up to 17 % too much water; taken to the effective
  * surface it is within about 2 % of the cells of `segmentedCoil` where the whole coil is wet. A coil that is partly dry, take by cells.
  * @param coil see `Coil`; temperatures −20 to 60 °C
- * @throws OutsideRange where a temperature leaves the range of moist air; RangeError for a coil that does not cool
+ * @throws OutsideRange where a temperature leaves the range of moist air, for flows and conductances that are not above 0, and
+ *   for a coolant that is not colder than the air
  * @source braun-1989; c_s to the effective surface is ours, held against the cells
- * @example effectiveSurfaceCoil(coil).condensateKgPerS * 3600 // kg/h
+ * @example effectiveSurfaceCoil(coil).heatW // 646.4
  */
 export function effectiveSurfaceCoil(coil: Coil): EffectiveSurfaceOutcome {
-  holdCoil(coil);
+  holdCoil(coil, 'braun-1989');
   const dry = dryCoil(coil);
   const { air, airIn, coolantInC } = coil;
   // The coil stays dry where even its coldest end does: there the air is coolest and the coolant comes in.

@@ -1,6 +1,7 @@
 // A wet coil cell by cell: the reference among the ways to reckon a condenser, with a part of it dry where it is.
 import { rootBetween } from '../../maths/index.ts';
 import { humidityRatio, moistEnthalpyJPerKg, temperatureOfEnthalpyC } from '../air/moist-air.ts';
+import { stayWithin } from '../stay-within.ts';
 import {
   type Coil,
   type CoilOutcome,
@@ -16,6 +17,7 @@ export interface SegmentedOutcome extends CoilOutcome {
   readonly cells: number;
 }
 
+const SOURCE = 'threlkeld-1970';
 const CELLS = 200;
 /** The end that is shot at may be missed by so much. */
 const CLOSE_K = 1e-9;
@@ -28,16 +30,16 @@ const CLOSE_K = 1e-9;
  * air comes in; the coolant's temperature there is sought until it comes in at the other end as it does. The small heat that
  * the condensate carries away is counted as if it stayed in the coolant.
  * @param coil see `Coil`; temperatures −20 to 60 °C, the coldest surface too
- * @param options `cells`, 10 to 2000; absent: 200
- * @throws OutsideRange where a temperature leaves the range of moist air; RangeError for a coil that does not cool
+ * @param options `cells`, a whole number from 10 to 2000; absent: 200
+ * @throws OutsideRange where a temperature leaves the range of moist air, for flows and conductances that are not above 0, and
+ *   for a coolant that is not colder than the air
  * @source Threlkeld's enthalpy potential, from memory: threlkeld-1970
- * @example segmentedCoil(coil).condensateKgPerS * 3600 // kg/h
+ * @example segmentedCoil(coil).heatW // 643.3
  */
 export function segmentedCoil(coil: Coil, options: { readonly cells?: number } = {}): SegmentedOutcome {
-  holdCoil(coil);
-  const cells = options.cells ?? CELLS;
-  if (!(Number.isInteger(cells) && cells >= 10 && cells <= 2000))
-    throw new RangeError(`a coil is cut into 10 to 2000 cells, not ${cells}`);
+  holdCoil(coil, SOURCE);
+  const cells = Math.round(options.cells ?? CELLS);
+  stayWithin({ quantity: 'number of cells', value: cells, unit: '', low: 10, high: 2000, source: SOURCE });
   const march = new March(coil, cells);
   const missAt = (coolantOutC: number): number => {
     march.run(coolantOutC);

@@ -55,14 +55,14 @@ export function cabinChange(push: CabinPush): CabinChange {
   const fromCabin = gasFrom === 'cabin' ? pushedGas : 0;
   const fromVehicle = pushedGas - fromCabin;
   const shellM3 = receiver === 'shell inside' ? waterM3 : 0;
-  const volumeM3 = cabinM3 + shellM3 - (receiver === 'outside' ? 0 : waterM3);
+  const filledM3 = receiver === 'outside' ? 0 : waterM3;
   // Against the pressure before, so that nothing is lost in a small difference of large numbers.
-  const over = (gas: number, openM3: number): number =>
-    (gas + cabinPa * (cabinM3 + shellM3 - openM3)) / openM3;
+  const over = (gas: number, lostM3: number): number =>
+    (gas + cabinPa * lostM3) / (cabinM3 + shellM3 - lostM3);
   return {
-    whilePushingPa: over(-fromCabin, volumeM3),
-    afterVentingPa: over(fromVehicle, volumeM3 + waterM3),
-    allGasBackPa: over(fromVehicle, volumeM3),
+    whilePushingPa: over(-fromCabin, filledM3),
+    afterVentingPa: over(fromVehicle, filledM3 - waterM3),
+    allGasBackPa: over(fromVehicle, filledM3),
   };
 }
 

@@ -25,5 +25,5 @@ export function storedEnergyJ(gas: {
   mustBeAtLeast0('pressure of the gas over that around', pressurePa - aroundPa, 'Pa');
   mustBeAtLeast0('volume of the gas', gasM3, 'm³');
   const power = (OF_AIR - 1) / OF_AIR;
-  return ((pressurePa * gasM3) / (OF_AIR - 1)) * -expm1(power * log(aroundPa / pressurePa));
+  return ((pressurePa * gasM3) / (OF_AIR - 1)) * (0 - expm1(power * log(aroundPa / pressurePa)));
 }

@@ -31,6 +31,8 @@ export interface HoseWall {
 export class FrictionLaw {
   readonly laminarTo: number;
   readonly turbulentFrom: number;
+  /** ε/D / 3.7, as it stands in Colebrook's law. */
+  readonly rough: number;
   readonly #relativeRoughness: number;
   readonly #coilRatio: number;
   /** ln f and d ln f / d ln Re at both ends of the joint, once they are wanted. */
@@ -39,9 +41,10 @@ export class FrictionLaw {
   /** @throws OutsideRange for a wall or a coil beyond the ranges of their sources */
   constructor({ relativeRoughness, coilRatio = 0 }: HoseWall) {
     mustBeOfChart(relativeRoughness, 'colebrook-1939');
-    const stretch = coilCriticalReynolds(coilRatio) / STRAIGHT_CRITICAL;
+    const stretch = coilRatio === 0 ? 1 : coilCriticalReynolds(coilRatio) / STRAIGHT_CRITICAL;
     this.laminarTo = LAMINAR_TO * stretch;
     this.turbulentFrom = TURBULENT_FROM * stretch;
+    this.rough = relativeRoughness / 3.7;
     this.#relativeRoughness = relativeRoughness;
     this.#coilRatio = coilRatio;
   }

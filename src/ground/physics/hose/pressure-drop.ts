@@ -34,12 +34,12 @@ export interface FlowInLine {
 export function lineDrop(line: HoseLine, water: FlowingWater, flowM3PerS: number): FlowInLine {
   const prepared = new LineFlow(line, water);
   stayAboveZero({ quantity: 'flow', value: flowM3PerS, unit: 'm³/s', source: 'white-fluid' });
-  return flowInLine(prepared, prepared.reynoldsOf(flowM3PerS));
+  const reynolds = prepared.reynoldsOf(flowM3PerS);
+  return flowInLine(prepared, reynolds, prepared.frictionAt(reynolds));
 }
 
-/** The parts of a flow whose Reynolds number is known. */
-export function flowInLine(line: LineFlow, reynolds: number): FlowInLine {
-  const frictionFactor = line.frictionAt(reynolds);
+/** The parts of a flow whose Reynolds number and friction factor are known. */
+export function flowInLine(line: LineFlow, reynolds: number, frictionFactor: number): FlowInLine {
   const dynamicPa = line.unitPa * reynolds * reynolds;
   const frictionPa = frictionFactor * line.lengthOverBore * dynamicPa;
   const minorPa = line.minorLoss * dynamicPa;

@@ -33,7 +33,8 @@ export function pushFlow(line: HoseLine, water: FlowingWater, drivingPa: number)
 function flowDriven(prepared: LineFlow, drivingPa: number): FlowInLine {
   mustDrive(drivingPa);
   mustHoldBack(prepared);
-  return flowInLine(prepared, prepared.reynoldsBy(drivingPa));
+  const reynolds = prepared.reynoldsBy(drivingPa);
+  return flowInLine(prepared, reynolds, prepared.frictionFound);
 }
 
 /**

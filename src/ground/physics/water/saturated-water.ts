@@ -1,5 +1,5 @@
 // Water and steam side by side on the line on which they boil: pressure and its slope, densities, enthalpies, latent heat.
-import { cbrt, exp } from '../../maths/index.ts';
+import { exp } from '../../maths/index.ts';
 import { OutsideRange } from '../outside-range.ts';
 
 const CRITICAL_K = 647.096;
@@ -26,6 +26,19 @@ function tauOf(temperatureK: number): number {
       source: 'iapws-saturation',
     });
   return 1 - temperatureK / CRITICAL_K;
+}
+
+/**
+ * The cube root of 0 to 1 by Newton's steps from a nearby power that square roots give. That of ground/maths is right to
+ * the last bit and leaves pairs of numbers on the heap; here neither is wanted.
+ */
+function cubeRoot(tau: number): number {
+  if (tau === 0) return 0;
+  const fourth = Math.sqrt(Math.sqrt(tau));
+  const sixteenth = Math.sqrt(Math.sqrt(fourth));
+  let root = fourth * sixteenth * Math.sqrt(Math.sqrt(sixteenth));
+  for (let step = 0; step < 5; step += 1) root -= (root - tau / (root * root)) / 3;
+  return root;
 }
 
 /** A whole power by multiplication. */
@@ -86,7 +99,10 @@ export function saturatedSlopePaPerK(temperatureK: number): number {
  * @example saturatedWaterDensityKgPerM3(373.1243) // 958.365
  */
 export function saturatedWaterDensityKgPerM3(temperatureK: number): number {
-  const third = cbrt(tauOf(temperatureK));
+  return waterDensity(cubeRoot(tauOf(temperatureK)));
+}
+
+function waterDensity(third: number): number {
   return (
     CRITICAL_KG_PER_M3 *
     (1 +
@@ -108,7 +124,10 @@ export function saturatedWaterDensityKgPerM3(temperatureK: number): number {
  * @example saturatedSteamDensityKgPerM3(373.1243) // 0.597586
  */
 export function saturatedSteamDensityKgPerM3(temperatureK: number): number {
-  const third = cbrt(tauOf(temperatureK));
+  return steamDensity(cubeRoot(tauOf(temperatureK)));
+}
+
+function steamDensity(third: number): number {
   const sixth = Math.sqrt(third);
   const sum =
     -2.0315024 * third -
@@ -182,7 +201,8 @@ export function saturatedSteamEnthalpyJPerKg(temperatureK: number): number {
  * @example latentHeatJPerKg(298.15) // 2441.89e3
  */
 export function latentHeatJPerKg(temperatureK: number): number {
-  const difference =
-    1 / saturatedSteamDensityKgPerM3(temperatureK) - 1 / saturatedWaterDensityKgPerM3(temperatureK);
-  return temperatureK * saturatedSlopePaPerK(temperatureK) * difference;
+  const third = cubeRoot(tauOf(temperatureK));
+  return (
+    temperatureK * saturatedSlopePaPerK(temperatureK) * (1 / steamDensity(third) - 1 / waterDensity(third))
+  );
 }

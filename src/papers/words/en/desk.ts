@@ -334,4 +334,17 @@ export const deskWords: Words<DeskFindingCode> = {
       `"${textOf(data, 'office')}"`,
       'Name one of these with --by OFFICE; offices stand in the outpost file.',
     ),
+  'no-condensate-expectation': (data) => {
+    const isNorm = textOf(data, 'missing') === 'norm of vapour';
+    return say(
+      isNorm
+        ? 'How much condensate is to be expected here is not known: the outpost file has no norm of what people give off.'
+        : 'How much condensate is to be expected here is not known: the outpost file has no counter of a condenser.',
+      isNorm
+        ? 'norms.vapourCollectedLPerPersonDay above 0'
+        : 'an instrument that meters a unit fed from the cabin air',
+      'none',
+      'Add it to the outpost file as docs/outpost-file.md shows, and put the file into the book: waterwright book outpost FILE.',
+    );
+  },
 };

@@ -1,4 +1,5 @@
 // Table of the English words of the page, by typed keys: another language is another table of the same type.
+import { reckonPage } from './reckon/page.ts';
 
 /** Every key that a language of the page has to have. */
 export type PageWords = typeof pageWords;
@@ -10,7 +11,14 @@ const times = (count: number, one: string, many: string): string =>
 export const pageWords = {
   /** Told to the browser, so that voices and hyphens are right. */
   language: 'en',
-  pages: { today: 'Today', daybook: 'Daybook', stores: 'Stores', inbox: 'Inbox', parts: 'Parts' },
+  pages: {
+    today: 'Today',
+    daybook: 'Daybook',
+    stores: 'Stores',
+    inbox: 'Inbox',
+    reckon: 'Reckon',
+    parts: 'Parts',
+  },
   frame: {
     account: 'water account',
     practice: 'practice',
@@ -517,6 +525,7 @@ export const pageWords = {
     taken: (ref: string) => `Taken: ${ref}`,
     dropped: (ref: string) => `Dropped: ${ref}. It stays readable.`,
   },
+  reckon: reckonPage,
   parts: {
     note: 'Every drawn thing on one sheet, for checks in grey, dim and print.',
     stave: 'Stave',
@@ -602,6 +611,7 @@ export const pageWords = {
       daybook: 'g, then d',
       stores: 'g, then s',
       inbox: 'g, then i',
+      reckon: 'g, then k',
       line: 'n, then l',
       drink: 'n, then d',
       fill: 'n, then f',

@@ -36,7 +36,23 @@ const refusals: Readonly<Record<string, (data: FindingData) => Sentences>> = {
       `Refused: the tank would end at ${kPa(data, 'endKPa')} absolute, and its lowest rating is ${kPa(data, 'ratingKPa')} absolute. ${nothing}`,
       `an end pressure of at most ${kPa(data, 'ratingKPa')} absolute`,
       kPa(data, 'endKPa'),
-      `Charge the bottle to at most ${kPa(data, 'safeBottleKPa')} absolute first, or let in gas only until the tank reads ${kPa(data, 'ratingKPa')} absolute.`,
+      maybeNumber(data, 'safeBottleKPa') === null
+        ? 'The tank stands at its rating already: let in no gas.'
+        : `Charge the bottle to at most ${kPa(data, 'safeBottleKPa')} absolute first. Or open it only until it has fallen by ${kPa(data, 'fallKPa')}, with the tank at ${kPa(data, 'ratingKPa')} absolute at the most.`,
+    ),
+  'ullage-missing': () =>
+    say(
+      `How much gas is in the tank is not told. ${nothing}`,
+      'the gas in the tank, or the water that is in it',
+      'neither',
+      'Give --ullage 6.4L, or --store so that the book tells it. What nobody knows cannot be held against a rating.',
+    ),
+  'would-boil': (data) =>
+    say(
+      `Refused: at ${kPa(data, 'cabinKPa')} water boils at ${saidValue(Math.round(10 * numberOf(data, 'boilsAtC')) / 10, '°C')}, and ${saidValue(numberOf(data, 'endC'), '°C')} is asked for. ${nothing}`,
+      'a temperature below boiling in this cabin',
+      saidValue(numberOf(data, 'endC'), '°C'),
+      'Take a lower temperature, and keep a margin.',
     ),
   'above-maximum': (data) =>
     say(
@@ -81,9 +97,7 @@ export const reckonFindingWords: Pick<Words<DeskFindingCode>, ReckonCode> = {
       `No calculator is called ${textOf(data, 'what')}.`,
       listed(listOf(data, 'all'), 'or'),
       textOf(data, 'what'),
-      near.length > 0
-        ? `Did you mean waterwright reckon ${near[0]}?`
-        : 'Take one of those: waterwright help reckon.',
+      near.length > 0 ? `Did you mean ${near[0]}?` : 'Take one of those: waterwright help reckon.',
     );
   },
   'reckon-input-missing': (data) => {

@@ -39,6 +39,57 @@ export const calculators: Readonly<Record<string, CalculatorWords>> = {
       CABIN,
     ],
   },
+  gauge: {
+    title: 'Gauge',
+    question: 'How much water is in a tank, by gas from a bottle, and may the bottle be opened to it?',
+    formulas: [
+      {
+        equation:
+          'V_gas = V_b (p_b1/T_b1 − p_b2/T_b2)/((p_2 − p_v)/T_2 − (p_1 − p_v)/T_1); water = tank − V_gas',
+        range: 'ideal gas, up to 5 MPa and 200 to 400 K',
+        source: 'balance of amounts over bottle and tank',
+      },
+      {
+        equation:
+          'p_end = (p_b V_b + p_1 V_gas)/(V_b + V_gas), held against the lowest rating for the least gas that there may be',
+        range: 'one temperature',
+        source: 'ideal gas',
+      },
+    ],
+  },
+  weigh: {
+    title: 'Weigh',
+    question: 'What is the mass, by how long a swing on a spring takes?',
+    formulas: [
+      {
+        equation: 'm = k T²/4π²; on a floating frame m = μM/(M − μ)',
+        range: 'small free swings, hardly damped',
+        source: 'textbook; the floating frame by its reduced mass',
+      },
+    ],
+  },
+  heat: {
+    title: 'Heat',
+    question: 'How long does the water take to get hot, and does it boil here?',
+    formulas: [
+      {
+        equation: 't = (C/UA) ln((T_∞ − T_1)/(T_∞ − T_2)), T_∞ = T_a + ηP/UA; without loss t = E/(ηP)',
+        range: 'liquid water below boiling at the cabin’s pressure',
+        source: 'IAPWS-IF97 for the heat; textbook',
+      },
+    ],
+  },
+  thaw: {
+    title: 'Thaw',
+    question: 'How long does ice take to thaw, or water to freeze?',
+    formulas: [
+      {
+        equation: 't = (m ∫c dT + m L + m c ΔT)/(ηP − UA ΔT_a)',
+        range: '−40 to 30 °C',
+        source: 'heats of ice and water by IAPWS releases; textbook',
+      },
+    ],
+  },
   pressure: {
     title: 'Pressure',
     question: 'What does gas under pressure take from the cabin, and what does it store?',

@@ -32,6 +32,18 @@ export const cautions: Readonly<Record<string, ReckonCaution>> = {
     signal: 'CAUTION',
     text: 'A dose ten times too large is the common slip. Have a second person read the volume and the resulting concentration before anything is added. Whether the water may be drunk is for the medical officer.',
   },
+  'warm-gas': {
+    signal: 'NOTICE',
+    text: 'Gas that is still warm from the filling reads wrong. Wait as long as the outpost’s rule says before you read.',
+  },
+  'moving-mass': {
+    signal: 'CAUTION',
+    text: 'A loaded balance can pinch hands and catch loose things. Keep clear of its way while it swings.',
+  },
+  steam: {
+    signal: 'WARNING',
+    text: `Water boils sooner where the cabin’s pressure is low, and steam and spitting water burn. Limit of this outpost: ____. ${defers}`,
+  },
   'hot-water': {
     signal: 'CAUTION',
     text: `Hot water scalds. Limit of this outpost: ____. ${defers}`,

@@ -1,12 +1,25 @@
 // English for what a calculator says beside its figures.
-import type { FindingData } from '../../../../ground/units/index.ts';
-import { numberOf } from '../data.ts';
+import { type FindingData, roundToDigits, styled } from '../../../../ground/units/index.ts';
+import { numberOf, textOf } from '../data.ts';
+import { inputLabels } from './labels.ts';
 
 type Saying = (data: FindingData) => string;
 
 const percent = (data: FindingData, key: string): string => `${Math.round(100 * numberOf(data, key))}\u00A0%`;
+const litres = (data: FindingData, key: string): string => within(numberOf(data, key), 'L');
+const kilograms = (data: FindingData, key: string): string => within(numberOf(data, key), 'kg');
 const kelvins = (data: FindingData): string =>
   `${Math.abs(Math.round(10 * numberOf(data, 'byK')) / 10)}\u00A0K`;
+
+/** Two digits: it is a doubt, or a difference of two figures. */
+function within(value: number, unit: string): string {
+  return `${styled(roundToDigits(value, 2), 'screen')}\u00A0${unit}`;
+}
+
+/** Several inputs that are one cause. */
+const causes: Readonly<Record<string, string>> = {
+  'the-tank-itself': 'volume of the tank itself, shell and bladder',
+};
 
 export const sayings: Readonly<Record<string, Saying>> = {
   'flow-laminar': () => 'The flow is laminar.',
@@ -31,6 +44,29 @@ export const sayings: Readonly<Record<string, Saying>> = {
   'stress-is-no-permission': () => 'A stress is no permission: the rating of the maker is.',
   'no-maximum': () =>
     'No maximum of this outpost was given: have the medical officer confirm the resulting concentration first.',
+  'useless-no-better-than-known': (data) =>
+    `Useless: it would know the content to ± ${litres(data, 'u95L')}, and ± ${litres(data, 'presentU95L')} is known already.`,
+  'useless-larger-than-content': (data) =>
+    `Useless: it would know the content to ± ${litres(data, 'u95L')}, more than the ${litres(data, 'contentL')} that are in it.`,
+  'stop-at-rating': (data) =>
+    `If there is less gas in the tank than is believed, its pressure rises faster: close the bottle before the tank reads ${roundToDigits(numberOf(data, 'limitKPa'), 4)}\u00A0kPa absolute, whatever the bottle reads.`,
+  'gauging-useful': (data) =>
+    `Together with what is known now, the content would be known to ± ${litres(data, 'afterU95L')}.`,
+  'frame-fixed': () =>
+    'The frame is taken to be fixed. Where it floats, the mass is larger: give the mass of the frame.',
+  'frame-floats': (data) =>
+    `The floating frame makes ${kilograms(data, 'moreKg')} more than a fixed one would.`,
+  'less-than-empty': () =>
+    'That is less than the chair and the empty container: look at their masses and at the spring.',
+  'never-that-hot': (data) =>
+    `The heater never gets there: it would stop at ${Math.round(10 * numberOf(data, 'highestC')) / 10}\u00A0°C.`,
+  'needs-power': () => 'Ice needs a heater: give its power.',
+  'needs-loss': () => 'How soon water freezes hangs on what is lost to the cold: give the loss.',
+  'never-thaws': () => 'The loss eats the whole power: it never thaws.',
+  'never-freezes': () => 'Around it is not below 0\u00A0°C: it never freezes.',
+  'only-liquid-counts': () => 'Only what is liquid can be drawn.',
+  'ruled-by': (data) =>
+    `${percent(data, 'share')} of the ± of the answer comes from the ${inputLabels[textOf(data, 'cause')] ?? causes[textOf(data, 'cause')]}.`,
   'grade-of-mix': () =>
     'The mixture has the worst grade of its parts, and a hold on one part holds all of it.',
 };
