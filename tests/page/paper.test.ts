@@ -37,6 +37,30 @@ describeInBrowser('paper', () => {
     },
   );
 
+  test.each(['C-03', 'C-09', 'C-16', 'PB', 'R1', 'W-06'])(
+    'the page of %s stands on one sheet',
+    async (id) => {
+      await here.open(`#/stores/${id}`);
+      await here.page.waitForSelector('.seal', { state: 'attached' });
+      expect(sheetsOf(await here.page.pdf({ preferCSSPageSize: true, printBackground: true }))).toBe(1);
+    },
+  );
+
+  test('what Today leaves out on paper is said, and where the focus stands is not printed', async () => {
+    await here.open('#/today?at=D27');
+    const hidden =
+      (await here.page.textContent('main .row button[aria-expanded=false] >> text=/more/')) ?? '';
+    await here.page.emulateMedia({ media: 'print' });
+    const left = here.page.locator('.print-only');
+    expect(await left.isVisible()).toBe(true);
+    expect(await left.textContent()).toContain(`and ${Number.parseInt(hidden, 10)}\u00A0more line`);
+    await here.page.focus('.when');
+    expect(
+      await here.page.evaluate(() => getComputedStyle(document.activeElement as Element).outlineStyle),
+    ).toBe('none');
+    await here.page.emulateMedia({ media: null });
+  });
+
   test('a whole book goes over several sheets, and the count of sheets can tell', async () => {
     await here.open('#/daybook/all');
     const pdf = await here.page.pdf({ preferCSSPageSize: true });
@@ -50,6 +74,7 @@ describeInBrowser('paper', () => {
     await here.page.emulateMedia({ media: 'print' });
     expect(await here.page.locator('main').isVisible()).toBe(false);
     const box = await here.page.locator('.label').boundingBox();
+    expect(await here.page.textContent('.label')).toContain('CONDITIONAL');
     const millimetre = 96 / 25.4;
     expect(box?.width).toBeCloseTo(60 * millimetre, 0);
     expect(box?.height).toBeCloseTo(40 * millimetre, 0);

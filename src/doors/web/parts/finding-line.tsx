@@ -59,11 +59,14 @@ export function FindingLine({
   need,
   act,
   forbids = null,
+  store,
 }: {
   readonly need: NeedLine;
   readonly act?: ReactNode;
   /** What must not be done meanwhile. */
   readonly forbids?: string | null;
+  /** The store that it is about, where the finding itself names none. */
+  readonly store?: string | undefined;
 }) {
   const { finding, alike } = need;
   const [open, setOpen] = useState(false);
@@ -87,29 +90,7 @@ export function FindingLine({
           {forbids !== null && <b> {forbids}</b>}
           {alike > 1 && <span className="soft"> ({words().today.alike(alike)})</span>}
         </p>
-        {open && (
-          <div id={id} className="need-more">
-            {rest !== '' && !isUrgent && (
-              <p>
-                <Phrased text={rest} />
-              </p>
-            )}
-            <dl className="pairs">
-              <dt>{words().finding.expected}</dt>
-              <dd>
-                <Phrased text={finding.expected} />
-              </dd>
-              <dt>{words().finding.received}</dt>
-              <dd>
-                <Phrased text={finding.received} />
-              </dd>
-              <dt>{words().finding.act}</dt>
-              <dd>
-                <Remedy text={finding.remedy} store={finding.where.store} />
-              </dd>
-            </dl>
-          </div>
-        )}
+        {open && <More id={id} finding={finding} rest={isUrgent ? '' : rest} store={store} />}
       </div>
       <div className="need-acts no-print">
         {act}
@@ -124,5 +105,42 @@ export function FindingLine({
         </button>
       </div>
     </li>
+  );
+}
+
+function More({
+  id,
+  finding,
+  rest,
+  store,
+}: {
+  readonly id: string;
+  readonly finding: WordedFinding;
+  readonly rest: string;
+  readonly store: string | undefined;
+}) {
+  const { finding: names } = words();
+  return (
+    <div id={id} className="need-more">
+      {rest !== '' && (
+        <p>
+          <Phrased text={rest} />
+        </p>
+      )}
+      <dl className="pairs">
+        <dt>{names.expected}</dt>
+        <dd>
+          <Phrased text={finding.expected} />
+        </dd>
+        <dt>{names.received}</dt>
+        <dd>
+          <Phrased text={finding.received} />
+        </dd>
+        <dt>{names.act}</dt>
+        <dd>
+          <Remedy text={finding.remedy} store={finding.where.store ?? store} />
+        </dd>
+      </dl>
+    </div>
   );
 }

@@ -14,7 +14,7 @@ export function UndoStrip() {
   const { log } = words();
   return (
     <div className="strip no-print" aria-live="polite">
-      {last !== null && (
+      {word === null && last !== null && (
         <div className="strip-row">
           <div>
             <p>
@@ -35,7 +35,7 @@ export function UndoStrip() {
           </div>
         </div>
       )}
-      {last === null && word !== null && (
+      {word !== null && (
         <div className="strip-row">
           <p>{word}</p>
           <button type="button" className="b small" onClick={() => told.set(null)}>

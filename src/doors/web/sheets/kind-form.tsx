@@ -1,6 +1,7 @@
 // Any kind of entry that has no sheet of its own: sample, release, note and others, field by field as the book asks for them.
 import { type FormEvent, useState } from 'react';
 import type { KindField } from '../../../desk/index.ts';
+import type { StoresSheet } from '../../../papers/index.ts';
 import { useSheet } from '../api/cache.ts';
 import { useEntering } from '../entering.ts';
 import { words } from '../language.ts';
@@ -9,6 +10,7 @@ import { TextField } from '../parts/fields.tsx';
 import { Refusal } from '../parts/refusal.tsx';
 import { SaveRow } from '../parts/save-row.tsx';
 import { Failed, Working } from '../parts/states.tsx';
+import { StorePicker } from '../parts/store-picker.tsx';
 import { WhenField } from '../parts/when-field.tsx';
 
 interface Told {
@@ -39,9 +41,10 @@ function Fields({ kind, fields, store }: Told & { readonly fields: readonly Kind
   const { remedy } = words();
   const [values, setValues] = useState<Readonly<Record<string, string>>>(() => filledIn(fields, store));
   const [at, setAt] = useState('');
+  const stores = useSheet<StoresSheet>('/api/stores').data?.stores ?? [];
   const entering = useEntering();
   // What must be said comes first.
-  const inOrder = [...fields].sort((a, b) => Number(b.needed) - Number(a.needed));
+  const inOrder = [...fields.filter(({ needed }) => needed), ...fields.filter(({ needed }) => !needed)];
   const missing = fields.some(({ name, needed }) => needed && (values[name] ?? '').trim() === '');
   const submit = (event: FormEvent) => {
     event.preventDefault();
@@ -53,16 +56,16 @@ function Fields({ kind, fields, store }: Told & { readonly fields: readonly Kind
   return (
     <form className="stack" onSubmit={submit}>
       <Refusal entering={entering} />
-      {inOrder.map(({ name, takes, needed }, k) => (
-        <TextField
-          key={name}
-          label={needed ? said(name) : remedy.optional(said(name))}
-          hint={takes}
-          value={values[name] ?? ''}
-          onChange={(value) => setValues({ ...values, [name]: value })}
-          first={k === 0}
-        />
-      ))}
+      {inOrder.map(({ name, takes, needed }, k) => {
+        const field = {
+          label: needed ? said(name) : remedy.optional(said(name)),
+          value: values[name] ?? '',
+          onChange: (value: string) => setValues({ ...values, [name]: value }),
+          first: k === 0,
+        };
+        if (takes === 'a store') return <StorePicker key={name} stores={stores} all={stores} {...field} />;
+        return <TextField key={name} {...field} {...(takes !== 'text' && { hint: takes })} />;
+      })}
       <WhenField value={at} onChange={setAt} />
       <SaveRow entering={entering} disabled={missing} />
     </form>
@@ -70,7 +73,7 @@ function Fields({ kind, fields, store }: Told & { readonly fields: readonly Kind
 }
 
 function said(name: string): string {
-  const spaced = name.replaceAll('-', ' ');
+  const spaced = words().remedy.fields[name] ?? name.replaceAll('-', ' ');
   return `${spaced.charAt(0).toUpperCase()}${spaced.slice(1)}`;
 }
 

@@ -11,7 +11,6 @@ import { judgeWhen, tidyWhen } from '../when-typed.ts';
 export function TimeSheet({ place }: { readonly place: Place }) {
   const { time } = words();
   const present = usePresent();
-  const day = dayInSight.get();
   const id = useId();
   const input = useRef<HTMLInputElement>(null);
   const [typed, setTyped] = useState(place.at ?? '');
@@ -61,27 +60,43 @@ export function TimeSheet({ place }: { readonly place: Place }) {
         <button type="submit" className="b main">
           {time.show}
         </button>
-        <div className="flow">
-          {day !== null && (
-            <>
-              <button type="button" className="b" disabled={day <= 1} onClick={() => look(`D${day - 1}`)}>
-                {time.back}
-              </button>
-              <button
-                type="button"
-                className="b"
-                disabled={!isPast(place) || day >= present.day}
-                onClick={() => look(`D${day + 1}`)}
-              >
-                {time.on}
-              </button>
-            </>
-          )}
-          <button type="button" className="b" disabled={!isPast(place)} onClick={() => look(null)}>
-            {time.now}
-          </button>
-        </div>
+        <Steps place={place} today={present.day} onLook={look} />
       </form>
     </Dialog>
+  );
+}
+
+function Steps({
+  place,
+  today,
+  onLook,
+}: {
+  readonly place: Place;
+  readonly today: number;
+  readonly onLook: (at: string | null) => void;
+}) {
+  const { time } = words();
+  const day = dayInSight.get();
+  return (
+    <div className="flow">
+      {day !== null && (
+        <>
+          <button type="button" className="b" disabled={day <= 1} onClick={() => onLook(`D${day - 1}`)}>
+            {time.back}
+          </button>
+          <button
+            type="button"
+            className="b"
+            disabled={!isPast(place) || day >= today}
+            onClick={() => onLook(`D${day + 1}`)}
+          >
+            {time.on}
+          </button>
+        </>
+      )}
+      <button type="button" className="b" disabled={!isPast(place)} onClick={() => onLook(null)}>
+        {time.now}
+      </button>
+    </div>
   );
 }

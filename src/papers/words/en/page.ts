@@ -204,6 +204,12 @@ export const pageWords = {
     kindTitle: (name: string) => `${name.charAt(0).toUpperCase()}${name.slice(1)}`,
     optional: (field: string) => `${field} (may be left out)`,
     undo: (ref: string) => `Undo ${ref}`,
+    fields: {
+      sample: 'its number or name',
+      tests: 'what it is tested for',
+      hold: 'number of the hold',
+      about: 'what it is about',
+    } as Readonly<Record<string, string>>,
     kinds: {
       sample: 'a sample',
       result: 'a result of a sample',

@@ -46,7 +46,11 @@ export function OneStore({ place, id }: { readonly place: Place; readonly id: st
         <Row head={words().stores.needs}>
           <ul>
             {data.findings.map((finding) => (
-              <FindingLine key={`${finding.code} ${finding.text}`} need={{ finding, alike: 1 }} />
+              <FindingLine
+                key={`${finding.code} ${finding.text}`}
+                need={{ finding, alike: 1 }}
+                store={data.store.id}
+              />
             ))}
           </ul>
         </Row>
@@ -116,8 +120,6 @@ function Title({ sheet, place }: { readonly sheet: StoreSheet; readonly place: P
 function Answer({ sheet, place }: { readonly sheet: StoreSheet; readonly place: Place }) {
   const { store, answer } = sheet;
   const { stores, glyph } = words();
-  // A tank stands where it is: it is gauged, not weighed.
-  const reading = store.kind === 'tank' || store.kind === 'vehicleTank' ? 'gauge' : 'weigh';
   const [first = '', ...rest] = answer.split(/(?<=\.) /);
   return (
     <section className="row answer">
@@ -133,41 +135,7 @@ function Answer({ sheet, place }: { readonly sheet: StoreSheet; readonly place: 
             </p>
           )}
           <Mark store={store} />
-          {!isPast(place) && (
-            <div className="flow no-print">
-              <button
-                type="button"
-                className="b"
-                onClick={() => openSheet({ kind: reading, store: store.id })}
-              >
-                {stores[reading]}
-              </button>
-              <button
-                type="button"
-                className="b"
-                onClick={() => openSheet({ kind: 'fill', store: store.id })}
-              >
-                {stores.fill}
-              </button>
-              {ACTS.map((act) => (
-                <button
-                  key={act}
-                  type="button"
-                  className="b"
-                  onClick={() => openSheet({ kind: act, store: store.id })}
-                >
-                  {stores.acts[act]}
-                </button>
-              ))}
-              <button
-                type="button"
-                className="b small"
-                onClick={() => openSheet({ kind: 'label', store: store.id })}
-              >
-                {stores.label}
-              </button>
-            </div>
-          )}
+          {!isPast(place) && <Acts store={store} />}
         </div>
         <div className="store large">
           <Silhouette kind={store.kind} grade={store.grade} hold={store.held} />
@@ -188,6 +156,36 @@ function Answer({ sheet, place }: { readonly sheet: StoreSheet; readonly place: 
 
 /** What is done to a store without an amount. */
 const ACTS = ['hookup', 'empty', 'full'] as const;
+
+/** What can be entered of it from here. */
+function Acts({ store }: { readonly store: StoreSheet['store'] }) {
+  const { stores } = words();
+  // A tank stands where it is: it is gauged, not weighed.
+  const reading = store.kind === 'tank' || store.kind === 'vehicleTank' ? 'gauge' : 'weigh';
+  return (
+    <div className="flow no-print">
+      <button type="button" className="b" onClick={() => openSheet({ kind: reading, store: store.id })}>
+        {stores[reading]}
+      </button>
+      <button type="button" className="b" onClick={() => openSheet({ kind: 'fill', store: store.id })}>
+        {stores.fill}
+      </button>
+      {ACTS.map((act) => (
+        <button
+          key={act}
+          type="button"
+          className="b"
+          onClick={() => openSheet({ kind: act, store: store.id })}
+        >
+          {stores.acts[act]}
+        </button>
+      ))}
+      <button type="button" className="b small" onClick={() => openSheet({ kind: 'label', store: store.id })}>
+        {stores.label}
+      </button>
+    </div>
+  );
+}
 
 function Facts({ sheet }: { readonly sheet: StoreSheet }) {
   const { stores } = words();

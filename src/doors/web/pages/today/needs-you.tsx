@@ -1,6 +1,6 @@
 // What needs somebody: the gravest first, those alike together; a button that leads to the store or does the first act.
 import { useState } from 'react';
-import { needsOf, type StoreLine, type WordedFinding } from '../../../../papers/index.ts';
+import { firstThought, needsOf, type StoreLine, type WordedFinding } from '../../../../papers/index.ts';
 import { enter } from '../../entering.ts';
 import { words } from '../../language.ts';
 import { FindingLine, Sign } from '../../parts/finding-line.tsx';
@@ -38,7 +38,8 @@ export function NeedsYou({
               key={`${need.finding.code} ${need.finding.text}`}
               need={need}
               forbids={forbidden(need.finding, stores)}
-              act={<FirstAct finding={need.finding} place={place} />}
+              store={storeOf(need.finding, stores)}
+              act={<FirstAct finding={need.finding} store={storeOf(need.finding, stores)} place={place} />}
             />
           ))}
         </ul>
@@ -80,6 +81,14 @@ export function NeedsStrip({ findings }: { readonly findings: readonly WordedFin
   );
 }
 
+/** The store that a finding is about: the one that it says, else the only one that its first sentence names. */
+function storeOf({ where, text }: WordedFinding, stores: readonly StoreLine[]): string | undefined {
+  if (where.store !== undefined) return where.store;
+  const said = new Set(firstThought(text).split(/[^\p{L}\d-]+/u));
+  const named = stores.filter(({ id }) => said.has(id));
+  return named.length === 1 ? named[0]?.id : undefined;
+}
+
 /** Findings that tell of a hold or of a condition: their line says what must not be done as well. */
 const OF_A_HOLD: ReadonlySet<string> = new Set(['hold-open', 'conditional-reserve']);
 
@@ -91,7 +100,15 @@ function forbidden({ code }: WordedFinding, stores: readonly StoreLine[]): strin
 }
 
 /** What the page can do of the first act; the rest stands in the remedy. */
-function FirstAct({ finding, place }: { readonly finding: WordedFinding; readonly place: Place }) {
+function FirstAct({
+  finding,
+  store,
+  place,
+}: {
+  readonly finding: WordedFinding;
+  readonly store: string | undefined;
+  readonly place: Place;
+}) {
   const pair = pairIn(finding);
   const { at, asOf } = place;
   if (pair !== null && !isPast(place)) return <Decide pair={pair} />;
@@ -102,7 +119,6 @@ function FirstAct({ finding, place }: { readonly finding: WordedFinding; readonl
       </a>
     );
   }
-  const store = finding.where.store;
   if (store === undefined) return null;
   return (
     <a className="b small" href={hrefOf({ page: 'stores', item: store, at, asOf })}>

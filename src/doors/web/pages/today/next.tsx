@@ -49,7 +49,9 @@ export function WorthReading({
       <h2>{today.worth}</h2>
       <ul className="stack">
         {best.map((worth) => {
-          const text = worthText(worth, { style: 'screen', units: 'L', width: 80, colour: false });
+          const whole = worthText(worth, { style: 'screen', units: 'L', width: 80, colour: false });
+          // Only figures stay in one piece: `look at the glass of PB` may take two lines.
+          const text = whole.replace(/^[^,]*/, (act) => act.replaceAll('\u00A0', ' '));
           return (
             <li key={`${worth.store} ${worth.way}`}>
               {canEnter ? (
