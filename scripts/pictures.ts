@@ -51,6 +51,7 @@ const PICTURES: readonly Picture[] = [
       for (const [field, id] of Object.entries(given)) await page.selectOption(`[name=${field}]`, id);
       await page.fill('[name=over]', '30');
       await page.waitForSelector('.calculator[data-answer=answer]:not([data-old])');
+      await page.evaluate(() => window.scrollTo(0, 0));
     },
   },
   { name: 'parts-dim', hash: '#/parts', width: 1280, height: 1240, theme: 'dim' },

@@ -26,7 +26,7 @@ export function Answer({ sheet }: { readonly sheet: ReckonSheet }) {
           <Pieces text={resultText(main, ON_SCREEN)} />
         </span>
       </p>
-      {sheet.sayings.length + Number(isExact) > 0 && (
+      {(isExact || sheet.sayings.length > 0) && (
         <ul className="sayings">
           {sheet.sayings.map(({ key, text }) => (
             <li key={`${key} ${text}`}>

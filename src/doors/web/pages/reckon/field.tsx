@@ -168,7 +168,7 @@ function Hint({ id, field, typed, taken }: About & { readonly id: string }) {
   const [first] = taken;
   const told =
     first !== undefined && first.by !== 'typed'
-      ? reckon.taken(taken.map((input) => inputText(input, ON_SCREEN)).join(', '), givenBy(first))
+      ? reckon.taken(taken.map((input) => inputText(input, ON_SCREEN)).join(', '), sourcesOf(taken))
       : field.otherwise !== null && taken.length === 0
         ? reckon.otherwise(field.otherwise)
         : '';
@@ -177,6 +177,11 @@ function Hint({ id, field, typed, taken }: About & { readonly id: string }) {
       {isEmpty && told !== '' && <StillText text={told} />}
     </p>
   );
+}
+
+/** Two couplings may come from two records. */
+function sourcesOf(taken: readonly ReckonInput[]): string {
+  return [...new Set(taken.map(givenBy))].join('; ');
 }
 
 function Found({ id, findings }: { readonly id: string; readonly findings: readonly WordedFinding[] }) {
