@@ -44,7 +44,8 @@ export function verdictOf(asked: VerdictAsked): Verdict {
     .sort(byId)
     .map((row) => judgeRow(row, byParameter.get(row.parameter) ?? [], asked));
   const reasons = judged.flatMap((each) => each.reasons);
-  if (reasons.length === 0) return byResults(judged.flatMap(({ evidence }) => evidence ?? []));
+  if (reasons.length === 0)
+    return byResults(judged.map(({ evidence }) => evidence).filter((each) => each !== null));
   const isAwaited = reasons.every(({ code }) => AWAITED.has(code));
   if (isAwaited && !forReserve && certificate !== null && holds(certificate, nowMs))
     return {
