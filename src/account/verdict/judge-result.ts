@@ -60,9 +60,12 @@ function againstLimit(
   { row, limit }: RowInForce,
 ): readonly Blocker[] {
   const { atLeast = 0, atMost = Number.POSITIVE_INFINITY } = limit;
-  if (censored === 'below' && row.noneIfBelow !== null && high <= row.noneIfBelow && atLeast === 0)
-    return NOTHING;
+  if (censored === 'below' && atLeast === 0 && countsAsNone(high, row)) return NOTHING;
   if (low > atMost || (censored === 'above' && low >= atMost)) return ['above'];
   if (high < atLeast || (censored === 'below' && high <= atLeast && atLeast > 0)) return ['below'];
   return low >= atLeast && high <= atMost ? NOTHING : ['censored-across-limit'];
 }
+
+/** Where a limit of nought says how fine a method has to be. */
+const countsAsNone = (detectionLimit: number, { noneIfBelow }: LimitRow): boolean =>
+  noneIfBelow !== null && detectionLimit <= noneIfBelow;
