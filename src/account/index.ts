@@ -39,3 +39,14 @@ export type { StoreStory } from './story.ts';
 export { storyOf } from './story.ts';
 export { amountWithoutUnit } from './unit-doubt.ts';
 export { MOST_USAGE_DAYS, type UsageDay } from './usage.ts';
+export type {
+  Blocker,
+  Certificate,
+  Lack,
+  Reason,
+  ReasonCode,
+  SampleResult,
+  Verdict,
+  WaterSince,
+} from './verdict/sample-result.ts';
+export { type VerdictAsked, verdictOf } from './verdict/verdict.ts';

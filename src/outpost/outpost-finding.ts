@@ -73,8 +73,8 @@ export interface Spot {
 export const MOST_FINDINGS = 200;
 
 /** A fault before its offset has become a line and a column. */
-export interface Fault {
-  readonly code: OutpostFindingCode;
+export interface Fault<Code extends string = OutpostFindingCode> {
+  readonly code: Code;
   readonly spot: Spot;
   readonly data: FindingData;
 }

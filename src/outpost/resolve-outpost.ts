@@ -1,4 +1,5 @@
 // From the file's shape to the outpost's: groups of stores taken apart, names and ways of water filled in, all frozen.
+import { freezeDeep } from './freeze-deep.ts';
 import type { FlowEnd, Instrument, Outpost, Route, Store, Unit } from './outpost.ts';
 import type { OutpostFile } from './shape/file-schema.ts';
 
@@ -33,14 +34,6 @@ function instrumentOf(
   const unit = rest.meters === undefined ? undefined : units.get(rest.meters);
   const way = route ?? (unit === undefined ? undefined : routeThrough(unit));
   return { ...rest, name: name ?? rest.id, ...(way === undefined ? {} : { route: way }) };
-}
-
-function freezeDeep<T>(value: T): T {
-  if (typeof value === 'object' && value !== null && !Object.isFrozen(value)) {
-    Object.freeze(value);
-    for (const inner of Object.values(value)) freezeDeep(inner);
-  }
-  return value;
 }
 
 /** Only for a file without faults. */

@@ -66,9 +66,12 @@ type Faults = readonly Fault[];
 
 export class ShapeFaults {
   readonly #tree: YamlTree;
+  /** What the file was judged by: near names are chosen from its keys. */
+  readonly #schema: z.ZodObject;
 
-  constructor(tree: YamlTree) {
+  constructor(tree: YamlTree, schema: z.ZodObject) {
     this.#tree = tree;
+    this.#schema = schema;
   }
 
   /** `before` is the way to the value that the issue's own path starts from. */
@@ -104,7 +107,7 @@ export class ShapeFaults {
   }
 
   #unknownKeys(keys: readonly string[], path: Path): Faults {
-    const known = keysAt(path, this.#tree.value);
+    const known = keysAt(path, this.#tree.value, this.#schema);
     // Each costs a search for near names, and a file may have thousands of them.
     return keys.slice(0, MOST_FINDINGS + 1).flatMap((key) => {
       const at = [...path, key];
@@ -153,7 +156,8 @@ export class ShapeFaults {
 
   /** The only unions are the kinds of unit, told apart by `kind`, and the ends of a flow, told apart by their key. */
   #union(issue: Issue & { code: 'invalid_union' }, path: Path, value: unknown): Faults {
-    if (path[path.length - 1] === 'kind') return this.#notInList(path, keysAt(path, this.#tree.value), value);
+    if (path[path.length - 1] === 'kind')
+      return this.#notInList(path, keysAt(path, this.#tree.value, this.#schema), value);
     if (kindOf(value) !== 'section') return this.#wrongKind(path, 'section', value);
     const has = END_KEYS.filter((key) => Object.hasOwn(value as object, key));
     const branch =

@@ -1,6 +1,5 @@
 // Which keys the schema knows at a path: what "did you mean" is chosen from.
 import * as z from 'zod';
-import { fileSchema } from './file-schema.ts';
 
 type Path = readonly (string | number)[];
 
@@ -31,8 +30,8 @@ function kindsOf(schema: unknown): readonly string[] {
   );
 }
 
-export function keysAt(path: Path, root: unknown): readonly string[] {
-  let schema: unknown = fileSchema();
+export function keysAt(path: Path, root: unknown, whole: z.ZodObject): readonly string[] {
+  let schema: unknown = whole;
   let value = root;
   for (const step of path) {
     schema = unwrapped(schema);

@@ -7,6 +7,7 @@ import { deskSamples } from './desk.ts';
 import { diskSamples } from './disk.ts';
 import { fieldLogSamples } from './field-log.ts';
 import { inboxSamples } from './inbox.ts';
+import { limitSamples } from './limits.ts';
 import { outpostSamples } from './outpost.ts';
 import type { Failure, Sample, Samples } from './sample.ts';
 import { serverSamples } from './server.ts';
@@ -31,6 +32,12 @@ export const ROOMS: readonly Room[] = [
     about:
       'What stands in an outpost file. Each sample is the small outpost of the tests with something changed: lines with `-` were taken out, lines with `+` put in.',
     samples: outpostSamples,
+  },
+  {
+    name: 'limits',
+    about:
+      'Sets of limits, what an outpost chooses of them, and limits that somebody types. Faults of the text and the shape of such a file are those of an outpost file. The first block is the small set of the tests with something changed, or what was asked.',
+    samples: limitSamples,
   },
   {
     name: 'book',

@@ -7,6 +7,7 @@ import { deskWords } from './desk.ts';
 import { diskWords } from './disk.ts';
 import { fieldLogWords } from './field-log.ts';
 import { inboxWords } from './inbox.ts';
+import { limitWords } from './limits.ts';
 import { outpostWords } from './outpost.ts';
 import { serverWords } from './server.ts';
 import { tableWords } from './table.ts';
@@ -16,6 +17,7 @@ import { unitsWords } from './units.ts';
 export const englishTables: Readonly<Record<string, Words<string>>> = {
   units: unitsWords,
   outpost: outpostWords,
+  limits: limitWords,
   book: bookWords,
   disk: diskWords,
   account: accountWords,

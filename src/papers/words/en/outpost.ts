@@ -77,10 +77,10 @@ const YAML_REASONS: Readonly<Record<string, string>> = {
 const textWords = {
   'file-too-large': (data) =>
     say(
-      'The outpost file is too large.',
+      'The file is too large.',
       `at most ${data['greatestBytes']} bytes`,
       `${data['sizeBytes']} bytes`,
-      'Check that this is the outpost file.',
+      'Check that this is the right file.',
     ),
   'file-control-sign': (data) =>
     say(
@@ -91,10 +91,10 @@ const textWords = {
     ),
   'file-too-many-parts': (data) =>
     say(
-      'The outpost file has too many parts.',
+      'The file has too many parts.',
       `at most ${data['greatest']} keys, values and marks`,
       'more',
-      'Check that this is the outpost file.',
+      'Check that this is the right file.',
     ),
   'file-too-deep': (data) =>
     say(
@@ -167,18 +167,23 @@ const textWords = {
       'Look at this line and the one before it: quotes, brackets, colons and indents.',
     ),
   'file-empty': () =>
-    say('The outpost file is empty.', 'an outpost', 'nothing', 'Start from examples/corrie/outpost.yaml.'),
+    say(
+      'The file is empty.',
+      'an outpost, or a set of limits',
+      'nothing',
+      'Start from a file that ships, such as examples/corrie/outpost.yaml.',
+    ),
   'key-forbidden': (data) =>
     say(
       `The key ${data['key']} has a meaning for programs and is not taken.`,
-      'keys of the outpost file',
+      'keys that the file may have',
       quoted(data['key']),
       'Delete it or choose another name.',
     ),
   'key-not-text': (_data, where) =>
     say(
       `A key in ${field(where)} is not a text.`,
-      'keys of the outpost file',
+      'keys that the file may have',
       'a number, a list or nothing',
       'Put the key in quotes if it is meant, or look for a missing bracket.',
     ),
@@ -201,7 +206,7 @@ const textWords = {
 const shapeWords = {
   'key-unknown': (data, where) =>
     say(
-      `The outpost file has no key ${field(where)}.`,
+      `The file has no key ${field(where)}.`,
       anyOf(list(data['known']), 40),
       quoted(data['key']),
       meant(list(data['near']), 'Delete it, or see docs/outpost-file.md for the keys of this section.'),
