@@ -38,3 +38,24 @@ export type { StoreStory } from './story.ts';
 export { storyOf } from './story.ts';
 export { amountWithoutUnit } from './unit-doubt.ts';
 export { MOST_USAGE_DAYS, type UsageDay } from './usage.ts';
+export {
+  type Contact,
+  type ContactCut,
+  type ContactFrom,
+  type ContactHop,
+  type ContactTrace,
+  type DrunkContact,
+  type Traced,
+  traceContacts,
+} from './trace/contacts.ts';
+export { type HistoryOutcome, historyOf } from './trace/history.ts';
+export { type Origin, type Origins, originsOf, type PassedOn } from './trace/origins.ts';
+export { type HoldProposal, holdProposal } from './trace/proposal.ts';
+export type { WaterHistory } from './trace/step.ts';
+export {
+  type SamplingPoint,
+  type Suspicion,
+  suspicionAt,
+  suspicionOfSample,
+} from './trace/suspicion.ts';
+export type { SuspectWindow } from './trace/window.ts';
