@@ -1,11 +1,5 @@
 // What a contact trace costs in a book of a hundred thousand entries: forward from a bad store, and back to where a store's water came from.
-import {
-  historyOf,
-  originsOf,
-  suspicionAt,
-  traceContacts,
-  type WaterHistory,
-} from '../src/account/index.ts';
+import { historyOf, originsOf, suspicionAt, traceContacts, type WaterHistory } from '../src/account/index.ts';
 import { type AnyDraft, type BookInfo, keepDrafts, MemoryStore } from '../src/book/index.ts';
 import { nodeHash } from '../src/doors/disk/index.ts';
 import { longBook } from './account/long-book.ts';

@@ -36,8 +36,6 @@ export type { StorePosition } from './store-position.ts';
 export type { HoldState, HowKnown, Release, StoreFacts } from './store-state.ts';
 export type { StoreStory } from './story.ts';
 export { storyOf } from './story.ts';
-export { amountWithoutUnit } from './unit-doubt.ts';
-export { MOST_USAGE_DAYS, type UsageDay } from './usage.ts';
 export {
   type Contact,
   type ContactCut,
@@ -51,11 +49,13 @@ export {
 export { type HistoryOutcome, historyOf } from './trace/history.ts';
 export { type Origin, type Origins, originsOf, type PassedOn } from './trace/origins.ts';
 export { type HoldProposal, holdProposal } from './trace/proposal.ts';
-export type { WaterHistory } from './trace/step.ts';
+export type { FlowStep, Step, TracedAccount, WaterHistory } from './trace/step.ts';
 export {
   type SamplingPoint,
   type Suspicion,
   suspicionAt,
   suspicionOfSample,
 } from './trace/suspicion.ts';
-export type { SuspectWindow } from './trace/window.ts';
+export { type CleanWord, type CleanWords, cleanWordsOf, type SuspectWindow } from './trace/window.ts';
+export { amountWithoutUnit } from './unit-doubt.ts';
+export { MOST_USAGE_DAYS, type UsageDay } from './usage.ts';

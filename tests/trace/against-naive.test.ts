@@ -1,11 +1,16 @@
 // Contact tracing against a tracer that follows every parcel, on random histories, and the relations that any tracer keeps.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type ContactTrace, suspicionAt, suspicionOfSample, traceContacts } from '../../src/account/index.ts';
-import type { WaterHistory } from '../../src/account/trace/step.ts';
-import { cleanWordsOf } from '../../src/account/trace/window.ts';
+import {
+  type ContactTrace,
+  cleanWordsOf,
+  suspicionAt,
+  suspicionOfSample,
+  traceContacts,
+  type WaterHistory,
+} from '../../src/account/index.ts';
 import { recordCounts } from '../verification/record.ts';
-import { type Fault, NaiveTracer, type NaiveTrace } from './naive-tracer.ts';
+import { type Fault, type NaiveTrace, NaiveTracer } from './naive-tracer.ts';
 import { anyDice, type Dice, type RandomHistory, randomHistory } from './random-history.ts';
 
 /** Ten thousand histories by `TRACE_TIMES=5`, others by `TRACE_SEED=7`. */
@@ -76,14 +81,19 @@ function mustKeepTime(history: WaterHistory, { contacts }: ContactTrace): void {
 
 const anyCase = fc.tuple(anyDice, fc.nat({ max: 9999 }));
 
-function always(check: (random: RandomHistory, choice: number, dice: readonly Dice[]) => void, numRuns: number): void {
+function always(
+  check: (random: RandomHistory, choice: number, dice: readonly Dice[]) => void,
+  numRuns: number,
+): void {
   fc.assert(
     fc.property(anyCase, ([dice, choice]) => check(randomHistory(dice), choice, dice)),
     { seed: SEED, numRuns },
   );
 }
 
-test(`${HISTORIES} histories, seed ${SEED}: as the tracer of parcels has it`, { timeout: 120_000 * TIMES }, () => {
+test(`${HISTORIES} histories, seed ${SEED}: as the tracer of parcels has it`, {
+  timeout: 120_000 * TIMES,
+}, () => {
   always((random, choice) => {
     const traced = both(random, choice);
     mustAgree(random.history, traced);
@@ -95,24 +105,28 @@ test(`${HISTORIES} histories, seed ${SEED}: as the tracer of parcels has it`, { 
     counts.drunk += traced.drunk.length;
   }, HISTORIES);
   expect(counts.histories).toBe(HISTORIES);
-  for (const key of ['contacts', 'cuts', 'drunk'] as const) expect([key, counts[key] > HISTORIES / 20]).toEqual([key, true]);
+  for (const key of ['contacts', 'cuts', 'drunk'] as const)
+    expect([key, counts[key] > HISTORIES / 20]).toEqual([key, true]);
 });
 
 describe('a tracer that is wrong on purpose is caught', () => {
-  test.each(['suspect water first', 'no cuts', 'from the sample on', 'nothing is taken back', 'readings lose it'] as const)(
-    '%s',
-    (fault) => {
-      let caught = 0;
-      always((random, choice) => {
-        try {
-          mustAgree(random.history, both(random, choice, fault));
-        } catch {
-          caught += 1;
-        }
-      }, 300);
-      expect(caught).toBeGreaterThan(5);
-    },
-  );
+  test.each([
+    'suspect water first',
+    'no cuts',
+    'from the sample on',
+    'nothing is taken back',
+    'readings lose it',
+  ] as const)('%s', (fault) => {
+    let caught = 0;
+    always((random, choice) => {
+      try {
+        mustAgree(random.history, both(random, choice, fault));
+      } catch {
+        caught += 1;
+      }
+    }, 300);
+    expect(caught).toBeGreaterThan(5);
+  });
 });
 
 describe('a trace', () => {
@@ -131,7 +145,11 @@ describe('a trace', () => {
       const suspicion = suspicionIn({ history, clean, ...rest }, choice);
       const other = ['A', 'B', 'C', 'D', 'R', 'W'][(choice >> 3) % 6] ?? 'A';
       const one = traceContacts(history, suspicion, { clean }).trace;
-      const two = traceContacts(history, { ...suspicion, sources: [...suspicion.sources, other] }, { clean }).trace;
+      const two = traceContacts(
+        history,
+        { ...suspicion, sources: [...suspicion.sources, other] },
+        { clean },
+      ).trace;
       for (const contact of one.contacts) {
         const again = two.contacts.find(({ kind, name }) => kind === contact.kind && name === contact.name);
         expect((again?.suspectMg ?? 0) + 2).toBeGreaterThanOrEqual(contact.suspectMg);
@@ -200,7 +218,10 @@ function inTwoParts(history: WaterHistory): WaterHistory {
     // Who gives more than anybody knew of gives it all at once.
     if (firstMg >= step.massMg || step.massMg > fromHeldMg) return [step];
     const rest = { ...step, massMg: step.massMg - firstMg, begins: false };
-    return [{ ...step, massMg: firstMg }, { ...rest, fromHeldMg: fromHeldMg - firstMg, toHeldMg: toHeldMg + firstMg }];
+    return [
+      { ...step, massMg: firstMg },
+      { ...rest, fromHeldMg: fromHeldMg - firstMg, toHeldMg: toHeldMg + firstMg },
+    ];
   });
   return { ...history, steps };
 }

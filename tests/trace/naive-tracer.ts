@@ -1,6 +1,6 @@
 // A tracer that follows every parcel of water by itself, from the first step on: what the product's tracer is held against.
-import type { FlowStep, Step, WaterHistory } from '../../src/account/trace/step.ts';
-import type { Suspicion } from '../../src/account/index.ts';
+
+import type { FlowStep, Step, Suspicion, WaterHistory } from '../../src/account/index.ts';
 
 /** Ways in which a tracer may be wrong on purpose. */
 export type Fault =
@@ -64,8 +64,9 @@ export class NaiveTracer {
       this.#step(step, under);
       for (const account of under) this.#suspectAll(account);
     });
-    heldMg.forEach((held, account) => this.#believe(account, held));
-    const sumOf = (mark: string) => (parcels: Parcels) => sum([...parcels].filter(([name]) => name.startsWith(mark)));
+    for (const [account, held] of heldMg.entries()) this.#believe(account, held);
+    const sumOf = (mark: string) => (parcels: Parcels) =>
+      sum([...parcels].filter(([name]) => name.startsWith(mark)));
     return {
       suspectMg: this.#parcels.map(sumOf('!')),
       clearedThereMg: this.#parcels.map(sumOf('cut')),
@@ -93,7 +94,8 @@ export class NaiveTracer {
     if (step.what === 'release') return step.accounts;
     if (step.what === 'sample') {
       const speaks = this.#history.steps.some(
-        (one, j) => one.what === 'result' && this.#clean.has(one.entry) && this.#sampleOf(one.sample, j) === k,
+        (one, j) =>
+          one.what === 'result' && this.#clean.has(one.entry) && this.#sampleOf(one.sample, j) === k,
       );
       return speaks ? [this.#giverOrSelf(k, step)] : [];
     }
@@ -102,7 +104,9 @@ export class NaiveTracer {
   }
 
   #sampleOf(sample: string, before: number): number {
-    return this.#history.steps.slice(0, before).findLastIndex((one) => one.what === 'sample' && one.sample === sample);
+    return this.#history.steps
+      .slice(0, before)
+      .findLastIndex((one) => one.what === 'sample' && one.sample === sample);
   }
 
   #giverOrSelf(k: number, step: Step & { what: 'sample' }): number {
@@ -148,7 +152,9 @@ export class NaiveTracer {
     const there = this.#parcels[to] ?? new Map();
     let clean = massMg;
     for (const mark of ['!', 'cut']) {
-      const wantedMg = this.#isPool(from) ? 0 : massMg * sum([...makeup].filter(([name]) => name.startsWith(mark)));
+      const wantedMg = this.#isPool(from)
+        ? 0
+        : massMg * sum([...makeup].filter(([name]) => name.startsWith(mark)));
       const have = [...there].filter(([name]) => name.startsWith(mark));
       const part = Math.min(1, wantedMg / Math.max(1e-300, sum(have)));
       for (const [name, mg] of have) {
@@ -201,7 +207,9 @@ export class NaiveTracer {
     const parcels = this.#parcels[account] ?? new Map();
     const gone: Parcels = new Map();
     let leftMg = massMg;
-    for (const [name, mg] of [...parcels].sort(([a], [b]) => Number(b.startsWith('!')) - Number(a.startsWith('!')))) {
+    for (const [name, mg] of [...parcels].sort(
+      ([a], [b]) => Number(b.startsWith('!')) - Number(a.startsWith('!')),
+    )) {
       const takenMg = Math.min(mg, leftMg);
       gone.set(name, takenMg);
       parcels.set(name, mg - takenMg);
@@ -217,7 +225,8 @@ export class NaiveTracer {
     const makeup = this.#makeup(account);
     if (this.#fault === 'readings lose it' && heldMg !== this.#heldMg(account))
       this.#fill(account, new Map([[this.#name(), heldMg]]));
-    else if (makeup.size === 0) this.#fill(account, heldMg === 0 ? new Map() : new Map([[this.#name(), heldMg]]));
+    else if (makeup.size === 0)
+      this.#fill(account, heldMg === 0 ? new Map() : new Map([[this.#name(), heldMg]]));
     else this.#fill(account, new Map([...makeup].map(([name, part]) => [name, part * heldMg])));
   }
 

@@ -1,6 +1,6 @@
 // Random histories of water for the tracer: a few stores, a hose and pools, with readings, samples, doses and words on them.
 import fc from 'fast-check';
-import type { Step, TracedAccount, WaterHistory } from '../../src/account/trace/step.ts';
+import type { Step, TracedAccount, WaterHistory } from '../../src/account/index.ts';
 
 /** One step in small numbers: what it is, three choices and minutes since the one before. */
 export interface Dice {
@@ -115,7 +115,8 @@ class Teller {
 
   /** A reading changes what is believed, and no step says so. */
   #read(account: number, c: number): void {
-    this.#held[account] = c % 9 === 0 ? 0 : Math.round((this.#held[account] ?? 0) * (0.8 + (c % 41) / 100)) + (c % 3);
+    this.#held[account] =
+      c % 9 === 0 ? 0 : Math.round((this.#held[account] ?? 0) * (0.8 + (c % 41) / 100)) + (c % 3);
   }
 
   #sample(account: number, c: number): void {
@@ -125,7 +126,8 @@ class Teller {
   }
 
   #result(a: number, b: number, c: number): void {
-    const sample = b % 5 === 0 ? 'no sample' : (this.#samples[a % Math.max(1, this.#samples.length)] ?? 'none');
+    const sample =
+      b % 5 === 0 ? 'no sample' : (this.#samples[a % Math.max(1, this.#samples.length)] ?? 'none');
     const moment = this.#moment();
     this.#steps.push({ what: 'result', sample, account: b % 2 === 0 ? a % STORES : null, ...moment });
     if (c % 2 === 0) this.#clean.add(moment.entry);

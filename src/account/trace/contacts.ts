@@ -126,7 +126,10 @@ function stepOfSample(history: WaterHistory, { entry, takenAtMs }: Suspicion): n
 function traceOf(history: WaterHistory, windows: readonly OpenWindow[], follower: Follower): ContactTrace {
   const { mixing, touched, cuts } = follower;
   const nameOf = (at: AccountAt) => history.accounts[at]?.name ?? '';
-  const amounts = [...history.accounts.map((_, at) => mixing.suspectMg(at)), ...cuts.map((cut) => cut.clearedMg)];
+  const amounts = [
+    ...history.accounts.map((_, at) => mixing.suspectMg(at)),
+    ...cuts.map((cut) => cut.clearedMg),
+  ];
   const startedMg = Math.round(mixing.startedMg);
   const changedMg = Math.round(mixing.startedMg + mixing.changedMg) - startedMg;
   const whole = wholeMg(startedMg + changedMg, amounts);
@@ -140,8 +143,14 @@ function traceOf(history: WaterHistory, windows: readonly OpenWindow[], follower
   const shownMg = contacts.reduce((sum, { suspectMg }) => sum + suspectMg, 0);
   const clearedMg = cuts.reduce((sum, _, k) => sum + (whole[history.accounts.length + k] ?? 0), 0);
   return {
-    windows: windows.map(({ store, opened, entry, fromMs, toMs }) => ({ store, opened, entry, fromMs, toMs })),
-    contacts: contacts.sort((a, b) => Number(b.isSource) - Number(a.isSource) || a.firstMs - b.firstMs),
+    windows: windows.map(({ store, opened, entry, fromMs, toMs }) => ({
+      store,
+      opened,
+      entry,
+      fromMs,
+      toMs,
+    })),
+    contacts: contacts.sort(bySourceAndTime),
     cuts: cuts.map(({ account, how, entry, treatedBy, atMs }, k) => {
       const clearedMg = whole[history.accounts.length + k] ?? 0;
       return { store: nameOf(account), how, entry, treatedBy, atMs, clearedMg };
@@ -150,6 +159,11 @@ function traceOf(history: WaterHistory, windows: readonly OpenWindow[], follower
     changedMg,
     elsewhereMg: startedMg + changedMg - shownMg - clearedMg,
   };
+}
+
+function bySourceAndTime(a: Contact, b: Contact): number {
+  if (a.isSource !== b.isSource) return a.isSource ? -1 : 1;
+  return a.firstMs - b.firstMs;
 }
 
 /** Whole milligrams that add up. What is so little that it rounds to nothing is nowhere. */
@@ -176,7 +190,10 @@ function contactOf(history: WaterHistory, { at, touched, window, suspectMg }: Me
     share: heldMg === null || heldMg === 0 ? null : Math.min(1, suspectMg / heldMg),
     receivedMg: Math.round(touched.receivedMg),
     firstMs: window?.fromMs ?? touched.firstMs ?? touched.hop?.atMs ?? 0,
-    lastMs: window === undefined ? (touched.lastMs ?? touched.hop?.atMs ?? 0) : Math.max(window.toMs, touched.lastMs ?? 0),
+    lastMs:
+      window === undefined
+        ? (touched.lastMs ?? touched.hop?.atMs ?? 0)
+        : Math.max(window.toMs, touched.lastMs ?? 0),
     bySampledWay: window !== undefined || touched.bySampledHose,
     path: window === undefined ? pathOf(history, touched.hop) : [],
     from: fromOf(history, touched),

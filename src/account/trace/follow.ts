@@ -53,8 +53,8 @@ export class Follower {
     const turns = this.#turns();
     for (let k = first; k < steps.length; k++) {
       const step = steps[k] as Step;
-      for (const word of words.get(k) ?? []) this.#cut(word, step);
-      for (const turn of turns.get(k) ?? []) turn();
+      if (words.has(k)) for (const word of words.get(k) ?? []) this.#cut(word, step);
+      if (turns.has(k)) for (const turn of turns.get(k) ?? []) turn();
       this.#step(step);
     }
     for (const turn of turns.get(steps.length) ?? []) turn();

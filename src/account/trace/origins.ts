@@ -1,7 +1,14 @@
 // Contact tracing backward: where the water of a store came from, and which stores it went through.
 import { shareOut } from '../share-out.ts';
 import { heldBefore } from './held-before.ts';
-import { type AccountAt, type FlowStep, placeOfStore, type Step, type ToldStep, type WaterHistory } from './step.ts';
+import {
+  type AccountAt,
+  type FlowStep,
+  placeOfStore,
+  type Step,
+  type ToldStep,
+  type WaterHistory,
+} from './step.ts';
 import { endAt } from './suspicion.ts';
 import { type CleanWord, type CleanWords, cleanWordsOf } from './window.ts';
 
@@ -63,7 +70,11 @@ export interface OriginsOptions {
  * @returns null for a store that the history does not know
  * @example originsOf(history, 'C-13')?.origins // [{ kind: 'told', name: 'FA', visit: 'Pannier 8', … }]
  */
-export function originsOf(history: WaterHistory, store: string, options: OriginsOptions = {}): Origins | null {
+export function originsOf(
+  history: WaterHistory,
+  store: string,
+  options: OriginsOptions = {},
+): Origins | null {
   const account = placeOfStore(history, store);
   if (account < 0) return null;
   const end = options.atMs === undefined ? history.steps.length : endAt(history, options.atMs);
@@ -92,7 +103,10 @@ class WalkBack {
   readonly #words: CleanWords;
   /** What of the content is in each account at the step that the walk has come back to. */
   readonly #open: Float64Array;
-  readonly #origins = new Map<string, { readonly of: Pick<Origin, 'kind' | 'name' | 'visit'>; readonly found: Found }>();
+  readonly #origins = new Map<
+    string,
+    { readonly of: Pick<Origin, 'kind' | 'name' | 'visit'>; readonly found: Found }
+  >();
   readonly #passed = new Map<AccountAt, { isGiver: boolean; readonly found: Found }>();
 
   constructor(history: WaterHistory, account: AccountAt, words: CleanWords) {
@@ -116,7 +130,8 @@ class WalkBack {
     const last = steps[Math.max(0, k)];
     for (let at = 0; at < this.#open.length; at++) {
       const kind = k >= 0 ? 'stood in' : 'unknown';
-      if (last !== undefined) this.#end(at, this.#open[at] ?? 0, { kind, visit: null, atMs: last.atMs, entry: null });
+      if (last !== undefined)
+        this.#end(at, this.#open[at] ?? 0, { kind, visit: null, atMs: last.atMs, entry: null });
     }
   }
 
@@ -167,18 +182,32 @@ class WalkBack {
 
   told(heldMg: number): Pick<Origins, 'origins' | 'passedOn'> {
     const origins = [...this.#origins.values()].sort((a, b) => b.found.share - a.found.share);
-    const masses = heldMg === 0 ? [] : shareOut(heldMg, origins.map(({ found }) => found.share));
+    const masses =
+      heldMg === 0
+        ? []
+        : shareOut(
+            heldMg,
+            origins.map(({ found }) => found.share),
+          );
     const passed = [...this.#passed].sort(([, a], [, b]) => b.found.share - a.found.share);
     return {
       origins: origins.flatMap(({ of, found }, k) => {
         const massMg = masses[k] ?? 0;
         return massMg === 0 ? [] : [{ ...of, massMg, ...found }];
       }),
-      passedOn: passed.flatMap(([at, { isGiver, found: { share, ...rest } }]): PassedOn[] => {
-        const massMg = Math.round(heldMg * share);
-        const { kind, name } = this.#history.accounts[at] ?? { kind: 'pool', name: '' };
-        return massMg === 0 || kind === 'pool' ? [] : [{ kind, name, massMg, isGiver, ...rest }];
-      }),
+      passedOn: passed.flatMap(
+        ([
+          at,
+          {
+            isGiver,
+            found: { share, ...rest },
+          },
+        ]): PassedOn[] => {
+          const massMg = Math.round(heldMg * share);
+          const { kind, name } = this.#history.accounts[at] ?? { kind: 'pool', name: '' };
+          return massMg === 0 || kind === 'pool' ? [] : [{ kind, name, massMg, isGiver, ...rest }];
+        },
+      ),
     };
   }
 }
@@ -188,7 +217,11 @@ function nothingFound(lastMs: number): Found {
 }
 
 /** The walk goes back, so that what is found last was first. */
-function add(found: Found, share: number, by: { readonly atMs: number; readonly entry: string | null }): void {
+function add(
+  found: Found,
+  share: number,
+  by: { readonly atMs: number; readonly entry: string | null },
+): void {
   found.share += share;
   found.firstMs = by.atMs;
   if (by.entry === null || found.entries.at(-1) === by.entry) return;

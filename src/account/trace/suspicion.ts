@@ -80,15 +80,17 @@ function lastFlow(
 }
 
 function storeOnPort(history: WaterHistory, port: string, atMs: number): readonly string[] {
-  const step = history.steps.findLast(
-    (one) => one.what === 'port' && one.port === port && one.atMs <= atMs,
-  );
+  const step = history.steps.findLast((one) => one.what === 'port' && one.port === port && one.atMs <= atMs);
   return step?.what === 'port' && step.account !== null ? namesOf(history, [step.account]) : [];
 }
 
-/** How many steps had been made by an instant. */
+/**
+ * How many steps had been made by an instant. What stands in for a count that is still missing bears an earlier time and
+ * stands at the end: it is not looked at.
+ */
 export function endAt({ steps }: WaterHistory, atMs: number): number {
-  return steps.findLastIndex((step) => step.atMs <= atMs) + 1;
+  const later = steps.findIndex((step) => step.atMs > atMs);
+  return later < 0 ? steps.length : later;
 }
 
 function namesOf({ accounts }: WaterHistory, places: readonly AccountAt[]): readonly string[] {

@@ -38,7 +38,11 @@ export class Touched {
   readonly from = new Map<AccountAt, TouchedFrom>();
 
   /** A contact is made by the movement that brings the sum to a whole milligram: what is less is nowhere. */
-  receive(step: FlowStep, carriedMg: number, from: { readonly hop: Hop | null; readonly isSampled: boolean }): void {
+  receive(
+    step: FlowStep,
+    carriedMg: number,
+    from: { readonly hop: Hop | null; readonly isSampled: boolean },
+  ): void {
     const before = Math.floor(this.receivedMg + TOLERANCE_MG);
     const beforeSinceCut = this.#sinceCutMg + TOLERANCE_MG;
     this.receivedMg += carriedMg;

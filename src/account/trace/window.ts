@@ -1,6 +1,7 @@
 // Since when water is under suspicion, and which entries break a chain: the outpost's own clean results and releases.
-import { spokenOf } from './suspicion.ts';
+
 import type { AccountAt, Step, WaterHistory } from './step.ts';
+import { spokenOf } from './suspicion.ts';
 
 /** What speaks well of the water of an account at a place of the history. */
 export interface CleanWord {
@@ -21,6 +22,7 @@ export function cleanWordsOf(history: WaterHistory, clean: ReadonlySet<string>):
   const samples = new Map<string, number>();
   const say = (at: number, word: CleanWord) => words.set(at, [...(words.get(at) ?? []), word]);
   history.steps.forEach((step, k) => {
+    if (step.what === 'flow') return;
     if (step.what === 'sample') samples.set(step.sample, k);
     else if (step.what === 'release')
       for (const account of step.accounts) say(k, { account, how: 'release', entry: step.entry });
@@ -65,7 +67,12 @@ export interface OpenWindow extends SuspectWindow {
 export function windowOf(
   { steps }: WaterHistory,
   words: CleanWords,
-  source: { readonly store: string; readonly account: AccountAt; readonly toStep: number; readonly toMs: number },
+  source: {
+    readonly store: string;
+    readonly account: AccountAt;
+    readonly toStep: number;
+    readonly toMs: number;
+  },
 ): OpenWindow {
   const { account, toStep } = source;
   for (let k = toStep - 1; k >= 0; k--) {
