@@ -37,6 +37,27 @@ export type { StorePosition } from './store-position.ts';
 export type { HoldState, HowKnown, Release, StoreFacts } from './store-state.ts';
 export type { StoreStory } from './story.ts';
 export { storyOf } from './story.ts';
+export {
+  type Contact,
+  type ContactCut,
+  type ContactFrom,
+  type ContactHop,
+  type ContactTrace,
+  type DrunkContact,
+  type Traced,
+  traceContacts,
+} from './trace/contacts.ts';
+export { type HistoryOutcome, historyOf } from './trace/history.ts';
+export { type Origin, type Origins, originsOf, type PassedOn } from './trace/origins.ts';
+export { type HoldProposal, holdProposal } from './trace/proposal.ts';
+export type { FlowStep, Step, TracedAccount, WaterHistory } from './trace/step.ts';
+export {
+  type SamplingPoint,
+  type Suspicion,
+  suspicionAt,
+  suspicionOfSample,
+} from './trace/suspicion.ts';
+export { type CleanWord, type CleanWords, cleanWordsOf, type SuspectWindow } from './trace/window.ts';
 export { amountWithoutUnit } from './unit-doubt.ts';
 export { MOST_USAGE_DAYS, type UsageDay } from './usage.ts';
 export type {
