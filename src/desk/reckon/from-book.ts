@@ -113,11 +113,11 @@ export class Filled {
 export function fillCabin(into: Filled, { position }: FromBook): void {
   const { cabinPressureAbsoluteKPa, cabinTemperatureC, cabinVolumeM3, gravity } =
     position.index.outpost.outpost;
-  into.fromFile('cabin', cabinPressureAbsoluteKPa, { unit: 'kPa', key: 'outpost' });
-  into.fromFile('air', cabinTemperatureC, { unit: 'degC', key: 'outpost' });
-  into.fromFile('water', cabinTemperatureC, { unit: 'degC', key: 'outpost' });
-  into.fromFile('cabin-volume', cabinVolumeM3, { unit: 'm3', key: 'outpost' });
-  if (gravity === 'none') into.fromFile('gravity', 0, { unit: 'm/s2', key: 'outpost' });
+  into.fromFile('cabin', cabinPressureAbsoluteKPa, { unit: 'kPa', key: 'the cabin' });
+  into.fromFile('air', cabinTemperatureC, { unit: 'degC', key: 'the cabin' });
+  into.fromFile('water', cabinTemperatureC, { unit: 'degC', key: 'the cabin' });
+  into.fromFile('cabin-volume', cabinVolumeM3, { unit: 'm3', key: 'the cabin' });
+  if (gravity === 'none') into.fromFile('gravity', 0, { unit: 'm/s2', key: 'the cabin' });
 }
 
 /** The instruments of a gauging by gas are known by these ids; a file that has others says nothing about their doubts here. */

@@ -288,7 +288,7 @@ function fill(book: FromBook): Answer<readonly Input[]> {
     });
   }
   const { cabinPressureAbsoluteKPa } = book.position.index.outpost.outpost;
-  filled.fromFile('tank-before', cabinPressureAbsoluteKPa, { unit: 'kPa', key: 'outpost' });
+  filled.fromFile('tank-before', cabinPressureAbsoluteKPa, { unit: 'kPa', key: 'the cabin' });
   fillReaders(filled, book);
   if (store.value === null) return yes(filled.inputs);
   const { facts, massMg, uMg, because } = store.value;

@@ -136,7 +136,7 @@ function fill(book: FromBook): Answer<readonly Input[]> {
     filled.fromFile('over', push.setOverCabinKPa, {
       unit: 'kPa',
       u: push.setDoubtKPa,
-      key: 'push',
+      key: 'the push',
     });
   const store = storeOf(book, 'store');
   if (!store.ok) return store;

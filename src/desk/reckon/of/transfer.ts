@@ -259,11 +259,11 @@ function fill(book: FromBook): Answer<readonly Input[]> {
     filled.fromFile('over', push.setOverCabinKPa, {
       unit: 'kPa',
       u: push.setDoubtKPa,
-      key: 'push',
+      key: 'the push',
     });
     filled.fromFile('compressor', push.compressorFreeFlowLPerMin, {
       unit: 'L/min',
-      key: 'push',
+      key: 'the push',
     });
   }
   const hose = hoseOf(book, 'hose');
