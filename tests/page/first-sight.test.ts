@@ -159,12 +159,15 @@ describeInBrowser('what is seen at once', () => {
     });
     afterAll(() => here.close());
 
-    test.each(['#/today', '#/stores', '#/stores/R2', '#/daybook/D59', '#/inbox'])('%s', async (hash) => {
-      await here.open(hash);
-      expect((await layoutFaults(here.page, { target: 40, main: 40 })).faults).toEqual([]);
-      expect(await brokenWords(here.page)).toEqual([]);
-      expect(await spills(here.page)).toEqual([]);
-    });
+    test.each(['#/today', '#/stores', '#/stores/R2', '#/daybook/D59', '#/inbox', '#/reckon'])(
+      '%s',
+      async (hash) => {
+        await here.open(hash);
+        expect((await layoutFaults(here.page, { target: 40, main: 40 })).faults).toEqual([]);
+        expect(await brokenWords(here.page)).toEqual([]);
+        expect(await spills(here.page)).toEqual([]);
+      },
+    );
 
     test('the bar takes one row, or two where no word would have room; no word of it is cut', async () => {
       await here.open('#/today');

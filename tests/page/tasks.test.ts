@@ -265,7 +265,8 @@ describeInBrowser('tasks of every day', () => {
     await page.click('text=Keep it as a late entry');
     await saved();
     await here.open('#/daybook/D46');
-    expect(await page.textContent('main')).toContain('1\u00A0late entry since');
+    // Whether a day is closed is known before it is known what came in after its close.
+    await expect.poll(() => page.textContent('main')).toContain('1\u00A0late entry since');
   });
 
   test('a page that is ended 50 ms after Save has lost nothing', async () => {
