@@ -41,6 +41,22 @@ describeInBrowser('what is seen at once', () => {
   });
   afterAll(() => browser.close());
 
+  test('a store that is opened from a line of Today begins at its top, and its verdict lies over nothing', async () => {
+    const here = await visit(browser, practiceBook(46), { width: 1280, height: 800 });
+    const { page } = here;
+    // The styles of every page are there: none of them may reach into this one.
+    await here.open('#/reckon/transfer');
+    await page.waitForSelector('.calculator');
+    await here.open('#/today');
+    await page.click('.needs-strip .link');
+    expect(await page.evaluate(() => window.scrollY)).toBeGreaterThan(100);
+    await page.click('.need a[href*="R2"]');
+    await page.waitForSelector('.row.answer');
+    expect(await page.evaluate(() => window.scrollY)).toBe(0);
+    expect(await page.$eval('.row.answer', (verdict) => getComputedStyle(verdict).position)).toBe('static');
+    await here.close();
+  });
+
   test.each([
     [1280, 800],
     [390, 844],

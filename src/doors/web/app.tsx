@@ -11,6 +11,7 @@ import { loadPages, Page } from './pages/page.tsx';
 import { Patterns } from './parts/grade.tsx';
 import { UndoStrip } from './parts/undo-strip.tsx';
 import { type Place, usePlace } from './place.ts';
+import { useTopOfView } from './view-top.ts';
 
 /** The dialogs come with the first of them that is opened, and in a quiet moment before that. */
 const Sheet = lazily(async () => (await import('./sheets/sheet.tsx')).Sheet);
@@ -20,6 +21,7 @@ const QUIET_MS = 600;
 export function App() {
   const place = usePlace();
   useKeys(place);
+  useTopOfView(place);
   useEffect(() => {
     const quiet = window.setTimeout(() => void Sheet.load().then(loadPages), QUIET_MS);
     return () => window.clearTimeout(quiet);

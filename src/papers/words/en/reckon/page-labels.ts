@@ -1,7 +1,7 @@
 // English for the heads of a reckoning, on paper, in a terminal and on the page.
 
 export const reckonLabels = {
-  asked: 'For',
+  asked: 'Asked:',
   input: 'RECKONED FROM',
   value: 'VALUE',
   by: 'WHERE FROM',

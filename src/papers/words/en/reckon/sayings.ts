@@ -66,7 +66,7 @@ export const sayings: Readonly<Record<string, Saying>> = {
   'never-freezes': () => 'Around it is not below 0\u00A0°C: it never freezes.',
   'only-liquid-counts': () => 'Only what is liquid can be drawn.',
   'ruled-by': (data) =>
-    `${percent(data, 'share')} of the ± of the answer comes from the ${inputLabels[textOf(data, 'cause')] ?? causes[textOf(data, 'cause')]}.`,
+    `${percent(data, 'share')} of the ± of the answer comes from the ${causes[textOf(data, 'cause')] ?? inputLabels[textOf(data, 'cause')]}.`,
   'grade-of-mix': () =>
     'The mixture has the worst grade of its parts, and a hold on one part holds all of it.',
 };
