@@ -55,14 +55,17 @@ const pycnometer: Subject = (bottleL = '', bottleKPa = '', tankKPa = '', endKPa 
 };
 
 /** u of the water in litres: 210 L tank, 2 L bottle at 700 kPa into 150 kPa; ullage L, u of pressure Pa, u of temperature K. */
-const injectionDoubt: Subject = (ullageL = '', uPa = '', uK = '') => {
+const injectionDoubt: Subject = (ullageL = '', gaugePa = '', uK = '') => {
   const [bottleM3, ullageM3] = [0.002, Number(ullageL) / 1000];
   const endPa = (700e3 * bottleM3 + 150e3 * ullageM3) / (bottleM3 + ullageM3);
   const gas = { value: 297.15, u: Number(uK) };
   const { waterM3 } = gaugeByInjection({
     ...{ tankM3: { value: 0.21, u: 0.0003 }, bottleM3: { value: bottleM3, u: 4e-6 } },
     ...{ bottleBeforePa: { value: 700e3, u: 200 }, bottleAfterPa: 'as the tank' },
-    ...{ tankBeforePa: { value: 150e3, u: Number(uPa) }, tankAfterPa: { value: endPa, u: Number(uPa) } },
+    ...{
+      tankBeforePa: { value: 150e3, u: Number(gaugePa) },
+      tankAfterPa: { value: endPa, u: Number(gaugePa) },
+    },
     ...{ bottleBeforeK: gas, bottleAfterK: gas, tankBeforeK: gas, tankAfterK: gas },
     vapourPa: { value: 2985, u: 20 },
   });

@@ -210,7 +210,6 @@ function sheetOf(
     cautions: reckonCautions(calculator.cautions),
     method,
     formulas: reckonFormulas(name),
-    findings: [],
   };
 }
 

@@ -1,6 +1,5 @@
 // What a calculator answered: inputs with where they come from, results with their ±, sentences, cautions.
 import type { SheetFigure } from './figure.ts';
-import type { WordedFinding } from './finding.ts';
 
 export type ReckonGivenBy = 'typed' | 'book' | 'outpost file' | 'assumed';
 
@@ -38,7 +37,6 @@ export interface ReckonSheet {
   /** Page of docs/methods, and lines of it: the equation, its range, its source. */
   readonly method: string;
   readonly formulas: readonly ReckonFormula[];
-  readonly findings: readonly WordedFinding[];
 }
 
 export interface ReckonCaution {

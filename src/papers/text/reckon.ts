@@ -3,7 +3,7 @@ import { plusMinus, roundInTwoDigits, roundToDigits, styled, unitSign } from '..
 import type { ReckonInput, ReckonResult, ReckonSheet } from '../sheets/reckon.ts';
 import { reckonLabels } from '../words/en/reckon/page-labels.ts';
 import { saidSeconds } from '../words/en/reckon/said-seconds.ts';
-import { choiceLabel, inputLabel, reckonWords, resultLabel, sourceLabel } from '../words/en/reckon.ts';
+import { inputLabel, namedOrChosen, reckonWords, resultLabel, sourceLabel } from '../words/en/reckon.ts';
 import { fieldsOf, said } from './figures.ts';
 import { proseWidth, type TextOptions } from './options.ts';
 import { signed } from './signs.ts';
@@ -107,20 +107,12 @@ function inputLines(
   options: TextOptions,
   explain: boolean,
 ): readonly string[] {
-  const named = Object.entries(names).map(([name, value]) => `${inputLabel(name)} ${known(value)}`);
+  const named = Object.entries(names).map(([name, value]) => `${inputLabel(name)} ${namedOrChosen(value)}`);
   const shown = inputs.filter((input) => explain || bears(input));
   return [
     ...(named.length > 0 ? wrap(`${reckonLabels.asked} ${named.join(', ')}.`, proseWidth(options)) : []),
     ...table(INPUT_COLUMNS(options), shown, options).lines,
   ];
-}
-
-function known(value: string): string {
-  try {
-    return choiceLabel(value);
-  } catch {
-    return value;
-  }
 }
 
 const INPUT_COLUMNS = (options: TextOptions) => [

@@ -99,7 +99,7 @@ export type DeskFindingCode =
   /**
    * A calculator refuses to answer. data: rule, and by rule
    * over-rating: wouldKPa, ratingKPa, what · rating-missing: what · charge-too-high: endKPa, ratingKPa, safeBottleKPa, fallKPa ·
-   * ullage-missing · would-boil: endC, boilsAtC, cabinKPa ·
+   * ullage-missing · power-not-told · loss-not-told · would-boil: endC, boilsAtC, cabinKPa ·
    * above-maximum: wantedMgPerL, maximumMgPerL · coil-not-told: missing · unequal-lists: list, count, volumes
    */
   | 'reckon-refused'

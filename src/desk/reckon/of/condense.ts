@@ -10,6 +10,7 @@ import { AIR, CABIN, HUMIDITY, OXYGEN } from '../cabin-specs.ts';
 import type { Calculator, Reckoned, RefusedBy, Result, Saying } from '../calculator.ts';
 import { Filled, type FromBook, fillCabin } from '../from-book.ts';
 import type { Input, Inputs } from '../inputs.ts';
+import { S_PER_DAY, S_PER_H } from '../si-factors.ts';
 import { airOf } from './dewpoint.ts';
 
 export const condense: Calculator = {
@@ -40,9 +41,6 @@ export const condense: Calculator = {
   refuse: coilNotTold,
   reckon,
 };
-
-const S_PER_H = 3600;
-const S_PER_DAY = 86_400;
 
 /** Either the whole coil, or how much air misses it. */
 function coilNotTold(inputs: Inputs): RefusedBy | null {

@@ -12,6 +12,7 @@ import { AIR, CABIN, CABIN_VOLUME, HUMIDITY, OXYGEN } from '../cabin-specs.ts';
 import type { Calculator, Reckoned, Result, Saying } from '../calculator.ts';
 import { Filled, type FromBook, fillCabin } from '../from-book.ts';
 import type { Input, Inputs } from '../inputs.ts';
+import { PA_PER_KPA } from '../si-factors.ts';
 
 export const dewpoint: Calculator = {
   name: 'dewpoint',
@@ -29,7 +30,6 @@ export const dewpoint: Calculator = {
   reckon,
 };
 
-const PA_PER_KPA = 1000;
 const G_PER_KG = 1000;
 
 /** The air of a cabin as the inputs tell it. */

@@ -5,6 +5,7 @@ import type { Calculator, Reckoned, RefusedBy, Saying } from '../calculator.ts';
 import { Filled, type FromBook, storeOf } from '../from-book.ts';
 import type { QuantitySpec } from '../input-spec.ts';
 import type { Input, Inputs } from '../inputs.ts';
+import { L_PER_M3 } from '../si-factors.ts';
 
 const concentration = (name: string, more: Partial<QuantitySpec> = {}): QuantitySpec => ({
   name,
@@ -31,7 +32,6 @@ export const dose: Calculator = {
 };
 
 const KG_PER_M3 = 1 / 1000;
-const L_PER_M3 = 1000;
 
 function aboveMaximum(inputs: Inputs): RefusedBy | null {
   const [wanted, maximum] = [inputs.number('wanted'), inputs.maybe('maximum')];

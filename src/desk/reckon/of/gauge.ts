@@ -14,6 +14,7 @@ import type { Calculator, Reckoned, RefusedBy, Result, Saying } from '../calcula
 import { Filled, type FromBook, fillCabin, type RawGauging, readerDoubt, storeOf } from '../from-book.ts';
 import type { InputSpec, QuantitySpec } from '../input-spec.ts';
 import { type Input, Inputs } from '../inputs.ts';
+import { ICE_POINT_K, L_PER_M3, PA_PER_KPA } from '../si-factors.ts';
 
 const pressure = (name: string): QuantitySpec => ({
   name,
@@ -82,10 +83,6 @@ const INPUTS: readonly InputSpec[] = [
   shared('tank-thermometer', 'K', 0, 'no-shared-warmth'),
 ];
 
-const PA = 1000;
-const L_PER_M3 = 1000;
-const ICE_POINT_K = 273.15;
-
 export const gauge: Calculator = {
   name: 'gauge',
   inputs: INPUTS,
@@ -138,16 +135,16 @@ function charge(inputs: Inputs): Charge {
   const tank: Rating = {
     what: 'tank',
     id: inputs.choice('store') ?? '',
-    overCabinPa: rating === null ? null : PA * rating,
+    overCabinPa: rating === null ? null : PA_PER_KPA * rating,
   };
   return chargeVerdict({
     bottleM3: inputs.number('bottle') / L_PER_M3,
-    bottlePa: PA * inputs.number('bottle-before'),
+    bottlePa: PA_PER_KPA * inputs.number('bottle-before'),
     ullageM3: ullageOf(inputs),
-    tankPa: PA * inputs.number('tank-before'),
-    cabinPa: PA * inputs.number('cabin'),
+    tankPa: PA_PER_KPA * inputs.number('tank-before'),
+    cabinPa: PA_PER_KPA * inputs.number('cabin'),
     ratings: [tank],
-    ...(fallKPa !== null && { bottleFallPa: PA * fallKPa }),
+    ...(fallKPa !== null && { bottleFallPa: PA_PER_KPA * fallKPa }),
   });
 }
 
@@ -165,10 +162,10 @@ function refuse(inputs: Inputs): RefusedBy | null {
   return {
     rule: 'charge-too-high',
     data: {
-      endKPa: endPa / PA,
-      ratingKPa: limitPa / PA,
-      safeBottleKPa: largestBottlePa === null ? null : largestBottlePa / PA,
-      fallKPa: partCharge === null ? null : partCharge.bottleFallPa / PA,
+      endKPa: endPa / PA_PER_KPA,
+      ratingKPa: limitPa / PA_PER_KPA,
+      safeBottleKPa: largestBottlePa === null ? null : largestBottlePa / PA_PER_KPA,
+      fallKPa: partCharge === null ? null : partCharge.bottleFallPa / PA_PER_KPA,
     },
   };
 }
@@ -185,11 +182,11 @@ function beforehand(inputs: Inputs): Reckoned {
   const sayings: Saying[] = [];
   if (verdict.verdict === 'allowed' || verdict.verdict === 'refused') {
     results.push(
-      { name: 'end-pressure', value: verdict.endPa / PA, unit: 'kPa' },
-      { name: 'limit-pressure', value: verdict.limitPa / PA, unit: 'kPa', exact: true },
+      { name: 'end-pressure', value: verdict.endPa / PA_PER_KPA, unit: 'kPa' },
+      { name: 'limit-pressure', value: verdict.limitPa / PA_PER_KPA, unit: 'kPa', exact: true },
     );
     if (verdict.verdict === 'refused')
-      sayings.push({ key: 'stop-at-rating', data: { limitKPa: verdict.limitPa / PA } });
+      sayings.push({ key: 'stop-at-rating', data: { limitKPa: verdict.limitPa / PA_PER_KPA } });
   }
   const worth = foreseen(inputs, wantedFallKPa(inputs));
   results.push({ name: 'would-be-known-to', value: 2 * worth.u, unit: 'L', exact: true });
@@ -205,13 +202,13 @@ function foreseen(
     tankM3: { value: inputs.number('tank') / L_PER_M3, u: uOf('tank') / L_PER_M3 },
     bottleM3: { value: inputs.number('bottle') / L_PER_M3, u: uOf('bottle') / L_PER_M3 },
     ullageM3: ullageOf(inputs).value,
-    bottlePa: PA * inputs.number('bottle-before'),
-    tankPa: PA * inputs.number('tank-before'),
+    bottlePa: PA_PER_KPA * inputs.number('bottle-before'),
+    tankPa: PA_PER_KPA * inputs.number('tank-before'),
     gasK: inputs.number('tank-warm-before') + ICE_POINT_K,
-    ...(fallKPa !== null && { bottleFallPa: PA * fallKPa }),
+    ...(fallKPa !== null && { bottleFallPa: PA_PER_KPA * fallKPa }),
     u: {
-      bottlePa: PA * inputs.number('bottle-gauge-doubt'),
-      tankPa: PA * inputs.number('tank-gauge-doubt'),
+      bottlePa: PA_PER_KPA * inputs.number('bottle-gauge-doubt'),
+      tankPa: PA_PER_KPA * inputs.number('tank-gauge-doubt'),
       gasK: inputs.number('thermometer-doubt'),
     },
     terms: {
@@ -240,7 +237,7 @@ function foreseen(
 /** By bare readings; the doubt of each, and of what two readings of one gauge share, is found by moving it. */
 function fromReadings(inputs: Inputs): Reckoned {
   const exact = (value: number): Doubted => ({ value, u: 0 });
-  const pa = (name: string) => exact(PA * inputs.number(name));
+  const pa = (name: string) => exact(PA_PER_KPA * inputs.number(name));
   const kelvin = (name: string) => exact(inputs.number(name) + ICE_POINT_K);
   const { waterM3, gasM3 } = gaugeByInjection({
     tankM3: exact(inputs.number('tank') / L_PER_M3),

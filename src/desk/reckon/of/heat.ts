@@ -11,6 +11,7 @@ import type { Calculator, Reckoned, RefusedBy, Result, Saying } from '../calcula
 import { Filled, type FromBook, fillCabin } from '../from-book.ts';
 import type { QuantitySpec } from '../input-spec.ts';
 import type { Input, Inputs } from '../inputs.ts';
+import { J_PER_KJ, L_PER_M3, PA_PER_KPA } from '../si-factors.ts';
 
 /** What warms and what is lost: asked alike for water and for ice. */
 export const HEATER: readonly QuantitySpec[] = [
@@ -43,9 +44,6 @@ export const heat: Calculator = {
   reckon,
 };
 
-const PA_PER_KPA = 1000;
-const L_PER_M3 = 1000;
-const J_PER_KJ = 1000;
 const J_PER_WH = 3600;
 
 function wouldBoil(inputs: Inputs): RefusedBy | null {

@@ -8,6 +8,7 @@ import {
 } from '../../../ground/physics/index.ts';
 import type { Calculator, Reckoned, RefusedBy, Result } from '../calculator.ts';
 import type { Inputs } from '../inputs.ts';
+import { ICE_POINT_K, L_PER_M3 } from '../si-factors.ts';
 
 export const mix: Calculator = {
   name: 'mix',
@@ -21,8 +22,6 @@ export const mix: Calculator = {
   refuse: unequalLists,
   reckon,
 };
-
-const L_PER_M3 = 1000;
 
 /** One concentration and one temperature for each volume, or none. */
 function unequalLists(inputs: Inputs): RefusedBy | null {
@@ -57,7 +56,6 @@ function reckon(inputs: Inputs): Reckoned {
 
 /** Of the enthalpy only: 50 kPa more or less change it by a ten-thousandth. */
 const PRESSURE_PA = 101_325;
-const ICE_POINT_K = 273.15;
 
 function mixedC(volumes: readonly number[], temperatures: readonly number[]): number {
   const parts = volumes.map((volumeL, k) => {

@@ -1,17 +1,12 @@
 // What gas under pressure does: free air, the cabin's pressure, stored energy, the wall of a vessel, trapped water that warms.
-import {
-  cabinChange,
-  freeAir,
-  type Receiver,
-  storedEnergyJ,
-  thinWallStress,
-  trappedWaterRisePa,
-} from '../../../ground/physics/index.ts';
+import { freeAir, storedEnergyJ, thinWallStress, trappedWaterRisePa } from '../../../ground/physics/index.ts';
 import { type Answer, yes } from '../../answer.ts';
+import { cabinResults, overRating, RECEIVER } from '../cabin-push.ts';
 import { CABIN, CABIN_VOLUME } from '../cabin-specs.ts';
-import type { Calculator, Reckoned, RefusedBy, Result, Saying } from '../calculator.ts';
+import type { Calculator, Reckoned, Result, Saying } from '../calculator.ts';
 import { Filled, type FromBook, fillCabin, storeOf } from '../from-book.ts';
 import type { Input, Inputs } from '../inputs.ts';
+import { J_PER_KJ, L_PER_M3, PA_PER_KPA } from '../si-factors.ts';
 
 export const pressure: Calculator = {
   name: 'pressure',
@@ -21,7 +16,7 @@ export const pressure: Calculator = {
     { name: 'over', dimension: 'pressure', unit: 'kPa', positive: true },
     CABIN,
     CABIN_VOLUME,
-    { name: 'receiver', of: 'choice', choices: ['shell', 'bag', 'outside'] },
+    RECEIVER,
     { name: 'gas-from', of: 'choice', choices: ['cabin', 'vehicle'] },
     { name: 'gas', dimension: 'volume', unit: 'L', positive: true, optional: true },
     { name: 'radius', dimension: 'length', unit: 'm', shownUnit: 'mm', positive: true, optional: true },
@@ -39,23 +34,9 @@ export const pressure: Calculator = {
   method: 'cabin-pressure',
   cautions: ['pressure', 'demating', 'trapped-water'],
   fill,
-  refuse: overRating,
+  refuse: overRating('the vessel'),
   reckon,
 };
-
-const PA_PER_KPA = 1000;
-const L_PER_M3 = 1000;
-const RECEIVERS: ReadonlyMap<string | null, Receiver> = new Map([
-  ['shell', 'shell inside'],
-  ['bag', 'bag inside'],
-  ['outside', 'outside'],
-]);
-
-function overRating(inputs: Inputs): RefusedBy | null {
-  const [over, rating] = [inputs.number('over'), inputs.maybe('rating')];
-  if (rating === null || over <= rating) return null;
-  return { rule: 'over-rating', data: { wouldKPa: over, ratingKPa: rating, what: 'the vessel' } };
-}
 
 function reckon(inputs: Inputs): Reckoned {
   const cabinPa = PA_PER_KPA * inputs.number('cabin');
@@ -70,35 +51,13 @@ function reckon(inputs: Inputs): Reckoned {
       ...cabinResults(inputs, { cabinPa, tankPa, waterM3 }),
       {
         name: 'stored-energy',
-        value: storedEnergyJ({ pressurePa: tankPa, aroundPa: cabinPa, gasM3: waterM3 + ullageM3 }) / 1000,
+        value: storedEnergyJ({ pressurePa: tankPa, aroundPa: cabinPa, gasM3: waterM3 + ullageM3 }) / J_PER_KJ,
         unit: 'kJ',
       },
       ...wallResults(inputs, overPa),
     ],
     sayings: sayings(inputs),
   };
-}
-
-function cabinResults(
-  inputs: Inputs,
-  push: { readonly cabinPa: number; readonly tankPa: number; readonly waterM3: number },
-): readonly Result[] {
-  const cabinM3 = inputs.maybe('cabin-volume');
-  if (cabinM3 === null) return [];
-  const receiver = RECEIVERS.get(inputs.choice('receiver')) ?? 'shell inside';
-  const gasFrom = inputs.choice('gas-from') === 'vehicle' ? 'vehicle' : 'cabin';
-  const { whilePushingPa, afterVentingPa, allGasBackPa } = cabinChange({
-    ...push,
-    cabinM3,
-    receiver,
-    gasFrom,
-  });
-  const change = (name: string, value: number): Result => ({ name, value: value / PA_PER_KPA, unit: 'kPa' });
-  return [
-    change('cabin-while', whilePushingPa),
-    change('cabin-after', afterVentingPa),
-    change('cabin-all-back', allGasBackPa),
-  ];
 }
 
 function wallResults(inputs: Inputs, overPa: number): readonly Result[] {

@@ -1,7 +1,8 @@
 // How long ice takes to thaw at a heater, or water to freeze in the cold.
 import { freeze, freezingGrowth, thaw as thawing } from '../../../ground/physics/index.ts';
-import type { Calculator, Reckoned, Result, Saying } from '../calculator.ts';
+import type { Calculator, Reckoned, RefusedBy, Result, Saying } from '../calculator.ts';
 import type { Inputs } from '../inputs.ts';
+import { J_PER_KJ, S_PER_H } from '../si-factors.ts';
 import { HEATER } from './heat.ts';
 
 export const thaw: Calculator = {
@@ -32,25 +33,31 @@ export const thaw: Calculator = {
   ],
   method: 'freeze-and-thaw',
   cautions: ['trapped-water'],
+  refuse: notTold,
   reckon,
 };
 
-const S_PER_H = 3600;
-const J_PER_KJ = 1000;
-
-function reckon(inputs: Inputs): Reckoned {
-  return inputs.number('begin') > 0 ? freezing(inputs) : thawn(inputs);
+/** Ice needs a heater, and how soon water freezes hangs on what it loses. */
+function notTold(inputs: Inputs): RefusedBy | null {
+  const field = isWater(inputs) ? 'loss' : 'power';
+  return (inputs.maybe(field) ?? 0) > 0 ? null : { rule: `${field}-not-told`, data: {}, field };
 }
 
-function thawn(inputs: Inputs): Reckoned {
+function isWater(inputs: Inputs): boolean {
+  return inputs.number('begin') > 0;
+}
+
+function reckon(inputs: Inputs): Reckoned {
+  return isWater(inputs) ? freezing(inputs) : thawed(inputs);
+}
+
+function thawed(inputs: Inputs): Reckoned {
   const beginC = inputs.number('begin');
-  const powerW = inputs.maybe('power');
-  if (powerW === null) return { results: [], sayings: [{ key: 'needs-power', data: {} }] };
   const massKg = inputs.number('mass');
   const asked = thawing({
     ice: { massKg, temperatureC: beginC, iceShare: beginC < 0 ? 1 : inputs.number('ice') / 100 },
     toC: inputs.number('end'),
-    powerW,
+    powerW: inputs.number('power'),
     efficiency: inputs.number('efficiency') / 100,
     lossWPerK: inputs.number('loss'),
     aroundC: inputs.number('around'),
@@ -70,13 +77,11 @@ function thawn(inputs: Inputs): Reckoned {
 }
 
 function freezing(inputs: Inputs): Reckoned {
-  const lossWPerK = inputs.number('loss');
-  if (!(lossWPerK > 0)) return { results: [], sayings: [{ key: 'needs-loss', data: {} }] };
   const asked = freeze({
     massKg: inputs.number('mass'),
     fromC: inputs.number('begin'),
     vesselJPerK: 0,
-    lossWPerK,
+    lossWPerK: inputs.number('loss'),
     aroundC: inputs.number('around'),
   });
   if (asked === null) return { results: [], sayings: [{ key: 'never-freezes', data: {} }] };

@@ -1,6 +1,5 @@
 // How long a transfer takes, what holds it back, and what it does to the air of the cabin.
 import {
-  cabinChange,
   compressorRun,
   type FlowInLine,
   freeAir,
@@ -10,17 +9,18 @@ import {
   type Push,
   pushFlow,
   pushTime,
-  type Receiver,
   viscosityPaS,
   waterDensityKgPerM3,
 } from '../../../ground/physics/index.ts';
 import type { Coupling, Hose } from '../../../outpost/index.ts';
 import { type Answer, yes } from '../../answer.ts';
+import { cabinResults, overRating, RECEIVER } from '../cabin-push.ts';
 import { AIR_ASSUMED, CABIN, CABIN_VOLUME, WATER } from '../cabin-specs.ts';
-import type { Calculator, Reckoned, RefusedBy, Result, Saying } from '../calculator.ts';
+import type { Calculator, Reckoned, Result, Saying } from '../calculator.ts';
 import { Filled, type FromBook, fillCabin, hoseOf, storeOf } from '../from-book.ts';
 import { formulaDoubt, type InputSpec } from '../input-spec.ts';
 import { type Input, Inputs } from '../inputs.ts';
+import { ICE_POINT_K, L_PER_M3, PA_PER_KPA } from '../si-factors.ts';
 
 const INPUTS: readonly InputSpec[] = [
   { name: 'from', of: 'store' },
@@ -55,7 +55,7 @@ const INPUTS: readonly InputSpec[] = [
   },
   { name: 'coil', dimension: 'length', unit: 'm', positive: true, optional: true },
   { name: 'gas', dimension: 'volume', unit: 'L', positive: true, optional: true },
-  { name: 'receiver', of: 'choice', choices: ['shell', 'bag', 'outside'] },
+  RECEIVER,
   CABIN_VOLUME,
   AIR_ASSUMED,
   { name: 'compressor', dimension: 'flow', unit: 'L/min', positive: true, optional: true },
@@ -65,25 +65,15 @@ const INPUTS: readonly InputSpec[] = [
   formulaDoubt('coupling-formula', 0.1, 'coupling-doubt'),
 ];
 
-const PA_PER_KPA = 1000;
-const L_PER_M3 = 1000;
-const ICE_POINT_K = 273.15;
-
 export const transfer: Calculator = {
   name: 'transfer',
   inputs: INPUTS,
   method: 'hose-flow',
   cautions: ['pressure', 'demating', 'compressor'],
   fill,
-  refuse: overRating,
+  refuse: overRating('the line'),
   reckon,
 };
-
-function overRating(inputs: Inputs): RefusedBy | null {
-  const [over, rating] = [inputs.number('over'), inputs.maybe('rating')];
-  if (rating === null || over <= rating) return null;
-  return { rule: 'over-rating', data: { wouldKPa: over, ratingKPa: rating, what: 'the line' } };
-}
 
 interface Asked {
   readonly line: HoseLine;
@@ -195,25 +185,12 @@ function flowResults(asked: Asked, flow: FlowInLine, inputs: Inputs): readonly R
   ];
 }
 
-const RECEIVERS: ReadonlyMap<string | null, Receiver> = new Map([
-  ['shell', 'shell inside'],
-  ['bag', 'bag inside'],
-  ['outside', 'outside'],
-]);
-
 function airResults(asked: Asked, inputs: Inputs): readonly Result[] {
   const { cabinPa, tankPa, volumeM3 } = asked;
   const air = freeAir({ waterM3: volumeM3, tankPa, cabinPa });
   const results: Result[] = [{ name: 'free-air', value: L_PER_M3 * air.totalM3, unit: 'L' }];
-  const cabinM3 = inputs.maybe('cabin-volume');
-  if (cabinM3 !== null) {
-    const receiver = RECEIVERS.get(inputs.choice('receiver')) ?? 'shell inside';
-    const change = cabinChange({ cabinPa, tankPa, waterM3: volumeM3, cabinM3, receiver, gasFrom: 'cabin' });
-    results.push(
-      { name: 'cabin-while', value: change.whilePushingPa / PA_PER_KPA, unit: 'kPa' },
-      { name: 'cabin-after', value: change.afterVentingPa / PA_PER_KPA, unit: 'kPa' },
-    );
-  }
+  const cabin = cabinResults(inputs, { cabinPa, tankPa, waterM3: volumeM3 });
+  results.push(...cabin.filter(({ name }) => name !== 'cabin-all-back'));
   const freeLPerMin = inputs.maybe('compressor');
   if (freeLPerMin !== null) {
     const run = compressorRun({

@@ -1,5 +1,5 @@
 // `reckon`: the calculators, from flags, or from what the book knows of its stores and hoses.
-import { condensateSheet, type ReckonRequest, reckon, reckonOver } from '../../../desk/index.ts';
+import { condensateSheet, type ReckonRequest, reckon, reckonForms, reckonOver } from '../../../desk/index.ts';
 import { condensateText, type ReckonSheet, reckonText } from '../../../papers/index.ts';
 import { findBook } from '../book-path.ts';
 import type { Call } from '../call.ts';
@@ -7,9 +7,6 @@ import { withBook } from '../open-book.ts';
 import type { Sheet } from '../outcome.ts';
 import { orStop } from '../problem.ts';
 import { sightOf } from '../sight.ts';
-
-/** Fields whose values are looked up in the book. */
-const LOOKED_UP = ['from', 'to', 'store', 'hose'];
 
 export async function run(call: Call): Promise<Sheet> {
   const what = call.command.path[1] ?? '';
@@ -28,8 +25,11 @@ export async function run(call: Call): Promise<Sheet> {
 /** Figures alone need no book; one that nobody named, and none of whose names is asked for, adds nothing to them. */
 async function answered(call: Call, request: ReckonRequest): Promise<ReckonSheet> {
   const place = findBook(call);
-  const isAsked = LOOKED_UP.some((name) => name in request.fields);
-  if (place === null || (place.fallback && !isAsked)) return orStop(reckon(request, null));
+  const form = reckonForms().forms.find(({ calculator }) => calculator === request.what);
+  const isAsked = form?.fields.some(
+    ({ name, kind }) => (kind === 'store' || kind === 'hose') && name in request.fields,
+  );
+  if (place === null || (place.fallback && isAsked !== true)) return orStop(reckon(request, null));
   return await withBook(call, { write: false, place }, async ({ desk, moment }) =>
     orStop(await reckonOver(desk, request, await sightOf(call, desk, moment), moment)),
   );

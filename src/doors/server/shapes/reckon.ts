@@ -1,7 +1,7 @@
 // Shapes of the calculators' forms and answers; each is held against the type of the papers by the compiler.
 import * as z from 'zod';
 import type { CondensateSheet, ReckonForms, ReckonSheet } from '../../../papers/index.ts';
-import { because, figure, finding, head } from './figures.ts';
+import { because, figure, head } from './figures.ts';
 
 const caution = z.strictObject({ signal: z.enum(['WARNING', 'CAUTION', 'NOTICE']), text: z.string() });
 
@@ -59,7 +59,6 @@ export const reckonSheet = z.strictObject({
   cautions: z.array(caution),
   method: z.string(),
   formulas: z.array(z.strictObject({ equation: z.string(), range: z.string(), source: z.string() })),
-  findings: z.array(finding),
 }) satisfies z.ZodType<ReckonSheet>;
 
 export const condensateSheet = z.strictObject({

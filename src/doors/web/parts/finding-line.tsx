@@ -2,6 +2,7 @@
 import { type ReactNode, useId, useState } from 'react';
 import { firstThought, levels, type WordedFinding } from '../../../papers/index.ts';
 import { words } from '../language.ts';
+import { FindingPairs } from './finding-pairs.tsx';
 import { Phrased } from './phrased.tsx';
 import { Remedy } from './remedy.tsx';
 
@@ -127,20 +128,9 @@ function More({
           <Phrased text={rest} />
         </p>
       )}
-      <dl className="pairs">
-        <dt>{names.expected}</dt>
-        <dd>
-          <Phrased text={finding.expected} />
-        </dd>
-        <dt>{names.received}</dt>
-        <dd>
-          <Phrased text={finding.received} />
-        </dd>
-        <dt>{names.act}</dt>
-        <dd>
-          <Remedy text={finding.remedy} store={finding.where.store ?? store} />
-        </dd>
-      </dl>
+      <FindingPairs finding={finding} act={names.act}>
+        <Remedy text={finding.remedy} store={finding.where.store ?? store} />
+      </FindingPairs>
     </div>
   );
 }

@@ -1,8 +1,7 @@
 // What was believed of a store's content over the days, and what was read: a line with its ±, rings with theirs.
 import { type ScaleLinear, scaleLinear } from 'd3-scale';
 import { area, line } from 'd3-shape';
-import { useLayoutEffect, useRef, useState } from 'react';
-import { flushSync } from 'react-dom';
+import { useRef } from 'react';
 import { formatFigure } from '../../../ground/units/index.ts';
 import {
   bandWithin,
@@ -13,23 +12,13 @@ import {
 } from '../../../papers/index.ts';
 import { words } from '../language.ts';
 import { Quantity } from './figure.tsx';
+import { type PlotSize, usePlotSize } from './plot-size.ts';
 import { Table } from './table.tsx';
 
 const MARGIN = { top: 12, right: 16, bottom: 30, left: 44 };
-interface Size {
-  readonly width: number;
-  readonly height: number;
-}
-
-const HEIGHT = 200;
-/** Before it is measured, and where nothing is laid out. */
-const USUAL: Size = { width: 720, height: HEIGHT };
-/** Beside the margin of a sheet of A4, and low, so that the life of a store stands on the same sheet. */
-const ON_PAPER: Size = { width: 590, height: 140 };
-
 export function GaugingPlot({ sheet }: { readonly sheet: StoreSheet }) {
   const ref = useRef<HTMLDivElement>(null);
-  const size = useSize(ref);
+  const size = usePlotSize(ref);
   const { width, height } = size;
   const { capacityL, readings, estimates } = sheet.gauging;
   const { stores } = words();
@@ -78,7 +67,7 @@ export function GaugingPlot({ sheet }: { readonly sheet: StoreSheet }) {
 
 type Scale = ScaleLinear<number, number>;
 
-function Axes({ x, y, size }: { readonly x: Scale; readonly y: Scale; readonly size: Size }) {
+function Axes({ x, y, size }: { readonly x: Scale; readonly y: Scale; readonly size: PlotSize }) {
   const { today } = words();
   const { width, height } = size;
   return (
@@ -134,40 +123,6 @@ function Reading({
       <circle cx={x} cy={y(value)} r="5" />
     </g>
   );
-}
-
-/** The room that is there: text in a drawing keeps its size on every screen. */
-export function useSize(ref: { readonly current: HTMLDivElement | null }): Size {
-  const [size, setSize] = useState(USUAL);
-  useLayoutEffect(() => {
-    const element = ref.current;
-    if (element === null) return;
-    let isPrinting = false;
-    const measure = () => {
-      if (isPrinting) return;
-      setSize({ width: Math.max(240, Math.floor(element.clientWidth)), height: HEIGHT });
-    };
-    measure();
-    const watch = new ResizeObserver(measure);
-    watch.observe(element);
-    // Paper is laid out without asking: the drawing has to have its width before.
-    const forPaper = () => {
-      isPrinting = true;
-      flushSync(() => setSize(ON_PAPER));
-    };
-    const again = () => {
-      isPrinting = false;
-      measure();
-    };
-    window.addEventListener('beforeprint', forPaper);
-    window.addEventListener('afterprint', again);
-    return () => {
-      watch.disconnect();
-      window.removeEventListener('beforeprint', forPaper);
-      window.removeEventListener('afterprint', again);
-    };
-  }, [ref]);
-  return size;
 }
 
 export function GaugingTable({ sheet }: { readonly sheet: StoreSheet }) {

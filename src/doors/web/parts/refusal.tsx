@@ -7,6 +7,7 @@ import { words } from '../language.ts';
 import { useTakesFocus } from '../takes-focus.ts';
 import { askedAbout } from './asked.ts';
 import { ReasonField } from './fields.tsx';
+import { FindingPairs } from './finding-pairs.tsx';
 import { Phrased } from './phrased.tsx';
 import { Remedy } from './remedy.tsx';
 
@@ -42,20 +43,9 @@ function Said({ finding, isAsked }: { readonly finding: WordedFinding; readonly 
       <p>
         <Phrased text={finding.text} strong />
       </p>
-      <dl className="pairs">
-        <dt>{names.expected}</dt>
-        <dd>
-          <Phrased text={finding.expected} />
-        </dd>
-        <dt>{names.received}</dt>
-        <dd>
-          <Phrased text={finding.received} />
-        </dd>
-        <dt>{isAsked ? names.act : log.wayOut}</dt>
-        <dd>
-          <Remedy text={finding.remedy} store={finding.where.store} flags={false} />
-        </dd>
-      </dl>
+      <FindingPairs finding={finding} act={isAsked ? names.act : log.wayOut}>
+        <Remedy text={finding.remedy} store={finding.where.store} flags={false} />
+      </FindingPairs>
     </li>
   );
 }

@@ -257,6 +257,8 @@ const desk: Readonly<Record<DeskFindingCode, readonly FindingData[]>> = {
     { rule: 'charge-too-high', endKPa: 405.4, ratingKPa: 201.2, safeBottleKPa: 265, fallKPa: 63 },
     { rule: 'charge-too-high', endKPa: 405.4, ratingKPa: 201.2, safeBottleKPa: null, fallKPa: null },
     { rule: 'ullage-missing' },
+    { rule: 'power-not-told' },
+    { rule: 'loss-not-told' },
     { rule: 'would-boil', endC: 95, boilsAtC: 89.9, cabinKPa: 70 },
     { rule: 'above-maximum', wantedMgPerL: 4, maximumMgPerL: 0.4 },
     { rule: 'coil-not-told', missing: ['bypass'] },

@@ -47,6 +47,20 @@ const refusals: Readonly<Record<string, (data: FindingData) => Sentences>> = {
       'neither',
       'Give --ullage 6.4L, or --store so that the book tells it. What nobody knows cannot be held against a rating.',
     ),
+  'power-not-told': () =>
+    say(
+      `Ice thaws by a heater, and its power is not told. ${nothing}`,
+      'the power of the heater',
+      'none',
+      'Give it: --power 500W.',
+    ),
+  'loss-not-told': () =>
+    say(
+      `How soon water freezes hangs on what it loses to the cold, and that is not told. ${nothing}`,
+      'the loss for a degree',
+      'none',
+      'Give it: --loss 2W/K.',
+    ),
   'would-boil': (data) =>
     say(
       `Refused: at ${kPa(data, 'cabinKPa')} water boils at ${saidValue(Math.round(10 * numberOf(data, 'boilsAtC')) / 10, '°C')}, and ${saidValue(numberOf(data, 'endC'), '°C')} is asked for. ${nothing}`,

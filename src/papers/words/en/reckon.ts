@@ -41,6 +41,11 @@ export function choiceLabel(name: string): string {
   return of(choices, name);
 }
 
+/** A word of a choice as it reads; a name of the book is what it is. */
+export function namedOrChosen(value: string): string {
+  return Object.hasOwn(choices, value) ? choiceLabel(value) : value;
+}
+
 /** Why a value is taken as it is: a sentence of an assumption, or of the book, or the key of the outpost file as it is. */
 export function sourceLabel(by: string, from: string): string {
   if (by === 'assumed') return of(assumptions, from);

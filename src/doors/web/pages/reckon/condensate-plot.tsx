@@ -4,7 +4,7 @@ import { area, line } from 'd3-shape';
 import { useRef } from 'react';
 import { type CondensateLine, type CondensateVerdict, saidVerdict } from '../../../../papers/index.ts';
 import { words } from '../../language.ts';
-import { useSize } from '../../parts/gauging-plot.tsx';
+import { usePlotSize } from '../../parts/plot-size.ts';
 
 const HEIGHT = 240;
 const MARGIN = { top: 24, right: 20, bottom: 30, left: 44 };
@@ -15,7 +15,7 @@ type Scale = ScaleLinear<number, number>;
 
 export function CondensatePlot({ lines }: { readonly lines: readonly CondensateLine[] }) {
   const ref = useRef<HTMLDivElement>(null);
-  const { width } = useSize(ref);
+  const { width } = usePlotSize(ref);
   const { series } = words().reckon;
   const days = lines.map(({ day }) => day);
   const x = scaleLinear()

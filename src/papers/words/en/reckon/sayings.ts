@@ -60,8 +60,6 @@ export const sayings: Readonly<Record<string, Saying>> = {
     'That is less than the chair and the empty container: look at their masses and at the spring.',
   'never-that-hot': (data) =>
     `The heater never gets there: it would stop at ${Math.round(10 * numberOf(data, 'highestC')) / 10}\u00A0°C.`,
-  'needs-power': () => 'Ice needs a heater: give its power.',
-  'needs-loss': () => 'How soon water freezes hangs on what is lost to the cold: give the loss.',
   'never-thaws': () => 'The loss eats the whole power: it never thaws.',
   'never-freezes': () => 'Around it is not below 0\u00A0°C: it never freezes.',
   'only-liquid-counts': () => 'Only what is liquid can be drawn.',
