@@ -76,7 +76,10 @@ describeInBrowser('tasks of every day', () => {
   });
 
   test('1: a drink of 8 strokes is four keys', async () => {
-    for (const key of ['n', 'd', '8', 'Enter']) await page.keyboard.press(key);
+    for (const key of ['n', 'd', '8', 'Enter']) {
+      await page.keyboard.press(key);
+      if (key === 'd') await page.waitForSelector('dialog [data-first]');
+    }
     await saved();
     expect(await counted(page)).toEqual({ taps: 0, keys: 4 });
     expect((await lastLine()).text).toContain('200\u00A0mL (8\u00A0strokes)');
@@ -134,8 +137,10 @@ describeInBrowser('tasks of every day', () => {
   });
 
   test('3: by keys n w c7 Tab 19.3 Enter', async () => {
-    for (const key of ['n', 'w', 'c', '7', 'Tab', '1', '9', '.', '3', 'Enter'])
+    for (const key of ['n', 'w', 'c', '7', 'Tab', '1', '9', '.', '3', 'Enter']) {
       await page.keyboard.press(key);
+      if (key === 'w') await page.waitForSelector('dialog [data-first]');
+    }
     await saved();
     expect(await counted(page)).toEqual({ taps: 0, keys: 10 });
     expect(await strip()).toContain('C-07');

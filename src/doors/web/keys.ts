@@ -20,7 +20,7 @@ const enterBy: Readonly<Record<string, OpenSheet>> = {
   w: { kind: 'weigh' },
 };
 
-/** The second key has to follow within this time. */
+/** The second key has to follow within this time, as it was pressed: a busy machine hears of both late. */
 const PAIR_MS = 1500;
 
 export function useKeys(place: Place): void {
@@ -30,11 +30,11 @@ export function useKeys(place: Place): void {
     let first: { readonly key: string; readonly atMs: number } | null = null;
     const pressed = (event: KeyboardEvent): void => {
       if (!counts(event)) return;
-      const before = first !== null && performance.now() - first.atMs < PAIR_MS ? first.key : '';
+      const before = first !== null && event.timeStamp - first.atMs < PAIR_MS ? first.key : '';
       first = null;
       const isTaken = before === '' ? single(event.key, here) : pair(before, event.key, here);
       if (!isTaken && (event.key === 'g' || event.key === 'n'))
-        first = { key: event.key, atMs: performance.now() };
+        first = { key: event.key, atMs: event.timeStamp };
       // Else the letter would be typed into the field that opens.
       if (isTaken) event.preventDefault();
     };
