@@ -39,7 +39,9 @@ function* readCalls(log: string): Generator<Call> {
     const resumed = /^<\.\.\. \w+ resumed>/.exec(rest);
     const whole = resumed === null ? rest : (halves.get(pid) ?? '') + rest.slice(resumed[0].length);
     const [, name, words, result] = /^(\w+)\((.*)\)\s+= (-?\d+|0x[0-9a-f]+|\?)/s.exec(whole) ?? [];
-    if (name !== undefined && words !== undefined) yield { name, words, result: Number(result) };
+    // Between the halves strace puts a space.
+    if (name !== undefined && words !== undefined)
+      yield { name, words: words.trimEnd(), result: Number(result) };
   }
 }
 
