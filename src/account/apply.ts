@@ -4,6 +4,7 @@ import { dayOf } from '../ground/units/index.ts';
 import type { Fold } from './fold.ts';
 import { noteEntry } from './note.ts';
 import { post } from './post/index.ts';
+import { endWaivers } from './quality/waivers.ts';
 import { askAbout, askedAbout } from './questions/ask.ts';
 import { isProposedCopy } from './questions/copies.ts';
 
@@ -36,6 +37,7 @@ export function applyEntry(fold: Fold, entry: AnyEntry): void {
   if (isProposedCopy(fold, entry)) return;
   // A ledger alone has nothing to hold an entry against.
   if (fold.estimating) askAbout(fold, entry);
+  if (entry.happenedAtMs >= fold.waiverEndsMs) endWaiversOf(fold, entry.happenedAtMs);
   post(fold, entry);
   askedAbout(fold);
 }
@@ -46,6 +48,12 @@ function noteBeforeOpening(fold: Fold, entry: AnyEntry): void {
     fold.beforeOpening = [...beforeOpening, entry];
   if (openingMs === null || entry.happenedAtMs >= openingMs) return;
   noteEntry(fold, entry, { code: 'before-opening', severity: 'act-today', data: { openingMs } });
+}
+
+function endWaiversOf(fold: Fold, nowMs: number): void {
+  for (const state of fold.stores.values()) endWaivers(state, nowMs);
+  const ends = [...fold.stores.values()].flatMap(({ waived }) => waived.map(({ untilMs }) => untilMs));
+  fold.waiverEndsMs = Math.min(Number.POSITIVE_INFINITY, ...ends);
 }
 
 /** An entry that came after its day was closed: the paper stands, the past is believed anew. */

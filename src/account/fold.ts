@@ -11,6 +11,9 @@ import type { AccountFindingCode } from './finding-codes.ts';
 import type { InstrumentRecord } from './instrument-record.ts';
 import { Ledger, storeAccount } from './ledger.ts';
 import { normFlowsOf, poolsOf } from './people-and-air.ts';
+import type { BadResult } from './quality/bad-news.ts';
+import type { SampleTaken } from './quality/known-results.ts';
+import { type LimitsInForce, policyInForce } from './quality/limits-in-force.ts';
 import { cloneHabits, type Habits, noHabits } from './questions/habits.ts';
 import { cloneStore, type StoreFacts, type StoreState } from './store-state.ts';
 import { Usage } from './usage.ts';
@@ -112,6 +115,10 @@ export interface FoldFields
     | 'lastEntryMs'
     | 'entries'
     | 'habits'
+    | 'limits'
+    | 'samples'
+    | 'badResults'
+    | 'waiverEndsMs'
   > {
   /** Findings are shared with copies; each knows how many of the list are its own. */
   readonly found: { readonly list: AccountFinding[]; readonly count: number };
@@ -147,6 +154,14 @@ export class Fold {
   ports = new Map<string, readonly PortChange[]>();
   /** What this outpost usually does: what questions about new entries rest on. */
   habits: Habits = noHabits();
+  /** The limits that bear on its water. */
+  limits: LimitsInForce;
+  /** Samples by their name, the youngest of a name. */
+  samples: ReadonlyMap<string, SampleTaken> = new Map();
+  /** Results that failed, and nobody has answered yet. */
+  badResults: readonly BadResult[] = [];
+  /** When the first waiver is over. */
+  waiverEndsMs = Number.POSITIVE_INFINITY;
   runs = new Map<string, RunState>();
   visits = new Map<string, VisitState>();
   recent: RecentMovement[] = [];
@@ -189,6 +204,7 @@ export class Fold {
     this.normFlows = options.like?.normFlows ?? normFlowsOf(outpost);
     this.dayRule = options.like?.dayRule ?? dayRuleOf(outpost);
     this.peopleAboard = outpost.outpost.people;
+    this.limits = options.like?.limits ?? policyInForce(this.index);
     if (options.fields !== undefined) {
       this.#take(options.fields);
       return;
@@ -212,6 +228,7 @@ export class Fold {
   fields(): FoldFields {
     const { beforeOpening, pools, farOff, saidBeforeCalibration, decisions, dayRule, peopleAboard } = this;
     const { openingMs, normsUntilMs, lastLineMs, lastEntryMs, entries } = this;
+    const { limits, samples, badResults, waiverEndsMs } = this;
     return {
       stores: new Map([...this.stores].map(([id, state]) => [id, cloneStore(state)])),
       counters: new Map([...this.counters].map(([id, state]) => [id, cloneCounter(state)])),
@@ -227,6 +244,7 @@ export class Fold {
       found: { list: this.#findings, count: this.#findingCount },
       ...{ beforeOpening, pools, farOff, saidBeforeCalibration, decisions, dayRule, peopleAboard },
       ...{ openingMs, normsUntilMs, lastLineMs, lastEntryMs, entries },
+      ...{ limits, samples, badResults, waiverEndsMs },
     };
   }
 
@@ -269,9 +287,17 @@ export class Fold {
       gradeHistory: grade === null ? [] : [grade],
       biocides: [],
       release: 'none',
+      released: null,
       hold: null,
       holdsBehind: [],
       conditional: null,
+      waived: [],
+      results: [],
+      waterSinceMs: Number.NEGATIVE_INFINITY,
+      badNewsSinceMs: Number.NEGATIVE_INFINITY,
+      inflowMg: 0,
+      filledFrom: null,
+      treated: null,
       lastReading: null,
       toldFirst: null,
       movedAtMs: null,

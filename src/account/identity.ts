@@ -4,8 +4,15 @@ import type { Flow, Fold } from './fold.ts';
 import { holdsOf, putOnHold } from './hold.ts';
 import { UNACCOUNTED } from './ledger.ts';
 import { noteEntry } from './note.ts';
+import { waive } from './quality/waivers.ts';
 import { biocidesIn, gradeAfter, isWaste, ruleBreaks, withAll } from './rules.ts';
-import { type HoldState, holdsNow, type Release, type StoreState } from './store-state.ts';
+import {
+  type HoldState,
+  holdsNow,
+  type Release,
+  type ReleaseRecord,
+  type StoreState,
+} from './store-state.ts';
 
 const releaseOrder: readonly Release[] = [
   'own sample',
@@ -25,6 +32,7 @@ export function passIdentity(fold: Fold, entry: AnyEntry, what: Flow): void {
   const from = what.from.store;
   const to = what.to.store;
   if (to === null) return;
+  waterCame(entry, what, to);
   if (from === null) {
     if (what.plumbing !== true) arriveUnknown(fold, what, to);
     else if (to.grade !== null) holdsNow(to, to.grade);
@@ -41,9 +49,25 @@ export function passIdentity(fold: Fold, entry: AnyEntry, what: Flow): void {
   mix(fold, from, to);
 }
 
+/** New water makes results of what was there before results of other water; a unit's own product goes on. */
+function waterCame(entry: AnyEntry, { from, massMg, plumbing }: Flow, to: StoreState): void {
+  if (massMg <= 0) return;
+  to.inflowMg += massMg;
+  if (plumbing === true) return;
+  to.waterSinceMs = entry.happenedAtMs;
+  if (from.store === null) return;
+  to.filledFrom = from.store.facts.id;
+  if (!to.emptied) return;
+  // What was known was of water that is gone; what is bad of the new water comes with it as a hold.
+  to.results = [];
+  to.badNewsSinceMs = entry.happenedAtMs;
+  to.treated = null;
+}
+
 /** A purifier makes another grade of it: the receiving store keeps its own. */
 function makeInto(to: StoreState): void {
   to.release = to.emptied ? 'made here' : weakerRelease(to.release, 'made here');
+  if (to.release === 'made here') to.released = null;
   if (to.grade !== null) holdsNow(to, to.grade);
 }
 
@@ -52,6 +76,7 @@ function arriveUnknown(fold: Fold, what: Flow, to: StoreState): void {
   const pool = what.from.account;
   if (pool !== UNACCOUNTED)
     to.release = isMadeFrom(fold, pool, to.facts.id) ? weakerRelease(to.release, 'made here') : 'none';
+  if (to.release === 'none') to.released = null;
   if (to.grade !== null) holdsNow(to, to.grade);
   to.emptied = false;
 }
@@ -88,14 +113,24 @@ export function ruleHold(entry: AnyEntry, reason: string): HoldState {
   return { hold: `rule ${entry.site} ${entry.number}`, sinceMs: entry.happenedAtMs, reason, entry: entry.id };
 }
 
+/** Of two releases on the same word the mix has the one that is over first. */
+function endsFirst(a: ReleaseRecord | null, b: ReleaseRecord | null): ReleaseRecord | null {
+  const endOf = (one: ReleaseRecord | null) => one?.untilMs ?? Number.POSITIVE_INFINITY;
+  return endOf(b) < endOf(a) ? b : a;
+}
+
 function mix(fold: Fold, from: StoreState, to: StoreState): void {
   const wasEmpty = to.emptied;
   const waits = !isWaste(fold.index, to);
   to.biocides = withAll(to.biocides, biocidesIn(fold.index, from));
   const grade = gradeAfter(fold.index, from, to);
   if (grade !== null) holdsNow(to, grade);
+  const before = to.release;
   to.release = wasEmpty ? from.release : weakerRelease(to.release, from.release);
+  if (wasEmpty || to.release !== before) to.released = from.released;
+  else to.released = endsFirst(to.released, from.released);
   if (!waits) return;
   for (const hold of holdsOf(from)) putOnHold(to, hold);
+  for (const waived of from.waived) waive(to, waived);
   to.conditional ??= from.conditional;
 }

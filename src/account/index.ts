@@ -26,6 +26,12 @@ export {
   type RecordOfDoubts,
   type StockSum,
 } from './position.ts';
+export type { BadResult } from './quality/bad-news.ts';
+export type { KnownResult, SampleTaken } from './quality/known-results.ts';
+export type { ChosenSet, LimitsInForce } from './quality/limits-in-force.ts';
+export { rowsOfGrade } from './quality/limits-in-force.ts';
+export { verdictOfStore } from './quality/release.ts';
+export { behindPoint } from './quality/speaks-of.ts';
 export type { ReadingAhead, WayOfReading } from './reading-ahead.ts';
 export { Account, type OpenOutcome } from './reckon.ts';
 export { biocidesIn, gradeAfter, isWaste, type RuleBreak, ruleBreaks, type Side } from './rules.ts';
@@ -34,7 +40,16 @@ export type { Standing } from './standing.ts';
 export { SILENCE_MS } from './state-findings.ts';
 export { type FreeStock, freeStock, notFreeBecause, reserveStock } from './stock.ts';
 export type { StorePosition } from './store-position.ts';
-export type { HoldState, HowKnown, Release, StoreFacts } from './store-state.ts';
+export type {
+  HoldState,
+  HowKnown,
+  Parked,
+  Release,
+  ReleaseRecord,
+  StoreFacts,
+  Treated,
+  WaivedHold,
+} from './store-state.ts';
 export type { StoreStory } from './story.ts';
 export { storyOf } from './story.ts';
 export {

@@ -7,6 +7,10 @@ import { withGapsFilled } from './gaps.ts';
 import { doubtFactor } from './instrument-record.ts';
 import { storeAccount, UNACCOUNTED } from './ledger.ts';
 import { withinWalls } from './positivity.ts';
+import type { BadResult } from './quality/bad-news.ts';
+import type { SampleTaken } from './quality/known-results.ts';
+import type { LimitsInForce } from './quality/limits-in-force.ts';
+import { holdAt } from './quality/waivers.ts';
 import { type ReadingAhead, readingsAhead } from './reading-ahead.ts';
 import { isMovedSince, standingOf } from './standing.ts';
 import { stateFindings } from './state-findings.ts';
@@ -71,6 +75,9 @@ export interface Position {
   readonly norms: readonly NormFlow[];
   readonly learned: readonly LearnedError[];
   readonly records: readonly RecordOfDoubts[];
+  readonly limits: LimitsInForce;
+  readonly samples: ReadonlyMap<string, SampleTaken>;
+  readonly badResults: readonly BadResult[];
 }
 
 /** The position of a fold, as it stands at an instant not before its last entry. */
@@ -112,6 +119,9 @@ export function positionOf(told: Fold, atMs: number): Position {
       readings: record.length,
       factor: doubtFactor(record),
     })),
+    limits: fold.limits,
+    samples: fold.samples,
+    badResults: fold.badResults,
   };
 }
 
@@ -128,7 +138,7 @@ function storePosition(
   state: StoreState,
   { atMs, walled }: { atMs: number; walled: ReadonlyMap<number, number> },
 ): StorePosition {
-  const { facts, grade, emptied, gradeHistory, biocides, release, hold, conditional, lastReading } = state;
+  const { facts, grade, emptied, gradeHistory, biocides, release, conditional, lastReading } = state;
   const movedSince = lastReading !== null && isMovedSince(lastReading, state.movedAtMs);
   const content = contentIn(fold, state, walled);
   const howKnown: HowKnown = lastReading === null ? 'unknown' : movedSince ? 'reckoned' : lastReading.how;
@@ -139,8 +149,12 @@ function storePosition(
     gradeHistory,
     biocides,
     release,
-    hold,
+    released: state.released,
+    hold: holdAt(state, atMs),
     conditional,
+    waived: state.waived.filter(({ untilMs }) => untilMs > atMs),
+    results: state.results,
+    treated: state.treated,
     because: reasonsOf(state),
     ...content,
     lowMg: within(facts.capacityMg, content.massMg - 2 * content.uMg),

@@ -7,6 +7,7 @@ import { isDrawnOn } from './drawn-on.ts';
 import { type AccountFinding, type Fold, MG_PER_KG } from './fold.ts';
 import { holdsOf } from './hold.ts';
 import { doubtFactor } from './instrument-record.ts';
+import { qualityFindings } from './quality/quality-findings.ts';
 import type { StorePosition } from './store-position.ts';
 import type { HoldState } from './store-state.ts';
 
@@ -23,6 +24,7 @@ export function stateFindings(fold: Fold, stores: readonly StorePosition[], atMs
     ...wasteLimits(fold, stores, atMs),
     ...neverMeasured(fold, stores, atMs),
     ...misfits(fold, atMs),
+    ...qualityFindings(fold, stores, atMs),
   ];
 }
 

@@ -1,5 +1,6 @@
 // What can be counted on: water of a grade that is released, in service, above the usable remainder, and not the reserve.
 import type { Position } from './position.ts';
+import { rowsOfGrade } from './quality/limits-in-force.ts';
 import type { StorePosition } from './store-position.ts';
 
 export interface FreeStock {
@@ -24,8 +25,20 @@ export function notFreeBecause(position: Position, store: StorePosition): string
   const delivered = position.index.outpost.policy.deliveredWater;
   if (store.release === 'loader’s certificate' && delivered?.usableOnLoadersCertificate !== true)
     return 'not released';
+  if (isOver(store, position.atMs)) return 'release over';
+  if (hasNoLimit(position, store)) return 'no limit set';
   if (store.emptied) return 'empty';
   return null;
+}
+
+/** A release has an end; a waiver's end brings its hold back. */
+function isOver({ released }: StorePosition, atMs: number): boolean {
+  return released?.untilMs != null && released.untilMs <= atMs;
+}
+
+/** A row that the outpost requires and nobody has typed: nothing can be said of this water. */
+function hasNoLimit({ limits, index }: Position, { grade }: StorePosition): boolean {
+  return rowsOfGrade(limits, index, grade).some(({ limit }) => limit === null);
 }
 
 /**

@@ -1,6 +1,15 @@
 // What a position says of one store.
+import type { KnownResult } from './quality/known-results.ts';
 import type { Standing } from './standing.ts';
-import type { HoldState, HowKnown, Release, StoreFacts } from './store-state.ts';
+import type {
+  HoldState,
+  HowKnown,
+  Release,
+  ReleaseRecord,
+  StoreFacts,
+  Treated,
+  WaivedHold,
+} from './store-state.ts';
 
 export interface StorePosition {
   readonly facts: StoreFacts;
@@ -9,8 +18,13 @@ export interface StorePosition {
   readonly gradeHistory: readonly string[];
   readonly biocides: readonly string[];
   readonly release: Release;
+  readonly released: ReleaseRecord | null;
   readonly hold: HoldState | null;
   readonly conditional: HoldState | null;
+  /** Holds that are waived for a time. */
+  readonly waived: readonly WaivedHold[];
+  readonly results: readonly KnownResult[];
+  readonly treated: Treated | null;
   /** Best value and one standard deviation, in whole milligrams. */
   readonly massMg: number;
   readonly uMg: number;

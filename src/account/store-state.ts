@@ -1,5 +1,6 @@
 // What the account keeps of one store: what it is, what is in it, what it may be used for, and how that is known.
 import type { Store } from '../outpost/index.ts';
+import type { KnownResult } from './quality/known-results.ts';
 
 /** The word for how a content came to be known. */
 export type HowKnown =
@@ -21,6 +22,45 @@ export interface HoldState {
   readonly hold: string;
   readonly sinceMs: number;
   readonly reason: string;
+  readonly entry: string;
+  /** Parameters that failed, where a result set it. */
+  readonly failed?: readonly string[];
+  /** Who looks after it, and until when. */
+  readonly parked?: Parked;
+}
+
+export interface Parked {
+  readonly owner: string;
+  readonly untilMs: number;
+  readonly entry: string;
+}
+
+/** A hold that somebody waived: the water may be used until then, and is no better for it. */
+export interface WaivedHold {
+  readonly hold: HoldState;
+  readonly by: string;
+  readonly second: string | null;
+  readonly reason: string;
+  readonly untilMs: number;
+  readonly entry: string;
+}
+
+/** A dose, or a treatment by a recipe of the outpost. */
+export interface Treated {
+  readonly atMs: number;
+  /** Null: by a recipe, which answers every earlier result. */
+  readonly biocide: string | null;
+  readonly untilMs: number;
+  readonly entry: string;
+}
+
+/** Who gave the word on which the water may be used, on which samples, and until when. */
+export interface ReleaseRecord {
+  readonly by: string;
+  readonly atMs: number;
+  readonly samples: readonly string[];
+  /** Null: without an end. */
+  readonly untilMs: number | null;
   readonly entry: string;
 }
 
@@ -74,10 +114,23 @@ export interface StoreState {
   /** Every biocide that has been in it since it was last disinfected. */
   biocides: readonly string[];
   release: Release;
+  released: ReleaseRecord | null;
   /** The oldest hold that is open, and those that came after it: see hold.ts. */
   hold: HoldState | null;
   holdsBehind: readonly HoldState[];
   conditional: HoldState | null;
+  waived: readonly WaivedHold[];
+  /** What was found in this water; a list that is replaced and never changed. */
+  results: readonly KnownResult[];
+  /** Since when nothing came in that was not there before, and since when bad news is of this water. */
+  waterSinceMs: number;
+  badNewsSinceMs: number;
+  /** All that ever flowed in, whole milligrams: it tells how often a buffer has been filled anew. */
+  inflowMg: number;
+  /** The store that filled it last. */
+  filledFrom: string | null;
+  /** What was added last, and until when no sample of it counts. */
+  treated: Treated | null;
   lastReading: LastReading | null;
   toldFirst: ToldFirst | null;
   /** When water last moved in or out. */

@@ -224,7 +224,7 @@ function markOf(position: Position, store: StorePosition): StoreMark {
   if (store.hold !== null) return 'HOLD';
   if (store.conditional !== null) return 'CONDITIONAL';
   const why = notFreeBecause(position, store);
-  if (why === 'not released') return 'NOT RELEASED';
+  if (why === 'not released' || why === 'release over' || why === 'no limit set') return 'NOT RELEASED';
   return store.emptied ? 'EMPTY' : '';
 }
 

@@ -11,6 +11,7 @@ import type {
   Part,
   Place,
   Port,
+  SamplingPoint,
   Store,
   Task,
   Treatment,
@@ -29,6 +30,7 @@ export interface OutpostIndex {
   readonly instruments: ReadonlyMap<string, Instrument>;
   readonly instrumentsByLogField: ReadonlyMap<string, Instrument>;
   readonly units: ReadonlyMap<string, Unit>;
+  readonly samplingPoints: ReadonlyMap<string, SamplingPoint>;
   readonly hoses: ReadonlyMap<string, Hose>;
   readonly couplings: ReadonlyMap<string, Coupling>;
   readonly offices: ReadonlyMap<string, Office>;
@@ -75,6 +77,7 @@ export function indexOutpost(outpost: Outpost): OutpostIndex {
     instruments: byId(outpost.instruments),
     instrumentsByLogField: byLogField(outpost.instruments),
     units: byId(outpost.units),
+    samplingPoints: byId(outpost.samplingPoints),
     hoses: byId(outpost.hoses),
     couplings: byId(outpost.couplings),
     offices: new Map(outpost.people.map((each) => [each.office, each])),

@@ -44,6 +44,7 @@ export type {
   Port,
   Push,
   Route,
+  SamplingPoint,
   SecondPersonAct,
   Service,
   Store,

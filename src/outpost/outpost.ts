@@ -40,6 +40,7 @@ export type Instrument = Frozen<Omit<ItemOf<'instruments'>, 'route' | 'name'>> &
   readonly route?: Route;
 };
 export type Unit = Frozen<ItemOf<'units'>>;
+export type SamplingPoint = Frozen<ItemOf<'samplingPoints'>>;
 export type UnitKind = Unit['kind'];
 export type Norms = Frozen<OutpostFile['norms']>;
 export type NormFlow = Frozen<ItemOf<'normFlows'>>;

@@ -22,6 +22,7 @@ export function limitRow(change: Partial<LimitRow> = {}): LimitRow {
     firstAct: '',
     timeToActH: null,
     requiredFor: ['drink'],
+    neededOf: 'every store',
     degassed: false,
     noneIfBelow: null,
     duplicatesWithinShare: null,

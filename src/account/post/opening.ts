@@ -6,7 +6,14 @@ import type { Fold } from '../fold.ts';
 import { OUTSIDE, storeAccount } from '../ledger.ts';
 import { noteEntry } from '../note.ts';
 import { startContent } from '../opening-error.ts';
-import { holdsNow, type Release, rememberReading, type StoreFacts, type StoreState } from '../store-state.ts';
+import {
+  holdsNow,
+  type Release,
+  type ReleaseRecord,
+  rememberReading,
+  type StoreFacts,
+  type StoreState,
+} from '../store-state.ts';
 
 /** What is first told of a store. */
 export interface FirstContent {
@@ -78,6 +85,9 @@ export function tellContent(fold: Fold, entry: AnyEntry, state: StoreState, told
   startContent(fold, state, { ...told, atMs: entry.happenedAtMs });
   rememberReading(state, { atMs: entry.happenedAtMs, how: 'opening', entry: entry.id });
   state.release = told.release;
+  state.released = wordOf(entry, told.release);
+  state.waterSinceMs = entry.happenedAtMs;
+  state.badNewsSinceMs = entry.happenedAtMs;
   if (told.grade === null) {
     state.grade = null;
     state.emptied = told.massMg <= state.facts.remainderMg;
@@ -87,6 +97,11 @@ export function tellContent(fold: Fold, entry: AnyEntry, state: StoreState, told
   state.emptied = told.massMg <= state.facts.remainderMg;
   const biocide = fold.index.grades.get(told.grade)?.biocide ?? 'none';
   if (biocide !== 'none' && told.massMg > 0) state.biocides = [...new Set([...state.biocides, biocide])];
+}
+
+/** An opening, and a loader's certificate, hold until something else is known. */
+function wordOf({ by, happenedAtMs: atMs, id: entry }: AnyEntry, release: Release): ReleaseRecord | null {
+  return release === 'none' ? null : { by, atMs, samples: [], untilMs: null, entry };
 }
 
 type NewStore = Entry<'store-added'>['body'];

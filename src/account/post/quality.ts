@@ -1,14 +1,23 @@
 // Holds and every way out of one, samples, doses, labels: what water is fit for.
 import type { AnyEntry, Entry } from '../../book/index.ts';
+import { dayStartUtcMs, msPerDay } from '../../ground/units/index.ts';
+import type { LimitRow } from '../../outpost/index.ts';
 import { storeOf } from '../ends.ts';
 import { flow } from '../flow.ts';
 import type { Fold } from '../fold.ts';
-import { endHold, putOnHold } from '../hold.ts';
+import { endHold, holdsOf, putOnHold } from '../hold.ts';
 import { ruleHold } from '../identity.ts';
 import { OUTSIDE } from '../ledger.ts';
 import { noteEntry } from '../note.ts';
+import { type BadResult, failedBy, holdWhatFails, judgeAnew } from '../quality/bad-news.ts';
+import { figuresOfResult, type KnownResult } from '../quality/known-results.ts';
+import { chosenLimits, rowsOfGrade, withTyped } from '../quality/limits-in-force.ts';
+import { figuresOfRelease, releasedUntilMs, verdictOfStore } from '../quality/release.ts';
+import { namedIn, speaksOf } from '../quality/speaks-of.ts';
+import { waive } from '../quality/waivers.ts';
 import { biocidesIn, enemiesAmong } from '../rules.ts';
 import { type HoldState, holdsNow, type StoreState } from '../store-state.ts';
+import type { Reason } from '../verdict/sample-result.ts';
 
 export function postHold(fold: Fold, entry: Entry<'hold'>): void {
   const { body } = entry;
@@ -20,22 +29,126 @@ export function postHold(fold: Fold, entry: Entry<'hold'>): void {
   };
   for (const state of statesOf(fold, entry, body.stores)) putOnHold(state, hold);
   for (const state of statesOf(fold, entry, body.conditional)) state.conditional = hold;
+  // A hold of a sample answers that sample; one that names none answers what is known to be bad by now.
+  answer(fold, ({ sample }) => body.sample === undefined || body.sample === sample);
 }
 
-/** Released by the medic with a passing sample: the outpost's own word from now on. */
-export function postRelease(fold: Fold, entry: Entry<'release'>): void {
-  const { hold, stores } = entry.body;
-  for (const state of statesOf(fold, entry, stores)) {
-    endHold(state, hold);
-    if (hold === undefined || state.conditional?.hold === hold) state.conditional = null;
-    state.release = 'own sample';
+/** Held water that somebody looks after: it stays held, and the date is asked about when it has passed. */
+export function postParked(fold: Fold, entry: Entry<'parked'>): void {
+  const { hold: name, owner, untilDay } = entry.body;
+  const parked = { owner, untilMs: dayStartUtcMs(untilDay + 1, fold.dayRule), entry: entry.id };
+  let found = false;
+  for (const state of fold.stores.values()) {
+    const change = (hold: HoldState) => (hold.hold === name ? { ...hold, parked } : hold);
+    found ||= holdsOf(state).some(({ hold }) => hold === name);
+    state.hold = state.hold === null ? null : change(state.hold);
+    state.holdsBehind = state.holdsBehind.map(change);
   }
+  if (!found) noteEntry(fold, entry, { code: 'hold-unknown', severity: 'act-today', data: { hold: name } });
 }
 
-/** A waiver lets water be used without making it any better. */
+/** Released by the medic on samples that pass: the outpost's own word from now on. Without proof the hold stays. */
+export function postRelease(fold: Fold, entry: Entry<'release'>): void {
+  for (const state of statesOf(fold, entry, entry.body.stores)) releaseStore(fold, entry, state);
+  const { stores } = entry.body;
+  answer(fold, (bad) => bad.stores.some((store) => stores.includes(store)));
+}
+
+function releaseStore(fold: Fold, entry: Entry<'release'>, state: StoreState): void {
+  const { hold } = entry.body;
+  const more = figuresOfRelease(fold, entry, state);
+  const verdict = verdictOfStore(fold, state, { nowMs: entry.happenedAtMs, more });
+  if (!verdict.released) {
+    const data = { stores: [state.facts.id], reasons: verdict.reasons.map(saidReason) };
+    const store = state.facts.id;
+    noteEntry(fold, entry, { code: 'release-unproven', severity: 'act-now', store, data });
+    return;
+  }
+  endHold(state, hold);
+  state.waived = state.waived.filter((one) => hold !== undefined && one.hold.hold !== hold);
+  if (hold === undefined || state.conditional?.hold === hold) state.conditional = null;
+  state.release = 'own sample';
+  const figures = [...state.results, ...more];
+  const samples = figures.filter(({ id }) => verdict.evidence.includes(id)).map(({ sample }) => sample);
+  state.released = {
+    by: entry.by,
+    atMs: entry.happenedAtMs,
+    samples: [...new Set(samples)],
+    untilMs: releasedUntilMs(fold, entry, verdict.untilMs),
+    entry: entry.id,
+  };
+  if (state.treated !== null) state.badNewsSinceMs = Math.max(state.badNewsSinceMs, state.treated.atMs);
+}
+
+const saidReason = ({ code, parameter }: Reason): string =>
+  parameter === '' ? code : `${parameter}: ${code}`;
+
+/** A waiver lets water be used for a time without making it any better. */
 export function postWaiver(fold: Fold, entry: Entry<'waiver'>): void {
   needsTwo(fold, entry, 'waiver');
-  for (const state of statesOf(fold, entry, entry.body.stores)) endHold(state, entry.body.hold);
+  const { hold: name, stores, reason, untilDay } = entry.body;
+  const untilMs = dayStartUtcMs(untilDay + 1, fold.dayRule);
+  for (const state of statesOf(fold, entry, stores)) {
+    const hold = holdsOf(state).find((one) => one.hold === name);
+    if (hold === undefined) continue;
+    endHold(state, name);
+    const second = entry.second?.office ?? null;
+    fold.waiverEndsMs = Math.min(fold.waiverEndsMs, untilMs);
+    waive(state, { hold, by: entry.by, second, reason, untilMs, entry: entry.id });
+  }
+  answer(fold, (bad) => bad.stores.some((store) => stores.includes(store)));
+}
+
+/** A result that speaks of a store's water is kept with it, and holds it if it fails. */
+export function postResult(fold: Fold, entry: Entry<'result'>): void {
+  const { body } = entry;
+  const taken = fold.samples.get(body.sample);
+  const stores = taken?.speaksOf ?? namedIn(fold, entry);
+  const figures = figuresOfResult(entry, taken, fold.index);
+  for (const id of stores) {
+    const state = fold.stores.get(id);
+    if (state === undefined) continue;
+    const inflowMg = taken === undefined ? state.inflowMg : taken.inflowMg;
+    state.results = [...state.results, ...figures.map((figure) => ({ ...figure, inflowMg }))];
+    holdWhatFails(fold, entry, state, { hold: `result ${body.sample}`, reason: 'result-fails' });
+  }
+  const parameters = failedBy(rowsForPeople(fold, stores), figures, entry.happenedAtMs);
+  if (parameters.length === 0) return;
+  const bad = { entry: entry.id, sample: body.sample, stores, parameters, atMs: entry.happenedAtMs };
+  fold.badResults = [...fold.badResults, bad];
+}
+
+/** A sample on the way in speaks of water for people also when the tank that it came from is waste by now. */
+function rowsForPeople(fold: Fold, stores: readonly string[]): readonly LimitRow[] {
+  const grades = stores.flatMap((id) => {
+    const state = fold.stores.get(id);
+    return state === undefined ? [] : [state.grade, ...state.gradeHistory];
+  });
+  return [...new Set(grades)].flatMap((grade) => rowsOfGrade(fold.limits, fold.index, grade));
+}
+
+/** Out of judgement by the medic's word. A hold that it had set stands until it is released. */
+export function postResultSetAside(fold: Fold, entry: Entry<'result-set-aside'>): void {
+  const { sample, parameter } = entry.body;
+  const isMeant = (one: KnownResult) =>
+    one.sample === sample && (parameter === undefined || one.parameter === parameter);
+  for (const state of fold.stores.values())
+    if (state.results.some(isMeant)) state.results = state.results.filter((one) => !isMeant(one));
+  answer(fold, (bad) => bad.sample === sample);
+}
+
+export function postLimitsChosen(fold: Fold, entry: Entry<'limits-chosen'>): void {
+  fold.limits = chosenLimits(entry);
+  judgeAnew(fold, entry);
+}
+
+export function postLimitTyped(fold: Fold, entry: Entry<'limit-typed'>): void {
+  fold.limits = withTyped(fold.limits, entry);
+  judgeAnew(fold, entry);
+}
+
+function answer(fold: Fold, isAnswered: (bad: BadResult) => boolean): void {
+  if (fold.badResults.some(isAnswered)) fold.badResults = fold.badResults.filter((bad) => !isAnswered(bad));
 }
 
 /** Down is a way out of a hold; up is none, whatever the entry says that the water was. */
@@ -48,8 +161,13 @@ export function postDowngrade(fold: Fold, entry: Entry<'downgrade'>): void {
   );
   if (goesUp)
     noteRise(fold, entry, state, { fromGrade: state.grade ?? body.fromGrade, toGrade: body.toGrade });
-  else endHold(state, body.hold);
+  else {
+    endHold(state, body.hold);
+    // A result that failed for the better use is answered by the worse one.
+    for (const hold of holdsOf(state)) if (hold.failed !== undefined) endHold(state, hold.hold);
+  }
   holdsNow(state, body.toGrade);
+  answer(fold, (bad) => bad.stores.includes(body.store));
 }
 
 function noteRise(
@@ -81,12 +199,40 @@ export function postTreatment(fold: Fold, entry: Entry<'treatment'>): void {
   const biocide = fold.index.grades.get(body.toGrade)?.biocide ?? 'none';
   if (biocide !== 'none') addBiocide(fold, entry, state, biocide);
   state.release = 'none';
+  state.released = null;
+  const recipe = fold.index.treatments.get(body.recipe);
+  const untilMs = entry.happenedAtMs + (recipe?.sampleAfterDays ?? 0) * msPerDay;
+  state.treated = { atMs: entry.happenedAtMs, biocide: null, untilMs, entry: entry.id };
+  noteWrongTreatment(fold, entry, state);
   putOnHold(state, {
     hold: `treated ${entry.site} ${entry.number}`,
     sinceMs: entry.happenedAtMs,
     reason: 'treated, not yet released',
     entry: entry.id,
   });
+}
+
+/** Upwards only by a recipe of the outpost that is allowed, and only water that the recipe is for. */
+function noteWrongTreatment(
+  fold: Fold,
+  entry: Entry<'treatment'>,
+  { gradeHistory, facts }: StoreState,
+): void {
+  const { recipe: name, toGrade } = entry.body;
+  const recipe = fold.index.treatments.get(name);
+  const why =
+    recipe === undefined
+      ? 'no such recipe'
+      : !recipe.allowed
+        ? 'not allowed'
+        : recipe.to !== toGrade
+          ? 'other grade'
+          : gradeHistory.some((grade) => recipe.neverHeld.includes(grade))
+            ? 'has held'
+            : null;
+  if (why === null) return;
+  const data = { recipe: name, why, neverHeld: recipe?.neverHeld ?? [] };
+  noteEntry(fold, entry, { code: 'treatment-not-allowed', severity: 'act-now', store: facts.id, data });
 }
 
 export function postDose(fold: Fold, entry: Entry<'dose'>): void {
@@ -101,6 +247,9 @@ export function postDose(fold: Fold, entry: Entry<'dose'>): void {
       plumbing: true,
     });
     addBiocide(fold, entry, state, body.biocide);
+    const atMs = entry.happenedAtMs;
+    state.treated = { atMs, biocide: body.biocide, untilMs: atMs, entry: entry.id };
+    state.waterSinceMs = atMs;
   }
 }
 
@@ -145,6 +294,11 @@ export function postRelabel(fold: Fold, entry: Entry<'relabel'>): void {
 /** What a sample took out of a store; a sample drawn elsewhere took nothing from the contents. */
 export function postSample(fold: Fold, entry: Entry<'sample'>): void {
   const { body } = entry;
+  const stores = speaksOf(fold, entry);
+  const inflowMg = fold.stores.get(stores[0] ?? '')?.inflowMg ?? 0;
+  const taken = { sample: body.sample, speaksOf: stores, takenAtMs: entry.happenedAtMs, entry: entry.id };
+  fold.samples = new Map(fold.samples).set(body.sample, { ...taken, inflowMg });
+  if (body.store === undefined) return;
   if (body.volumeMg === undefined || body.drawnFrom !== undefined) return;
   const state = storeOf(fold, entry, body.store);
   if (state === null) return;

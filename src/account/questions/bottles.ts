@@ -9,6 +9,7 @@ import { askStore, storesThat } from './stores.ts';
 
 export function askSample(fold: Fold, entry: Entry<'sample'>): void {
   const { sample, store } = entry.body;
+  if (store === undefined) return;
   const { resultSeen, sampleStore } = fold.habits;
   const state = fold.stores.get(store);
   if (state?.emptied === true && state.aboard && entry.body.drawnFrom === undefined)
@@ -35,7 +36,8 @@ const LEAST_SAMPLES = 2;
 
 function askVolume(fold: Fold, entry: Entry<'sample'>): void {
   const { volumeMg, store } = entry.body;
-  if (volumeMg === undefined || volumeMg === 0 || entry.body.drawnFrom !== undefined) return;
+  if (store === undefined || volumeMg === undefined || volumeMg === 0 || entry.body.drawnFrom !== undefined)
+    return;
   const value = (1000 * volumeMg) / fold.mgPerL;
   const bottles = `bottles for ${entry.body.tests.join(', ')}`;
   const usual = spreadOf(fold.habits.spots.get(bottles));

@@ -3,6 +3,7 @@ import type { AnyEntry } from '../../book/index.ts';
 import { contentOf } from '../flow.ts';
 import type { End, Flow, Fold, Watcher } from '../fold.ts';
 import { storeAccount } from '../ledger.ts';
+import { speaksOf } from '../quality/speaks-of.ts';
 import type { StoreState } from '../store-state.ts';
 import type { AccountAt, Step, TracedAccount } from './step.ts';
 
@@ -38,7 +39,7 @@ export class Recorder {
     onRead: (_fold, _entry, { account }) => {
       this.#filling.delete(this.placeOf(account));
     },
-    onEntry: (_fold, entry) => this.#quality(entry),
+    onEntry: (fold, entry) => this.#quality(fold, entry),
     onApplied: (fold, entry) => this.#port(fold, entry),
   };
 
@@ -83,14 +84,15 @@ export class Recorder {
     return body.hose ?? this.#hoseOfRun.get(body.run) ?? null;
   }
 
-  #quality(entry: AnyEntry): void {
+  #quality(fold: Fold, entry: AnyEntry): void {
     const { kind, body } = entry;
     const moment = momentOf(entry);
     const places = (stores: readonly string[]) => stores.map((store) => this.placeOf(storeAccount(store)));
     if (kind === 'run-start' || kind === 'run-pause' || kind === 'run-resume') {
       if (body.hose !== undefined) this.#hoseOfRun.set(body.run, body.hose);
     } else if (kind === 'sample') {
-      const [account = -1] = places([body.store]);
+      // At a point that no store is named with, it is the water of what stands behind the point.
+      const [account = -1] = places(body.store === undefined ? speaksOf(fold, entry) : [body.store]);
       const fromContents = body.drawnFrom === undefined;
       this.steps.push({ what: 'sample', account, sample: body.sample, fromContents, ...moment });
     } else if (kind === 'result') {

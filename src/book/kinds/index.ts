@@ -4,6 +4,7 @@ import * as flow from './flow.ts';
 import * as inbox from './inbox.ts';
 import * as instrument from './instrument.ts';
 import * as life from './life.ts';
+import * as limits from './limits.ts';
 import * as quality from './quality.ts';
 import * as reading from './reading.ts';
 import * as record from './record.ts';
@@ -29,7 +30,9 @@ export const kinds = {
   'stock-count': reading.stockCount,
   sample: quality.sample,
   result: quality.result,
+  'result-set-aside': quality.resultSetAside,
   hold: quality.hold,
+  parked: quality.parked,
   release: quality.release,
   waiver: quality.waiver,
   downgrade: quality.downgrade,
@@ -37,6 +40,8 @@ export const kinds = {
   dose: quality.dose,
   relabel: quality.relabel,
   check: quality.check,
+  'limits-chosen': limits.limitsChosen,
+  'limit-typed': limits.limitTyped,
   'store-added': life.storeAdded,
   roster: life.roster,
   'visit-berth': life.visitBerth,

@@ -4,7 +4,7 @@ import { amount, massMg, placeName } from './amount.ts';
 
 const text = z.string().min(1).max(1000);
 const stores = z.array(placeName).min(1).max(10_000);
-/** Parameter name to value in the unit that the outpost file gives it; `below` for a result under the detection limit. */
+/** Parameter name to value in the unit that it was told in; `below` is under the detection limit, `above` beyond the range of the method. */
 const values = z
   .array(
     z.strictObject({
@@ -12,17 +12,26 @@ const values = z
       value: z.number().min(0),
       unit: placeName,
       below: z.boolean().exactOptional(),
+      above: z.boolean().exactOptional(),
+      /** What the figure is told as, such as `as N`; left out where only one is meant. */
+      basis: placeName.exactOptional(),
     }),
   )
   .max(100);
 
 export const sample = z.strictObject({
-  store: placeName,
+  /** Left out for a sample at a point that no store stands behind. */
+  store: placeName.exactOptional(),
+  point: placeName.exactOptional(),
   sample: placeName,
   tests: z.array(placeName).max(50),
   volumeMg: massMg.exactOptional(),
   /** Where it was drawn, when not from the contents. */
   drawnFrom: text.exactOptional(),
+  bottles: z.array(placeName).max(50).exactOptional(),
+  batch: placeName.exactOptional(),
+  /** The sample that it is a second one of. */
+  duplicateOf: placeName.exactOptional(),
 });
 export const result = z.strictObject({
   sample: placeName,
@@ -31,6 +40,21 @@ export const result = z.strictObject({
   values,
   /** Words of the person who read it, kept as they are; the account judges by the limits. */
   verdict: text.exactOptional(),
+  method: text.exactOptional(),
+  madeAt: z.enum(['aboard', 'laboratory']).exactOptional(),
+  /** When the sample was drawn, where it has no entry of its own; absent: when it was read. */
+  takenAtMs: z.int().exactOptional(),
+  /** Whether the chain from bottle to reading was kept; a broken one proves nothing. */
+  custody: z.enum(['kept', 'broken']).exactOptional(),
+  /** Not yet confirmed by who read it. */
+  preliminary: z.boolean().exactOptional(),
+  degassed: z.boolean().exactOptional(),
+});
+/** A result that the medic takes out of judgement, with the reason; it stays in the book. */
+export const resultSetAside = z.strictObject({
+  sample: placeName,
+  parameter: placeName.exactOptional(),
+  reason: text,
 });
 export const hold = z.strictObject({
   hold: placeName,
@@ -40,12 +64,24 @@ export const hold = z.strictObject({
   reason: text,
   /** What else was said of it, such as why a store is conditional. */
   also: text.exactOptional(),
+  /** The sample whose result it rests on. */
+  sample: placeName.exactOptional(),
+  /** Stores that the trace of that sample proposed and somebody left free. */
+  leftFree: z.array(placeName).max(10_000).exactOptional(),
+});
+/** Held water that somebody looks after until a day: it stays held. */
+export const parked = z.strictObject({
+  hold: placeName,
+  owner: placeName,
+  untilDay: z.int(),
+  reason: text.exactOptional(),
 });
 /** Without a hold: from any hold that the stores are on. */
 export const release = z.strictObject({
   hold: placeName.exactOptional(),
   stores,
   values,
+  samples: z.array(placeName).max(100).exactOptional(),
   untilDay: z.int().exactOptional(),
 });
 export const waiver = z.strictObject({ hold: placeName, stores, reason: text, untilDay: z.int() });

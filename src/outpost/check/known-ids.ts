@@ -11,6 +11,7 @@ export const NAMED = {
   port: ['ports', 'id'],
   instrument: ['instruments', 'id'],
   unit: ['units', 'id'],
+  'sampling point': ['samplingPoints', 'id'],
   normFlow: ['normFlows', 'id'],
   hose: ['hoses', 'id'],
   coupling: ['couplings', 'id'],

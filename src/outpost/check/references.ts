@@ -76,6 +76,11 @@ function checkFlows(part: SoundPart, to: References): void {
     to.ends(item.route.from, [...path, 'route', 'from']);
     to.end(item.route.to, [...path, 'route', 'to']);
   }
+  for (const { item, path } of part.each('samplingPoints')) {
+    if ('store' in item.of) to.need(item.of.store, ['store'], [...path, 'of', 'store']);
+    else if ('port' in item.of) to.need(item.of.port, ['port'], [...path, 'of', 'port']);
+    else to.need(item.of.unit, ['unit'], [...path, 'of', 'unit']);
+  }
   for (const { item, path } of part.each('normFlows')) {
     to.end(item.from, [...path, 'from']);
     to.end(item.to, [...path, 'to']);

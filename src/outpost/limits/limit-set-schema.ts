@@ -35,6 +35,8 @@ function rowSchema(a: Atoms) {
     act: a.id,
     /** The uses of water that need this row; all those of the set unless said. */
     requiredFor: z.array(a.id).exactOptional(),
+    /** Of what a result is needed before release; one that is there is judged in any water. */
+    neededOf: z.enum(['every store', 'product']).default('every store'),
     /** A reading of water that still holds gas does not count. */
     degassed: a.noUnlessSaid,
     /** For a limit of nought: a result below this detection limit counts as none. */

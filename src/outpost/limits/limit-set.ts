@@ -25,6 +25,8 @@ export interface LimitRow {
   readonly firstAct: string;
   readonly timeToActH: number | null;
   readonly requiredFor: readonly string[];
+  /** Of what a result is needed before release; one that is there is judged in any water. */
+  readonly neededOf: 'every store' | 'product';
   readonly degassed: boolean;
   readonly noneIfBelow: number | null;
   readonly duplicatesWithinShare: number | null;

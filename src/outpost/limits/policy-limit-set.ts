@@ -47,6 +47,7 @@ function rowOf(limit: Limit): LimitRow {
     firstAct: limit.firstAct ?? '',
     timeToActH: limit.timeToActH ?? null,
     requiredFor: USES,
+    neededOf: limit.neededOf,
     degassed: false,
     noneIfBelow: null,
     duplicatesWithinShare: null,

@@ -64,6 +64,7 @@ function resolvedRow(row: LimitSetFile['rows'][number], { set, source, act }: Na
     firstAct: act.firstAct,
     timeToActH: act.timeToActH,
     requiredFor: row.requiredFor ?? set.uses,
+    neededOf: row.neededOf,
     noneIfBelow: row.noneIfBelow ?? null,
     duplicatesWithinShare: row.duplicatesWithinShare ?? null,
     note: row.note ?? '',

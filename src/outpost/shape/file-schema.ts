@@ -7,6 +7,7 @@ import { evaporationSchema, normFlowSchema, normsSchema } from './norms.ts';
 import { officeSchema, SECOND_PERSON_ACTS, visitSchema } from './people-and-visits.ts';
 import { biocideSchema, gradeSchema, outpostSectionSchema, placeSchema } from './place-and-grades.ts';
 import { limitSchema, policySchema, treatmentSchema } from './policy.ts';
+import { samplingPointSchema } from './sampling-points.ts';
 import { portSchema, storeSchema } from './stores-and-ports.ts';
 import { unitSchema } from './units.ts';
 import {
@@ -35,6 +36,7 @@ function makeFileSchema() {
     ports: z.array(portSchema(a)).default([]),
     instruments: z.array(instrumentSchema(a)).default([]),
     units: z.array(unitSchema(a)).default([]),
+    samplingPoints: z.array(samplingPointSchema(a)).default([]),
     norms: normsSchema(a),
     normFlows: z.array(normFlowSchema(a)).default([]),
     evaporation: evaporationSchema(a).exactOptional(),

@@ -17,6 +17,8 @@ export function limitSchema(a: Atoms) {
     /** Where the figure comes from; one from memory stays off until the outpost types its own. */
     basis: z.enum(['outpost policy', 'standard', 'maker', 'memory']),
     basisNote: a.maybe.words,
+    /** Of what a result is needed before release; one that is there is judged in any water. */
+    neededOf: z.enum(['every store', 'product']).default('every store'),
     cause: a.maybe.words,
     consequence: a.maybe.words,
     firstAct: a.maybe.words,

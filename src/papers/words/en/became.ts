@@ -30,4 +30,6 @@ const fits: ReadonlyMap<string, string> = new Map([
   ['hold', 'on HOLD'],
   ['conditional', 'CONDITIONAL'],
   ['not released', 'NOT RELEASED'],
+  ['release over', 'NOT RELEASED'],
+  ['no limit set', 'NOT RELEASED'],
 ]);

@@ -21,6 +21,8 @@ const ruleReasons: ReadonlyMap<string, string> = new Map([
   ['biocides-meet', 'two biocides that must not meet came together in it'],
   ['grade-may-not-flow', 'water of another grade came into it that may not'],
   ['grade-went-up', 'its grade was raised'],
+  ['result-fails', 'a result of this water fails'],
+  ['limits-chosen', 'a result of this water fails a limit that was chosen'],
 ]);
 
 export function saidHoldReason(reason: string): string {
@@ -75,6 +77,10 @@ function notFree(why: string, { grade, hold, content }: StoreUse): string {
       return 'Do not drink. It is waste.';
     case 'not released':
       return 'Do not drink yet. NOT RELEASED: it waits for a sample that passes and a release.';
+    case 'release over':
+      return 'Do not drink yet. Its release is over: it waits for a new sample that passes and a release.';
+    case 'no limit set':
+      return 'Do not drink yet. No limit set: hold. The outpost requires a limit whose figure nobody has typed.';
     case 'empty':
       return nothingUsable;
     case 'grade unknown':

@@ -7,6 +7,43 @@ import { bareMassOf, entryNo, entryOf, keptBecause, massOf, say, storeOf, timeOf
 import { saidHoldReason } from '../store-answer.ts';
 
 const look = (store: string): string => `waterwright store show ${word(store)}`;
+/** `silver: below` in words. */
+function saidLack(reason: string): string {
+  const [parameter = '', code] = reason.split(': ');
+  if (code === undefined) return lacks.get(parameter) ?? parameter;
+  return `${parameter} ${lacks.get(code) ?? code}`;
+}
+
+const lacks: ReadonlyMap<string, string> = new Map([
+  ['above', 'above its limit'],
+  ['below', 'below its limit'],
+  ['censored-across-limit', 'so coarsely read that nobody can say'],
+  ['unit-or-basis', 'in a unit or on a basis that cannot be compared'],
+  ['no-figure', 'without a figure'],
+  ['future', 'of a sample that is not drawn yet'],
+  ['contradictory', 'contradicts itself'],
+  ['row-off', 'has no limit set'],
+  ['nothing-required', 'the outpost requires no limit for it'],
+  ['missing', 'was not measured'],
+  ['unverified', 'is not verified'],
+  ['expired', 'is too old'],
+  ['older-water', 'is of water from before it was filled or dosed'],
+  ['not-degassed', 'was read with gas in the water'],
+]);
+
+function treatmentWhy(data: Parameters<typeof textOf>[0]): string {
+  switch (textOf(data, 'why')) {
+    case 'no such recipe':
+      return 'the outpost file has no such recipe';
+    case 'not allowed':
+      return 'the outpost file does not allow it';
+    case 'other grade':
+      return 'that recipe makes another grade';
+    default:
+      return `the store has held ${listed(listOf(data, 'neverHeld'))} water, or one of them`;
+  }
+}
+
 const acts: ReadonlyMap<string, string> = new Map([
   ['relabel', 'The relabelling'],
   ['waiver', 'The waiver'],
@@ -108,6 +145,57 @@ export const qualityWords = {
       `Take a sample of ${listed(stores)} and enter it: waterwright log sample. When it has passed: waterwright log release.`,
     );
   },
+  'release-unproven': (data) => {
+    const stores = listed(listOf(data, 'stores'));
+    return say(
+      `${entryOf(data)} releases ${stores}, and no results prove it: ${listed(listOf(data, 'reasons').map(saidLack))}. It stays as it was.`,
+      'results of this water that meet every limit which the outpost requires',
+      listed(listOf(data, 'reasons').map(saidLack)),
+      `Take a sample, enter its result, and release ${stores} then: ${look(listOf(data, 'stores')[0] ?? 'STORE')}.`,
+    );
+  },
+  'release-over': (data, where, context) =>
+    say(
+      `The release of ${storeOf(where)} by ${textOf(data, 'by')} was over at ${timeOf(data, 'untilMs', context)}. Its water is counted on no more.`,
+      'a release that has not run out',
+      `until ${timeOf(data, 'untilMs', context)}`,
+      `Take a new sample of ${storeOf(where)}, and release it when the result is back.`,
+    ),
+  'treatment-not-allowed': (data, where) =>
+    say(
+      `${entryOf(data)} treats ${storeOf(where)} by ${textOf(data, 'recipe')}: ${treatmentWhy(data)}. The water waits.`,
+      'a recipe of the outpost file that is allowed for this water',
+      textOf(data, 'recipe'),
+      `Ask the medic, and leave ${storeOf(where)} on hold: ${look(storeOf(where))}.`,
+    ),
+  'hold-unknown': (data) =>
+    say(
+      `${entryOf(data)} names the hold ${textOf(data, 'hold')}, and no store is on it.`,
+      'a hold that is open',
+      textOf(data, 'hold'),
+      'The open holds: waterwright hold list.',
+    ),
+  'result-unanswered': (data) =>
+    say(
+      `The result of ${textOf(data, 'sample')} fails (${listed(listOf(data, 'parameters'))}), and nobody has said what is to be held. Other stores may have the same water.`,
+      'a hold on all that its water touched',
+      `no hold for ${textOf(data, 'sample')}`,
+      `See what it touched and hold it: waterwright hold add --sample ${word(textOf(data, 'sample'))}.`,
+    ),
+  'limit-off': (data) =>
+    say(
+      `No limit set for ${listed(listOf(data, 'parameters'))}: hold. The outpost requires ${counted(listOf(data, 'rows').length, 'row')} whose figure nobody has typed, and no water of that use is counted on.`,
+      'a figure for every row that the outpost requires',
+      listed(listOf(data, 'rows')),
+      'Type each figure from your own copy of the rule, or choose other limits: waterwright quality limits.',
+    ),
+  'parked-over': (data, _where, context) =>
+    say(
+      `The hold ${textOf(data, 'hold')} was parked with ${textOf(data, 'owner')} until ${timeOf(data, 'untilMs', context)}; that is over, and it is still held.`,
+      'a decision by that date',
+      'none yet',
+      `Decide, or park it anew: waterwright hold show ${word(textOf(data, 'hold'))}.`,
+    ),
   'alone-for-two': (data) => {
     const act = acts.get(textOf(data, 'act')) ?? `The act "${textOf(data, 'act')}"`;
     return say(

@@ -21,7 +21,7 @@ export function sample(body: Body<'sample'>, context: EntryContext): string {
   const volume = volumeMg === undefined ? '' : `${saidBareMass(volumeMg, context)} `;
   const where = drawnFrom === undefined ? '' : `drawn from ${drawnFrom}`;
   return joined(
-    `sample ${body.sample}: ${volume}of ${body.store}`,
+    `sample ${body.sample}: ${volume}of ${body.store ?? body.point ?? 'no place that is named'}`,
     where,
     tests.length > 0 && `for ${listed(tests)}`,
   );
@@ -36,6 +36,30 @@ export function result(body: Body<'result'>): string {
     `result of ${body.sample}${isNamed ? '' : `, ${where}`}${said === '' ? '' : `: ${said}`}`,
     body.verdict !== undefined && `read as "${body.verdict}"`,
   );
+}
+
+export function resultSetAside({ sample, parameter, reason }: Body<'result-set-aside'>): string {
+  return `result of ${sample} set aside${parameter === undefined ? '' : `, ${parameter}`}: ${reason}`;
+}
+
+export function parked({ hold: name, owner, untilDay, reason }: Body<'parked'>): string {
+  return joined(`hold ${name} parked with ${owner} until Day ${untilDay}`, reason);
+}
+
+export function limitsChosen({ sets, exposureDays, reason }: Body<'limits-chosen'>): string {
+  const long = exposureDays < LONG_DAYS ? `for ${exposureDays} d of drinking` : '';
+  return joined(`limits chosen: ${listed(sets.map(({ name }) => name))}`, long, `because ${reason}`);
+}
+
+/** Longer than this nobody means a number of days. */
+const LONG_DAYS = 1e6;
+
+export function limitTyped(body: Body<'limit-typed'>): string {
+  const { atLeast, atMost, unit, basis } = body;
+  const least = atLeast === undefined ? '' : `at least ${saidValue(atLeast, unit)}`;
+  const most = atMost === undefined ? '' : `at most ${saidValue(atMost, unit)}`;
+  const figures = joined(least, most);
+  return joined(`limit ${body.row} of ${body.set}: ${figures} ${basis}`, `from ${body.copy}`);
 }
 
 export function hold(body: Body<'hold'>): string {
