@@ -10,15 +10,6 @@ import { flowsThrough } from './flows-through.ts';
 import type { KnownResult } from './known-results.ts';
 import { rowsOfGrade } from './limits-in-force.ts';
 
-/** A result that fails; it waits until a hold, a release, a waiver, a downgrade or a word of the medic answers it. */
-export interface BadResult {
-  readonly entry: string;
-  readonly sample: string;
-  readonly stores: readonly string[];
-  readonly parameters: readonly string[];
-  readonly atMs: number;
-}
-
 /** So often a buffer is filled anew until the water of a sample is gone: e⁻⁵, less than 1 % of it, is left. Ours, no source. */
 const TIMES_FILLED = 5;
 
