@@ -77,7 +77,7 @@ describe('models that are wrong on purpose are caught', () => {
       }),
       { numRuns: 150, seed: SEED },
     );
-  });
+  }, 120_000);
 
   /** What a movement takes and what it gives, rounded to grams each for itself. */
   const roundsEachLeg: MakeModel = (world, entries) => {
