@@ -1,6 +1,7 @@
 // What filled a store, as of an instant: where the water came from, by which hoses, on which days.
-import { endAt } from '../trace/suspicion.ts';
+
 import { placeOfStore, type Step, type WaterHistory } from '../trace/step.ts';
+import { endAt } from '../trace/suspicion.ts';
 
 export interface Filling {
   /** Stores that gave it. */

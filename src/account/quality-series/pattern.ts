@@ -45,7 +45,6 @@ export interface SharedGroup {
 export type ChanceStep = 1 | 10 | 20 | 100 | 1000;
 
 export interface Pattern {
-  readonly windowDays: number;
   readonly stores: readonly StoreInPattern[];
   readonly now: Count;
   /** Of stores with results before the window; null where there were none. */
@@ -78,7 +77,6 @@ export function patternOf(points: readonly MeasuredPoint[], asked: PatternAsked)
   const now = countOf(stores);
   const { sharedByAll, groups } = groupsOf(stores, asked.traitsOf);
   return {
-    windowDays: WINDOW_DAYS,
     stores,
     now,
     before: compared(now, countOf(earlier)),

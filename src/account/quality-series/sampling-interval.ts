@@ -19,7 +19,8 @@ export function samplingInterval(
   of: { readonly parameter: string; readonly point: string },
 ): SamplingInterval | null {
   const lines = service.filter(
-    ({ measures }) => measures?.parameter === of.parameter && measures.points.includes(of.point),
+    ({ measures }) =>
+      measures?.parameters.includes(of.parameter) === true && measures.points.includes(of.point),
   );
   const usual = lines.find(({ whenAboveMgPerL }) => whenAboveMgPerL === undefined);
   if (usual === undefined) return null;

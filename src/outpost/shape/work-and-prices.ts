@@ -32,7 +32,9 @@ export function serviceSchema(a: Atoms) {
     whenAboveMgPerL: a.maybe.positive,
     insteadOf: a.maybe.id,
     /** What is measured then, and at which of the sampling points: results that come later than this leave a gap. */
-    measures: z.strictObject({ parameter: a.id, points: z.array(a.id).min(1) }).exactOptional(),
+    measures: z
+      .strictObject({ parameters: z.array(a.id).min(1), points: z.array(a.id).min(1) })
+      .exactOptional(),
   });
 }
 
