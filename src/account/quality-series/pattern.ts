@@ -86,7 +86,7 @@ export function patternOf(points: readonly MeasuredPoint[], asked: PatternAsked)
 }
 
 function compared(now: Count, count: Count): Pattern['before'] {
-  return count.of === 0 ? null : { count, chance: chanceOf(now, count) };
+  return count.of === 0 ? null : { count, chance: chanceStepOf(now, count) };
 }
 
 function worstOfEach(points: readonly MeasuredPoint[], rows: readonly LimitRow[]): readonly StoreInPattern[] {
@@ -114,7 +114,7 @@ function countOf(stores: readonly StoreInPattern[]): Count {
 }
 
 /** Fisher's exact test, one-sided: as many or more among these, if all were alike. */
-function chanceOf(these: Count, others: Count): ChanceStep {
+export function chanceStepOf(these: Count, others: Count): ChanceStep {
   const total = these.of + others.of;
   const marked = these.beyond + others.beyond;
   const tail = atLeastDrawn({ total, marked, drawn: these.of }, these.beyond);
@@ -141,7 +141,7 @@ function groupsOf(
     const [inside, outside] = [countOf(members), countOf(rest)];
     if (inside.beyond === 0 || inside.of < 2 || outside.of === 0) return [];
     const names = members.map(({ store }) => store);
-    return [{ traits, stores: names, inside, outside, chance: chanceOf(inside, outside) }];
+    return [{ traits, stores: names, inside, outside, chance: chanceStepOf(inside, outside) }];
   });
   return { sharedByAll: all.filter(isAll).flatMap(({ traits }) => traits), groups: ranked(groups) };
 }

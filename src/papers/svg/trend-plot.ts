@@ -8,8 +8,11 @@ import { type EndLabel, LABEL_LINE, spread } from './trend-labels.ts';
 import { gapBars, pointMarks, seriesLine, uprights } from './trend-marks.ts';
 
 const WIDTH = 880;
-const HEIGHT = 480;
+const HEIGHT = 500;
 const FONT = 'font-family="Noto Sans, DejaVu Sans, Arial, sans-serif"';
+
+/** Letters of the legend are about so wide. */
+const LETTER = 7.2;
 
 /** A level line with its dashes and what stands at its end. */
 interface Level {
@@ -96,41 +99,41 @@ function levelsOf(trend: Trend): readonly Level[] {
 
 /** Only of what is in the picture. */
 function legend(trend: Trend): readonly string[] {
-  const y = HEIGHT - 22;
   const line = { stroke: INK, 'stroke-width': '1.6' };
   const has = (censored: string) => trend.points.some(({ told }) => told.censored === censored);
-  const triangle = (x: number, side: number) =>
+  const triangle = (x: number, y: number, side: number) =>
     element('polygon', {
       points: `${x},${y - 5 - side * 5} ${x + 12},${y - 5 - side * 5} ${x + 6},${y - 5 + side * 5}`,
       fill: '#ffffff',
       ...line,
     });
-  const items: readonly (readonly [boolean, (x: number) => string, string])[] = [
+  const items: readonly (readonly [boolean, (x: number, y: number) => string, string])[] = [
     [
       has('no'),
-      (x) => element('circle', { cx: x + 6, cy: y - 5, r: 4.5, fill: INK, ...line }),
+      (x, y) => element('circle', { cx: x + 6, cy: y - 5, r: 4.5, fill: INK, ...line }),
       words.ofResult,
     ],
-    [has('below'), (x) => triangle(x, 1), words.ofBelow],
-    [has('above'), (x) => triangle(x, -1), words.ofAbove],
+    [has('below'), (x, y) => triangle(x, y, 1), words.ofBelow],
+    [has('above'), (x, y) => triangle(x, y, -1), words.ofAbove],
     [
       trend.points.some(({ duplicate }) => duplicate),
-      (x) => element('circle', { cx: x + 6, cy: y - 5, r: 3, fill: '#ffffff', ...line }),
+      (x, y) => element('circle', { cx: x + 6, cy: y - 5, r: 3, fill: '#ffffff', ...line }),
       words.ofDuplicate,
     ],
     [
       trend.chart.limits?.high !== undefined && hasBroken(trend),
-      (x) => element('circle', { cx: x + 6, cy: y - 5, r: 8, fill: 'none', ...line }),
+      (x, y) => element('circle', { cx: x + 6, cy: y - 5, r: 8, fill: 'none', ...line }),
       words.ofBroken,
     ],
   ];
-  let x: number = FIELD.left;
+  let [x, row]: [number, number] = [FIELD.left, 0];
   return items.flatMap(([isThere, mark, text]) => {
     if (!isThere) return [];
-    const at = x;
-    // Letters of this size are about 7.2 pixels wide.
-    x += 22 + text.length * 7.2 + 22;
-    return [mark(at), textElement(text, { x: at + 20, y, 'font-size': 14 })];
+    const wide = 20 + text.length * LETTER;
+    if (x + wide > WIDTH) [x, row] = [FIELD.left, row + 1];
+    const [at, y] = [x, HEIGHT - 42 + row * 24];
+    x += wide + 24;
+    return [mark(at, y), textElement(text, { x: at + 20, y, 'font-size': 14 })];
   });
 }
 

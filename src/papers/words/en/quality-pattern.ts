@@ -40,7 +40,9 @@ export function patternInWords({ pattern, patternDays, unit, place }: Trend): re
     ...(unclear.length === 0 ? [] : [`On neither side for sure: ${listed(unclear)}.`]),
     ...(before === null
       ? ['No store was measured before that: nothing to compare with.']
-      : [`Before that: ${before.count.beyond} of ${counted(before.count.of, 'store')}. ${saidChance(before.chance)}`]),
+      : [
+          `Before that: ${before.count.beyond} of ${counted(before.count.of, 'store')}. ${saidChance(before.chance)}`,
+        ]),
   ];
 }
 
@@ -74,20 +76,20 @@ export function saidChance(step: ChanceStep): string {
     : `Chance alone brings as much in fewer than 1 of ${step} such looks.`;
 }
 
-const traitWords: Readonly<Record<Trait['kind'], (names: string) => string>> = {
-  from: (names) => `came from ${names}`,
-  by: (names) => `came by ${names}`,
+const traitWords: Readonly<Record<Exclude<Trait['kind'], 'from' | 'by'>, (names: string) => string>> = {
   'filled on': (names) => `were filled on ${names}`,
   'brought by': (names) => `were brought by ${names}`,
   'stands in': (names) => `stand in ${names}`,
 };
 
-/** `came from FA, came by H-1 and stand in store rack`. */
+/** `came from FA by H-1 and stand in store rack`. */
 export function saidTraits(traits: readonly Trait[]): string {
-  const kinds = [...new Set(traits.map(({ kind }) => kind))];
-  return listed(
-    kinds.map((kind) =>
-      traitWords[kind](listed(traits.filter((trait) => trait.kind === kind).map(({ name }) => name))),
-    ),
+  const named = (kind: Trait['kind']) =>
+    listed(traits.filter((trait) => trait.kind === kind).map(({ name }) => name));
+  const [from, by] = [named('from'), named('by')];
+  const way = `${from === '' ? '' : ` from ${from}`}${by === '' ? '' : ` by ${by}`}`;
+  const others = (['filled on', 'brought by', 'stands in'] as const).flatMap((kind) =>
+    named(kind) === '' ? [] : [traitWords[kind](named(kind))],
   );
+  return listed([...(way === '' ? [] : [`came${way}`]), ...others]);
 }

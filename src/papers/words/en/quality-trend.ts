@@ -117,10 +117,15 @@ function saidRule({ rule, side, ids }: TrendSignal): string {
   return rule === 'on one side' ? `${ids.length} on the ${side} side` : `${ids.length} ${rule}`;
 }
 
-/** One more place than the finest figure that somebody told. */
-export function placeOfTrend({ points }: Pick<Trend, 'points'>): number {
-  const decimals = points.map(({ told }) => `${told.value}`.split('.')[1]?.length ?? 0);
-  return -Math.max(0, ...decimals) - 1;
+/** Three digits of the largest figure there is: more would say nothing, and fewer would hide a limit behind a result. */
+export function placeOfTrend({ points, chart }: Pick<Trend, 'points' | 'chart'>): number {
+  const values = points.map(({ figure }) => figure.value);
+  let top = Math.max(chart.limits?.high.value ?? 0, ...values);
+  if (!(top > 0)) return -1;
+  let place = -2;
+  for (; top >= 10; top /= 10) place += 1;
+  for (; top < 1; top *= 10) place -= 1;
+  return place;
 }
 
 export function reckoned(value: number, trend: Trend): string {
@@ -270,7 +275,7 @@ export function gapsInWords({ gaps, interval, place }: Trend): readonly string[]
 export function methodsInWords({ methodChanges }: Trend): readonly string[] {
   return methodChanges.map(
     ({ day, from, to }) =>
-      `Day${nbsp}${whole(day)}: ${from} before, ${to} from then on. Control limits are made of the later ones alone.`,
+      `Day${nbsp}${whole(day)}: before ${from}; from then on ${to}. Control limits are made of the later ones alone.`,
   );
 }
 

@@ -42,7 +42,7 @@ export function plotSubtitle(trend: Trend): string {
 
 /** What the picture shows, for those who do not see it. */
 export function plotDescription(trend: Trend): string {
-  return [headInWords(trend), ...limitsInWords(trend), ...chartInWords(trend)].join(' ');
+  return [headInWords(trend), 'Limit:', ...limitsInWords(trend), ...chartInWords(trend)].join(' ');
 }
 
 export function limitLabel({ side, value, row }: TrendLimit, unit: string): readonly string[] {
