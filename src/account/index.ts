@@ -32,6 +32,31 @@ export type { ChosenSet, LimitsInForce } from './quality/limits-in-force.ts';
 export { rowsOfGrade } from './quality/limits-in-force.ts';
 export { verdictOfStore } from './quality/release.ts';
 export { behindPoint } from './quality/speaks-of.ts';
+export { type AgainstLimits, againstLimits } from './quality-series/against-limits.ts';
+export {
+  type Chart,
+  type ChartSignal,
+  chartOf,
+  FULL_RESULTS,
+  LEAST_RESULTS,
+  type NoLimits,
+} from './quality-series/chart.ts';
+export { type Filling, fillingOf } from './quality-series/filling.ts';
+export { type MeasuredOutcome, measuredOf } from './quality-series/measured.ts';
+export type { Measured, MeasuredPoint, SeriesPlace, WaterMark } from './quality-series/measured-point.ts';
+export {
+  type ChanceStep,
+  type Count,
+  type Pattern,
+  patternOf,
+  type SharedGroup,
+  type StoreFound,
+  type StoreInPattern,
+  type Trait,
+  WINDOW_DAYS,
+} from './quality-series/pattern.ts';
+export { type SamplingInterval, samplingInterval } from './quality-series/sampling-interval.ts';
+export { type QualitySeries, type SeriesPoint, seriesOf } from './quality-series/series.ts';
 export type { ReadingAhead, WayOfReading } from './reading-ahead.ts';
 export { Account, type OpenOutcome } from './reckon.ts';
 export { biocidesIn, gradeAfter, isWaste, type RuleBreak, ruleBreaks, type Side } from './rules.ts';

@@ -4,12 +4,16 @@ import {
   type Condensate,
   condensateOf,
   type Fold,
+  historyOf,
+  type Measured,
+  measuredOf,
   type OutpostReader,
   type Position,
   positionOf,
   type SnapshotPlace,
   type StoreStory,
   storyOf,
+  type WaterHistory,
 } from '../account/index.ts';
 import type { AnyDraft, AnyEntry, BookInfo, BookPort, Hash, SecondPerson, View } from '../book/index.ts';
 import { entryId, keepDrafts, plainHash } from '../book/index.ts';
@@ -95,6 +99,18 @@ export class Desk {
     return told.missing === undefined
       ? notBegun(told.findings)
       : no('wrong use', deskFinding('no-condensate-expectation', { missing: told.missing }));
+  }
+
+  /** All that was measured of the water in a view: a pass over the whole book. */
+  async measured(view: View = {}): Promise<Answer<Measured>> {
+    const told = await measuredOf(this.port, { view, ...this.#opening });
+    return told.ok ? yes(told.measured) : notBegun(told.findings);
+  }
+
+  /** Every step of the water in a view: a pass over the whole book. */
+  async waterHistory(view: View = {}): Promise<Answer<WaterHistory>> {
+    const told = await historyOf(this.port, { view, ...this.#opening });
+    return told.ok ? yes(told.history) : notBegun(told.findings);
   }
 
   /** Keeps drafts and moves the account on. */

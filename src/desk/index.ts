@@ -33,6 +33,8 @@ export { log } from './log/log.ts';
 export type { LogRequest, RequestWith } from './log/request.ts';
 export { type BookNames, bookNames } from './names.ts';
 export { openFindings } from './open-findings.ts';
+export { qualityTrend } from './quality/trend.ts';
+export type { TrendQuery } from './quality/trend-names.ts';
 export { quirks } from './quirks.ts';
 export { reckonOver } from './reckon/ask.ts';
 export { reckonForms } from './reckon/forms.ts';

@@ -1,5 +1,6 @@
 // The door of the papers: what other rooms may use.
 export { gaugingTable } from './csv/gauging-table.ts';
+export { trendTable } from './csv/trend-table.ts';
 export type { BegunSheet, CheckedSheet, CopiedSheet, ImportedSheet } from './sheets/acts.ts';
 export { type Band, bandWithin } from './sheets/band.ts';
 export type { BookLine, BookSheet, KeptSheet } from './sheets/book.ts';
@@ -31,6 +32,19 @@ export type {
   TableSheet,
   TakenSheet,
 } from './sheets/inbox.ts';
+export type {
+  Trend,
+  TrendChart,
+  TrendLimit,
+  TrendMark,
+  TrendParameter,
+  TrendPattern,
+  TrendPlace,
+  TrendPoint,
+  TrendSheet,
+  TrendSignal,
+  TrendTold,
+} from './sheets/quality-trend.ts';
 export type { Quirk, QuirkFacts, QuirkKind, QuirksSheet } from './sheets/quirks.ts';
 export type {
   ReckonCaution,
@@ -57,6 +71,7 @@ export type { BeforeAndAfter, CoverAtRateFigure, ReadingWay, ReadingWorth } from
 export { plotFileName } from './svg/file-name.ts';
 export { gaugingPlot } from './svg/gauging-plot.ts';
 export { plotRange } from './svg/plot-range.ts';
+export { trendPlot } from './svg/trend-plot.ts';
 export {
   begunText,
   checkedText,
@@ -79,6 +94,7 @@ export { droppedText, inboxLineText, inboxText, tableText, takenText } from './t
 export { keptText } from './text/kept.ts';
 export type { TextOptions, TextStyle } from './text/options.ts';
 export { painted } from './text/paint.ts';
+export { qualityTrendText } from './text/quality-trend.ts';
 export { quirksText } from './text/quirks.ts';
 export { givenBy, inputName, inputText, reckonText, resultText, shareText } from './text/reckon.ts';
 export { reportsText } from './text/reports.ts';
@@ -93,6 +109,7 @@ export { type Need, needsOf } from './text/today-needs.ts';
 export { todayShortText } from './text/today-short.ts';
 export { sortStores } from './text/today-stores.ts';
 export { sumFigures } from './text/today-sum.ts';
+export { type TrendPaper, trendPaper } from './text/trend-paper.ts';
 export { worthDoing, worthText } from './text/worth.ts';
 export { wrap } from './text/wrap.ts';
 export type { CliFindingCode } from './words/cli-codes.ts';

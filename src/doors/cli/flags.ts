@@ -125,6 +125,7 @@ const OWN_FLAGS: readonly Flag[] = [
   },
   { name: 'places', value: 'PLACES', what: 'only these, commas between; parts is one of them' },
   { name: 'say', what: 'the page in words to be read aloud, 400 characters at the most' },
+  { name: 'point', value: 'POINT', what: 'a sampling point' },
   { name: 'since', value: 'SITE:N', many: true, what: 'only what comes after entry N of SITE' },
 ];
 

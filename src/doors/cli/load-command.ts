@@ -33,6 +33,7 @@ const ofWord: Readonly<Record<string, () => Promise<Loaded>>> = {
   'count add': () => import('./commands/count.ts'),
   'count show': () => import('./commands/count.ts'),
   'count finish': () => import('./commands/count.ts'),
+  'quality trend': () => import('./commands/quality.ts'),
   'report list': () => import('./commands/report.ts'),
   'report show': () => import('./commands/report.ts'),
   'book outpost': () => import('./commands/book-outpost.ts'),

@@ -104,4 +104,6 @@ export type DeskFindingCode =
    */
   | 'reckon-refused'
   /** The outpost file does not tell what an expectation of condensate is made of. data: missing */
-  | 'no-condensate-expectation';
+  | 'no-condensate-expectation'
+  /** A trend is of one store, one sampling point or one grade. data: first, second */
+  | 'trend-places-clash';

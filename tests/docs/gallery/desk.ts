@@ -6,6 +6,7 @@ import {
   finishCount,
   importLines,
   log,
+  qualityTrend,
   reckon,
   startBook,
   today,
@@ -346,6 +347,20 @@ async function askCondensate(lacking: string, text: string) {
   );
 }
 
+/** Asked for a trend of a store and a sampling point at once. */
+async function askTrend() {
+  const desk = await deskOver(emptyBook('holm'));
+  const begun = await startBook(desk, NOW, { name: 'holm.yaml', text: HOLM });
+  if (!begun.ok) throw new Error(JSON.stringify(begun.findings));
+  const query = { parameter: 'silver', store: 'T1', point: 'tap' };
+  const answer = await qualityTrend(desk, query, { kind: 'now' }, NOW);
+  return failed('trend-places-clash', ['GET /api/quality/trend?parameter=silver&store=T1&point=tap'], answer);
+}
+
+const trends = {
+  'trend-places-clash': sample('A trend was asked for at two places at once.', askTrend),
+} satisfies Partial<Samples<DeskFindingCode>>;
+
 const condensate = {
   'no-condensate-expectation': sample(
     'An expectation of condensate was asked for where the outpost file does not tell what it is made of.',
@@ -365,4 +380,5 @@ export const deskSamples: Samples<DeskFindingCode> = {
   ...counts,
   ...reckonings,
   ...condensate,
+  ...trends,
 };

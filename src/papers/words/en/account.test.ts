@@ -325,6 +325,7 @@ const desk: Readonly<Record<DeskFindingCode, readonly FindingData[]>> = {
     },
     { rule: 'remainder', from: 'FA', to: 'C-16', massMg: litres(20.5), usableMg: litres(3), mgPerL: 997_800 },
   ],
+  'trend-places-clash': [{ first: 'store', second: 'point' }],
   'no-condensate-expectation': [{ missing: 'norm of vapour' }, { missing: 'counter of a condenser' }],
   'second-needed': [{ act: 'relabel' }, { act: 'waiver' }, { act: 'treatment' }],
   'second-is-first': [{ office: 'keeper' }],

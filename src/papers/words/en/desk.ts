@@ -154,6 +154,8 @@ function refusal(data: FindingData, context?: WordsContext): Sentences {
 const whereToLook: ReadonlyMap<string, string> = new Map([
   ['store', 'See what there is: waterwright store list.'],
   ['store or part', 'See the sheet: waterwright count show.'],
+  ['parameter', 'See what was measured: waterwright quality trend.'],
+  ['point', 'See what was measured, and where: waterwright quality trend.'],
   ['entry', 'See the entries with their numbers: waterwright book show.'],
 ]);
 
@@ -333,6 +335,13 @@ export const deskWords: Words<DeskFindingCode> = {
       listed(listOf(data, 'offices'), 'or'),
       `"${textOf(data, 'office')}"`,
       'Name one of these with --by OFFICE; offices stand in the outpost file.',
+    ),
+  'trend-places-clash': (data) =>
+    say(
+      `A trend is of one place: ${textOf(data, 'first')} and ${textOf(data, 'second')} name two.`,
+      'a store, a sampling point or a grade',
+      `a ${textOf(data, 'first')} and a ${textOf(data, 'second')}`,
+      'Leave one of the two out.',
     ),
   'no-condensate-expectation': (data) => {
     const isNorm = textOf(data, 'missing') === 'norm of vapour';
