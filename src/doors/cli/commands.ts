@@ -5,6 +5,7 @@ import { COUNT_COMMANDS } from './tables/count.ts';
 import { EVERYDAY_COMMANDS } from './tables/everyday.ts';
 import { INBOX_COMMANDS } from './tables/inbox.ts';
 import { LOG_COMMANDS } from './tables/log.ts';
+import { QUALITY_COMMANDS } from './tables/quality.ts';
 import { RECKON_COMMANDS } from './tables/reckon.ts';
 import { REPORT_COMMANDS } from './tables/report.ts';
 
@@ -14,6 +15,7 @@ export const COMMANDS: readonly Command[] = [
   ...COUNT_COMMANDS,
   ...BOOK_COMMANDS,
   ...INBOX_COMMANDS,
+  ...QUALITY_COMMANDS,
   ...RECKON_COMMANDS,
   ...REPORT_COMMANDS,
 ];
