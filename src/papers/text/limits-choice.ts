@@ -65,7 +65,7 @@ function effectLines(effect: LimitsEffect, kept: boolean, options: TextOptions):
     ...(clashes.length === 0 ? [] : ['']),
     ...holdLines(effect, kept, options),
     ...(ends.length === 0 ? [] : prose(labels.ends(ends, kept), options)),
-    ...grades.flatMap((grade) => gradeLines(grade, options)),
+    ...grades.flatMap((grade) => gradeLines(grade, doseFails(grade, clashes), options)),
     ...(gone.length === 0 ? [] : prose(kept ? labels.isNoMore(gone) : labels.noMore(gone), options)),
   ];
 }
@@ -77,9 +77,12 @@ function clashLines({ kind, text }: LimitClash, options: TextOptions): string[] 
   return hanging(head, signed(text, options.style), { width: proseWidth(options), indent: INDENT });
 }
 
-function holdLines({ holds, held }: LimitsEffect, kept: boolean, options: TextOptions): string[] {
+const isOff = (grades: LimitsEffect['grades']) => grades.some(({ off }) => off.length > 0);
+
+function holdLines({ holds, held, grades }: LimitsEffect, kept: boolean, options: TextOptions): string[] {
   const fresh = holds.filter(({ already }) => !already).length;
-  if (holds.length === 0) return prose(labels.none(kept), options);
+  // Where no water is counted on at all, that is said below.
+  if (holds.length === 0) return isOff(grades) ? [] : prose(labels.none(kept), options);
   return [
     ...prose(labels.holds(fresh, said(amountOf(held, options), options), kept), options),
     ...table(holdColumns(options), holds, { ...options, width: proseWidth(options) - 2 }).lines.map(
@@ -113,7 +116,17 @@ function holdColumns(options: TextOptions): readonly Column<LimitHold>[] {
 
 type Grade = LimitsEffect['grades'][number];
 
-function gradeLines({ grade, freeBefore, freeAfter, ...rest }: Grade, options: TextOptions): string[] {
+/** Biocides by which water of the grade fails although it is dosed right. */
+function doseFails({ grade }: Grade, clashes: readonly LimitClash[]): readonly string[] {
+  const sure = clashes.filter(({ kind }) => kind === 'dose-above' || kind === 'dose-below');
+  return [...new Set(sure.flatMap((clash) => (clash.grade === grade ? [clash.biocide] : [])))];
+}
+
+function gradeLines(
+  { grade, freeBefore, freeAfter, ...rest }: Grade,
+  fails: readonly string[],
+  options: TextOptions,
+): string[] {
   const [before, after] = [freeBefore, freeAfter].map((figure) => said(amountOf(figure, options), options));
   const { off, notMeasured } = rest;
   const cover = labels.cover(days(rest.coverBefore), days(rest.coverAfter));
@@ -136,6 +149,7 @@ function gradeLines({ grade, freeBefore, freeAfter, ...rest }: Grade, options: T
             parameters: notMeasured.parameters,
             stores: notMeasured.stores.length,
             volume: said(amountOf(notMeasured.volume, options), options),
+            fails: fails.filter((biocide) => notMeasured.parameters.includes(biocide)),
           }),
           options,
         )),

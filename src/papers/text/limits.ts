@@ -120,7 +120,7 @@ function rowColumns(required: ReadonlySet<string>): readonly Column<LimitLine>[]
 function offLines(rows: readonly LimitLine[], options: TextOptions): string[] {
   const off = rows.filter(({ limit }) => limit === null);
   if (off.length === 0) return [];
-  const said = [labels.offIs(off.length), `${off.map(labels.remembered).join('; ')}.`];
+  const said = [labels.offIs(off.length), labels.remembered(off)];
   return ['', ...hanging(labels.off, signed(said.join(' '), options.style), at(options, 5))];
 }
 

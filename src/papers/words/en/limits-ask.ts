@@ -25,7 +25,7 @@ export const limitAskWords = {
     const [was, is] = ['wasDays', 'isDays'].map((key) => saidDays(maybeNumber(data, key)));
     const sets = listed(listOf(data, 'sets'));
     return say(
-      `${sets} was chosen for water that is drunk for ${was}; which of its rows count for ${is} is not known here. Nothing was written.`,
+      `${sets}: chosen for water that is drunk for ${was}; which of the rows count for ${is} is not known here. Nothing was written.`,
       'one time of drinking for all that is in force',
       is ?? '',
       `Choose all sets anew in one command: waterwright quality limits choose SET SET --exposure DAYS --only.`,

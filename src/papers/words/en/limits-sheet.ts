@@ -5,6 +5,11 @@ import { word } from './say.ts';
 
 const space = '\u00A0';
 
+/** Begins large and ends with a point. */
+function sentence(text: string): string {
+  return `${text.slice(0, 1).toUpperCase()}${text.slice(1)}${/[.!?]$/.test(text) ? '' : '.'}`;
+}
+
 export const NO_LIMIT = 'no limit set: hold';
 
 /** `at most 3 mg/L as C`, `0.05 to 0.4 mg/L`. */
@@ -52,25 +57,31 @@ export const limitLabels = {
   byEntry: (ref: string, by: string, at: string, reason: string): string =>
     `These limits bear on release. Chosen by ${by} at ${at}, entry ${ref}: ${reason}`,
   exposure: (days: number): string => `The water is drunk for ${counted(days, 'day')}.`,
-  acts: 'WHEN A LIMIT IS NOT MET',
+  acts: 'CAUSE, CONSEQUENCE AND FIRST ACT',
   act: (line: Pick<LimitLine, 'cause' | 'consequence' | 'firstAct' | 'timeToActH'>): string => {
     const within = line.timeToActH === null ? '' : `, within ${saidValue(line.timeToActH, 'h')}`;
     const parts = [
-      line.cause === '' ? '' : `comes from: ${line.cause}.`,
-      line.consequence === '' ? '' : `Leads to: ${line.consequence}.`,
-      line.firstAct === '' ? '' : `First act: ${line.firstAct}${within}.`,
+      line.cause === '' ? '' : sentence(line.cause),
+      line.consequence === '' ? '' : sentence(line.consequence),
+      line.firstAct === '' ? '' : `First: ${line.firstAct}${within}.`,
     ].filter((part) => part !== '');
-    return parts.length === 0 ? 'nothing is written of cause, consequence and first act.' : parts.join(' ');
+    return parts.length === 0 ? 'Nothing is written of them.' : parts.join(' ');
   },
   sources: 'SOURCES',
   typed: ({ by, copy, at }: NonNullable<LimitLine['typed']>): string => `typed by ${by}, ${at}, from ${copy}`,
   off: 'OFF',
   offIs: (off: number): string =>
     `${counted(off, 'row')} without a figure: ${NO_LIMIT}. Where such a row is required, no water of that use is counted on.`,
-  remembered: (row: Pick<LimitLine, 'id' | 'remembered' | 'unit'>): string =>
-    row.remembered === null
-      ? row.id
-      : `${row.id} (from memory, judged by nobody: ${saidSides(row.remembered, row.unit)})`,
+  remembered: (rows: readonly Pick<LimitLine, 'id' | 'remembered' | 'unit'>[]): string => {
+    const known = rows.flatMap(({ id, remembered, unit }) =>
+      remembered === null ? [] : [`${id} ${saidSides(remembered, unit)}`],
+    );
+    const bare = rows.filter(({ remembered }) => remembered === null).map(({ id }) => id);
+    return [
+      ...(known.length === 0 ? [] : [`From memory, judged by nobody: ${known.join('; ')}.`]),
+      ...(bare.length === 0 ? [] : [`Without anything: ${listed(bare)}.`]),
+    ].join(' ');
+  },
   typeIt: (set: string): string =>
     `To switch one on, type it from your own copy: waterwright quality limits type ${set} ROW --at-most FIGURE --copy "title, edition, page".`,
   more: 'All sets: waterwright quality limits list. One set whole: waterwright quality limits show SET.',
@@ -105,12 +116,12 @@ export const choiceLabels = {
       : `; days of cover ${said(before)} -> ${said(after)} (19 of 20).`;
   },
   off: (grade: string, rows: readonly string[]): string =>
-    `${NO_LIMIT[0]?.toUpperCase()}${NO_LIMIT.slice(1)}. ${counted(rows.length, 'required row')} ${rows.length === 1 ? 'has' : 'have'} no figure (${listed(rows)}): no ${grade} water is counted on until each is typed from a copy, or left out with --rows.`,
+    `${sentence(NO_LIMIT)} ${counted(rows.length, 'required row')} ${rows.length === 1 ? 'has' : 'have'} no figure (${listed(rows)}): no ${grade} water is counted on until each is typed from a copy, or left out with --rows.`,
   notMeasured: (
     grade: string,
-    what: { parameters: readonly string[]; stores: number; volume: string },
+    what: { parameters: readonly string[]; stores: number; volume: string; fails: readonly string[] },
   ): string =>
-    `Not measured yet: ${listed(what.parameters)}, in ${counted(what.stores, 'store')} of free ${grade} water, ${what.volume}. It stays free on the release that it has; the next release asks for them.`,
+    `Not measured yet: ${listed(what.parameters)}, in ${counted(what.stores, 'store')} of free ${grade} water, ${what.volume}. It stays free on the release that it has; the next release asks for ${what.parameters.length === 1 ? 'it' : 'them'}.${what.fails.length === 0 ? '' : ` Dosed as it should be, it will fail by ${listed(what.fails)}.`}`,
   noMore: (rows: readonly string[]): string => `Would bear on release no more: ${listed(rows)}.`,
   isNoMore: (rows: readonly string[]): string => `Bears on release no more: ${listed(rows)}.`,
   clash: 'CANNOT BE MET',
