@@ -26,7 +26,7 @@ export {
   type RecordOfDoubts,
   type StockSum,
 } from './position.ts';
-export type { BadResult } from './quality/bad-news.ts';
+export type { BadResult } from './quality/bad-result.ts';
 export { LIMITS_HOLD, limitsHoldOf } from './quality/judge-anew.ts';
 export type { KnownResult, SampleTaken } from './quality/known-results.ts';
 export type { ChosenSet, LimitsInForce } from './quality/limits-in-force.ts';

@@ -137,7 +137,9 @@ function bodyOf(
   const faults = chosen.flatMap((one) => (one.rows.ok ? [] : one.rows.findings));
   if (faults.length > 0) return no('bad input', ...faults);
   const sets = chosen.flatMap(({ set, rows: found }) =>
-    found.ok && found.value.length > 0 ? [{ set: set.id, name: set.name, rows: found.value }] : [],
+    found.ok && (rows === undefined || found.value.length > 0)
+      ? [{ set: set.id, name: set.name, rows: found.value }]
+      : [],
   );
   const said = reason?.trim() ?? '';
   const body = { sets: [...beside, ...sets], exposureDays: days, reason: said === '' ? NOT_SAID : said };

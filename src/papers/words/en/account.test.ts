@@ -202,6 +202,20 @@ const account: Readonly<Record<AccountFindingCode, readonly FindingData[]>> = {
     { massMg: litres(280), u95Mg: litres(9), floorMg: litres(300), mgPerL: 997_800, stores: ['R1', 'R2'] },
   ],
   'waste-limit': [{ massMg: litres(197), u95Mg: litres(1), limitMg: litres(194), mgPerL: 997_800 }],
+  'release-unproven': [
+    { ...of, stores: ['C-05'], reasons: ['silver: below', 'plate count: missing', 'nothing-required'] },
+  ],
+  'release-over': [{ untilMs: 0, by: 'medic', release: 'own sample' }],
+  'treatment-not-allowed': [
+    { ...of, recipe: 'boil it', why: 'no such recipe', neverHeld: [] },
+    { ...of, recipe: 'technical to drinking', why: 'not allowed', neverHeld: [] },
+    { ...of, recipe: 'technical to drinking', why: 'other grade', neverHeld: [] },
+    { ...of, recipe: 'technical to drinking', why: 'has held', neverHeld: ['iodine', 'raw'] },
+  ],
+  'hold-unknown': [{ ...of, hold: 'Q-9' }],
+  'result-unanswered': [{ sample: 'SMP-03', stores: ['FA'], parameters: ['plate count', 'silver'] }],
+  'limit-off': [{ rows: ['silver at most'], parameters: ['silver'] }],
+  'parked-over': [{ hold: 'Q-1', owner: 'medic', untilMs: 0 }],
   'alone-for-two': [
     { ...of, act: 'relabel' },
     { ...of, act: 'waiver' },
@@ -228,6 +242,17 @@ const account: Readonly<Record<AccountFindingCode, readonly FindingData[]>> = {
 };
 
 const desk: Readonly<Record<DeskFindingCode, readonly FindingData[]>> = {
+  'limits-ask': [
+    {
+      ...{ what: ['limits of a nation'], stores: ['C-11', 'C-12'], heldL: 41, u95L: 1, off: ['pH range'] },
+      ...{ grades: ['drinking'], clashes: ['Correctly dosed water cannot meet it.'] },
+    },
+    { what: ['limits of a nation'], stores: [], heldL: 0, u95L: 0, off: [], grades: [], clashes: [] },
+  ],
+  'limit-exposure-differs': [
+    { sets: ['crewed exposure by duration'], wasDays: 180, isDays: 10 },
+    { sets: ['crewed exposure by duration'], wasDays: 180, isDays: null },
+  ],
   'reckon-unknown': [
     { what: 'transfr', nearest: ['transfer'], all: ['transfer', 'mix'] },
     { what: 'zzz', nearest: [], all: ['transfer', 'mix'] },

@@ -11,6 +11,8 @@ const both = (value: FindingData[string] | undefined): string => names(value).re
 
 /** Longer than this nobody means a number of days. */
 const LONG_DAYS = 1e6;
+const isSaid = (days: FindingData[string] | undefined): boolean =>
+  typeof days === 'number' && days < LONG_DAYS;
 const saidDays = (days: FindingData[string] | undefined): string => `${days} ${days === 1 ? 'day' : 'days'}`;
 
 export const limitWords: Words<LimitFindingCode> = {
@@ -59,7 +61,7 @@ export const limitWords: Words<LimitFindingCode> = {
       'Choose a set for this use, or add the use to the set.',
     ),
   'limit-exposure-uncovered': (data) => {
-    const drunk = Number(data['exposureDays']) < LONG_DAYS ? `${data['exposureDays']} days` : null;
+    const drunk = isSaid(data['exposureDays']) ? `${data['exposureDays']} days` : null;
     return say(
       `The row ${data['row']} holds for ${saidDays(data['coveredDays'])}; ${drunk === null ? 'nobody said for how long this water will be drunk' : `this water will be drunk for ${drunk}`}.`,
       drunk === null ? 'a time of drinking that the row is made for' : `a row for ${drunk} or longer`,
