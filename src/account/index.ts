@@ -27,9 +27,10 @@ export {
   type StockSum,
 } from './position.ts';
 export type { BadResult } from './quality/bad-result.ts';
+export { LIMITS_HOLD, limitsHoldOf } from './quality/judge-anew.ts';
 export type { KnownResult, SampleTaken } from './quality/known-results.ts';
 export type { ChosenSet, LimitsInForce } from './quality/limits-in-force.ts';
-export { rowsOfGrade } from './quality/limits-in-force.ts';
+export { policyInForce, rowsOfGrade, typedRow } from './quality/limits-in-force.ts';
 export { verdictOfStore } from './quality/release.ts';
 export { behindPoint } from './quality/speaks-of.ts';
 export { type AgainstLimits, againstLimits } from './quality-series/against-limits.ts';

@@ -37,6 +37,14 @@ export interface DeskTools {
   readonly readOutpost?: OutpostReader;
   /** Where the account of the book is put away between two runs; absent: nowhere. */
   readonly snapshots?: SnapshotPlace;
+  /** Files of limits that come with the program; absent: none. */
+  readonly limitFiles?: () => Promise<readonly NamedText[]>;
+}
+
+/** A file as a door brings it. */
+export interface NamedText {
+  readonly file: string;
+  readonly text: string;
 }
 
 /** Views of the past that a desk keeps at once. */
@@ -47,6 +55,8 @@ export class Desk {
   readonly info: BookInfo;
   readonly hash: Hash;
   readonly #chance: () => Uint8Array;
+  /** Files of limits that come with the program. */
+  readonly limitFiles: () => Promise<readonly NamedText[]>;
   readonly #opening: Pick<DeskTools, 'readOutpost' | 'snapshots'>;
   #account: Account | null = null;
   /** Accounts of the past that were asked for last, by their view: a page asks for one of them several times. */
@@ -57,6 +67,7 @@ export class Desk {
     this.info = info;
     this.hash = tools.hash ?? plainHash;
     this.#chance = tools.chance;
+    this.limitFiles = tools.limitFiles ?? (() => Promise.resolve([]));
     this.#opening = {
       ...(tools.readOutpost !== undefined && { readOutpost: tools.readOutpost }),
       ...(tools.snapshots !== undefined && { snapshots: tools.snapshots }),

@@ -8,7 +8,15 @@ export { countInBook, finishCount } from './count-finish.ts';
 export { type CountReading, readCounted } from './count-reading.ts';
 export { beginCount, type CountUnderWay, countSheet } from './count-sheet.ts';
 export { allFindings, type BookQuery, closeDay, showBook } from './daybook.ts';
-export { Desk, type DeskTools, dayRuleOf, type Moment, positionAt, type Sight } from './desk.ts';
+export {
+  Desk,
+  type DeskTools,
+  dayRuleOf,
+  type Moment,
+  type NamedText,
+  positionAt,
+  type Sight,
+} from './desk.ts';
 export {
   checkWhole,
   digestOf,
@@ -27,6 +35,9 @@ export { readZone } from './inbox/meaning.ts';
 export type { TableOptions } from './inbox/options.ts';
 export type { Table, TableRow } from './inbox/table.ts';
 export { inboxTake, type TakeFields } from './inbox/take-line.ts';
+export { chooseLimits, type LimitsChoice } from './limits/choose.ts';
+export { limitSetShow, limitSets, limitsInForce } from './limits/limits.ts';
+export { type TypedRow, typeLimit } from './limits/type.ts';
 export { type DayForm, type DayFormItem, dayForm } from './log/day-form.ts';
 export { COMMAND_OF_KIND, findForm, formKinds, formOf, type KindField } from './log/kind-form.ts';
 export { log } from './log/log.ts';

@@ -45,6 +45,22 @@ export type {
   TrendSignal,
   TrendTold,
 } from './sheets/quality-trend.ts';
+
+  LimitClash,
+  LimitGrade,
+  LimitHold,
+  LimitLine,
+  LimitSetLine,
+  LimitSetLines,
+  LimitSetSheet,
+  LimitSetsSheet,
+  LimitSides,
+  LimitsChosenSheet,
+  LimitsEffect,
+  LimitsSheet,
+  LimitTypedSheet,
+} from './sheets/limits.ts';
+
 export type { Quirk, QuirkFacts, QuirkKind, QuirksSheet } from './sheets/quirks.ts';
 export type {
   ReckonCaution,
@@ -92,6 +108,8 @@ export { findingsText } from './text/findings.ts';
 export { seriesOf } from './text/ids.ts';
 export { droppedText, inboxLineText, inboxText, tableText, takenText } from './text/inbox.ts';
 export { keptText } from './text/kept.ts';
+export { limitSetsText, limitSetText, limitsText } from './text/limits.ts';
+export { limitsChosenText, limitTypedText } from './text/limits-choice.ts';
 export type { TextOptions, TextStyle } from './text/options.ts';
 export { painted } from './text/paint.ts';
 export { qualityTrendText } from './text/quality-trend.ts';
@@ -127,6 +145,7 @@ export {
 export type { EntryContext } from './words/en/entries/context.ts';
 export { entryInWords } from './words/en/entries.ts';
 export { levels } from './words/en/labels.ts';
+export { saidClash } from './words/en/limits-sheet.ts';
 export { type PageWords, pageWords } from './words/en/page.ts';
 export { quirkInWords } from './words/en/quirks.ts';
 export { reckonLabels } from './words/en/reckon/page-labels.ts';

@@ -26,7 +26,15 @@ function commandOf(words: readonly string[]): Command | undefined {
 
 /** Words that a group goes on with: `show, check` for `book`. */
 export function secondWords(group: string): readonly string[] {
-  return COMMANDS.filter(({ path }) => path[0] === group && path.length > 1).map(({ path }) => path[1] ?? '');
+  return nextWords([group]);
+}
+
+/** Words that the beginning of a command goes on with: `list, show` for `quality limits`. */
+export function nextWords(begun: readonly string[]): readonly string[] {
+  const longer = COMMANDS.filter(
+    ({ path }) => path.length > begun.length && begun.every((word, k) => path[k] === word),
+  );
+  return [...new Set(longer.map(({ path }) => path[begun.length] ?? ''))];
 }
 
 export function findCommand(typed: Typed): Found {

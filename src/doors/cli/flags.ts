@@ -1,5 +1,6 @@
 // Table of all flags: one name means one thing in every command that takes it.
 import type { Flag } from './flag.ts';
+import { LIMIT_FLAGS } from './limit-flags.ts';
 import { RECKON_FLAGS } from './reckon-flags.ts';
 
 export type { Flag };
@@ -130,7 +131,10 @@ const OWN_FLAGS: readonly Flag[] = [
 ];
 
 const byName: ReadonlyMap<string, Flag> = new Map(
-  [...GLOBAL_FLAGS, ...CIRCUMSTANCE_FLAGS, ...OWN_FLAGS, ...RECKON_FLAGS].map((flag) => [flag.name, flag]),
+  [...GLOBAL_FLAGS, ...CIRCUMSTANCE_FLAGS, ...OWN_FLAGS, ...LIMIT_FLAGS, ...RECKON_FLAGS].map((flag) => [
+    flag.name,
+    flag,
+  ]),
 );
 
 export function flagNamed(name: string): Flag | undefined {

@@ -9,6 +9,7 @@ import { type BookPlace, needBook } from './book-path.ts';
 import type { Call } from './call.ts';
 import { keepNames } from './complete/keep-names.ts';
 import { lineOf } from './find-command.ts';
+import { shippedLimitFiles } from './limit-files.ts';
 import { CliProblem } from './problem.ts';
 import { rememberedAccount } from './remembered-account.ts';
 import { rememberingReader } from './remembered-outpost.ts';
@@ -74,7 +75,12 @@ export async function toolsFor(call: Call, book: BookPort): Promise<DeskTools> {
 }
 
 export function deskTools({ terminal }: Call): DeskTools {
-  return { hash: nodeHash, chance: () => terminal.chance(10), readOutpost: rememberingReader(terminal) };
+  return {
+    hash: nodeHash,
+    chance: () => terminal.chance(10),
+    readOutpost: rememberingReader(terminal),
+    limitFiles: shippedLimitFiles,
+  };
 }
 
 /** Opens the book of a call, does the work, and closes it whatever happens. */

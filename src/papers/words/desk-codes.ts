@@ -28,6 +28,10 @@ export type DeskFindingCode =
   | 'already-undone'
   /** An entry that has no amount and no reading to be told anew. data: kind, ref, entryNo */
   | 'not-correctable'
+  /** Asked first: limits that would bear on release. data: what, stores, heldL, u95L, off, grades, clashes */
+  | 'limits-ask'
+  /** Sets that stay in force were chosen for another time of drinking. data: sets, wasDays, isDays */
+  | 'limit-exposure-differs'
   /** A field is missing or does not fit. data: field, received, expected */
   | 'field-needed'
   /** A reading above what the store can hold. data: store, massMg, capacityMg, mgPerL */

@@ -2,10 +2,13 @@
 
 import { exportLines } from '../../../src/book/index.ts';
 import {
+  chooseLimits,
   condensateSheet,
   finishCount,
   importLines,
+  type LimitsChoice,
   log,
+  type NamedText,
   qualityTrend,
   reckon,
   startBook,
@@ -17,6 +20,7 @@ import { practiceDesk } from '../../field-log/practice-desk.ts';
 import { HOLM } from '../../journeys/holm.ts';
 import { draftOf, emptyBook, holmBook } from '../../journeys/kept.ts';
 import { at, dayLine, holmOpening, litres, readings } from '../../journeys/told.ts';
+import { SMALL_LIMIT_SET } from '../../outpost/small-limit-set.ts';
 import { askedSample, deskOver, failed, NOW } from './asked-desk.ts';
 import { failure, type Samples, sample } from './sample.ts';
 import { typedAfter } from './typed-lines.ts';
@@ -373,7 +377,39 @@ const condensate = {
   ),
 } satisfies Partial<Samples<DeskFindingCode>>;
 
+const exposures: NamedText = { file: 'skerry-rules.yaml', text: SMALL_LIMIT_SET };
+
+/** Chosen for a hundred days, then another beside it for ten; and a choice that nobody has said yes to. */
+async function chosen(code: DeskFindingCode, choices: readonly LimitsChoice[]) {
+  const desk = await deskOver(await holmBook());
+  const asked = choices.map((choice) => `choose limits ${saidChoice(choice)}`);
+  const [last = { sets: [] }, ...before] = [...choices].reverse();
+  for (const choice of before.reverse())
+    await chooseLimits(desk, NOW, { reason: 'asked', ...choice }, { sure: true });
+  const answer = await chooseLimits(desk, NOW, { reason: 'asked', ...last });
+  return failed(code, asked, answer);
+}
+
+function saidChoice({ files, rows, exposureDays, sets }: LimitsChoice): string {
+  const from = files === undefined ? sets.join(', ') : files.map(({ file }) => file).join(', ');
+  const days = exposureDays === undefined ? '' : ` for ${exposureDays} d`;
+  return `${from}${rows === undefined ? '' : `, rows ${rows.join(', ')}`}${days}`;
+}
+
+const limits = {
+  'limits-ask': sample('Limits that nobody has said yes to.', () =>
+    chosen('limits-ask', [{ sets: [], files: [exposures], rows: ['silver range'] }]),
+  ),
+  'limit-exposure-differs': sample('Sets that were chosen for another time of drinking.', () =>
+    chosen('limit-exposure-differs', [
+      { sets: [], files: [exposures], rows: ['nickel 10 d'], exposureDays: 10 },
+      { sets: ['outpost policy'], exposureDays: 100 },
+    ]),
+  ),
+} satisfies Partial<Samples<DeskFindingCode>>;
+
 export const deskSamples: Samples<DeskFindingCode> = {
+  ...limits,
   ...rules,
   ...inputs,
   ...imports,

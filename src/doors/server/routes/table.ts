@@ -1,6 +1,7 @@
 // Table of all addresses that carry data; the server, the description and the tests are made from it.
 import { BOOK_PORT } from './book-port.ts';
 import { INBOX } from './inbox.ts';
+import { LIMITS } from './limits.ts';
 import { QUALITY } from './quality.ts';
 import { READS } from './reads.ts';
 import { RECKON } from './reckon.ts';
@@ -8,3 +9,4 @@ import type { Route } from './route.ts';
 import { WRITES } from './writes.ts';
 
 export const ROUTES: readonly Route[] = [...READS, ...WRITES, ...INBOX, ...QUALITY, ...RECKON, ...BOOK_PORT];
+export const ROUTES: readonly Route[] = [...READS, ...WRITES, ...INBOX, ...LIMITS, ...RECKON, ...BOOK_PORT];

@@ -242,6 +242,17 @@ const account: Readonly<Record<AccountFindingCode, readonly FindingData[]>> = {
 };
 
 const desk: Readonly<Record<DeskFindingCode, readonly FindingData[]>> = {
+  'limits-ask': [
+    {
+      ...{ what: ['limits of a nation'], stores: ['C-11', 'C-12'], heldL: 41, u95L: 1, off: ['pH range'] },
+      ...{ grades: ['drinking'], clashes: ['Correctly dosed water cannot meet it.'] },
+    },
+    { what: ['limits of a nation'], stores: [], heldL: 0, u95L: 0, off: [], grades: [], clashes: [] },
+  ],
+  'limit-exposure-differs': [
+    { sets: ['crewed exposure by duration'], wasDays: 180, isDays: 10 },
+    { sets: ['crewed exposure by duration'], wasDays: 180, isDays: null },
+  ],
   'reckon-unknown': [
     { what: 'transfr', nearest: ['transfer'], all: ['transfer', 'mix'] },
     { what: 'zzz', nearest: [], all: ['transfer', 'mix'] },

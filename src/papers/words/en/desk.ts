@@ -5,6 +5,7 @@ import type { Sentences, Words, WordsContext } from '../shape.ts';
 import { askFirstWords } from './ask-first.ts';
 import { countFindingWords } from './count-findings.ts';
 import { listOf, maybeNumber, maybeText, numberOf, textOf } from './data.ts';
+import { limitAskWords } from './limits-ask.ts';
 import { reckonFindingWords } from './reckon-findings.ts';
 import { counted, listed, saidValue } from './said.ts';
 import { bareMassOf, say, timeOf, word } from './say.ts';
@@ -156,6 +157,8 @@ const whereToLook: ReadonlyMap<string, string> = new Map([
   ['store or part', 'See the sheet: waterwright count show.'],
   ['parameter', 'See what was measured: waterwright quality trend.'],
   ['point', 'See what was measured, and where: waterwright quality trend.'],
+  ['set of limits', 'See what there is: waterwright quality limits list.'],
+  ['row', 'See the rows: waterwright quality limits show SET.'],
   ['entry', 'See the entries with their numbers: waterwright book show.'],
 ]);
 
@@ -247,6 +250,7 @@ export const deskWords: Words<DeskFindingCode> = {
       textOf(data, 'kind'),
       `Undo it, and enter it anew: waterwright log undo ${word(textOf(data, 'entryNo'))}.`,
     ),
+  ...limitAskWords,
   'field-needed': (data) => {
     const received = maybeText(data, 'received');
     const field = textOf(data, 'field');
