@@ -54,4 +54,9 @@ export type AccountFindingCode =
   | 'order-impossible'
   | 'store-doubtful'
   | 'people-differ'
+  | 'biocide-over-age'
+  | 'line-stood-too-long'
+  | 'container-life-near'
+  | 'container-life-over'
+  | 'taste-repeated'
   | 'no-reading';

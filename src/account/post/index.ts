@@ -76,6 +76,7 @@ const postings: { readonly [K in Kind]: Posting<K> } = {
   dose: postDose,
   relabel: postRelabel,
   check: onlyKept,
+  taste: onlyKept,
   'store-added': postStoreAdded,
   roster: postRoster,
   'visit-berth': postVisitBerth,

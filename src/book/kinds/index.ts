@@ -7,6 +7,7 @@ import * as life from './life.ts';
 import * as quality from './quality.ts';
 import * as reading from './reading.ts';
 import * as record from './record.ts';
+import * as sense from './sense.ts';
 
 export const kinds = {
   outpost: life.outpost,
@@ -37,6 +38,7 @@ export const kinds = {
   dose: quality.dose,
   relabel: quality.relabel,
   check: quality.check,
+  taste: sense.taste,
   'store-added': life.storeAdded,
   roster: life.roster,
   'visit-berth': life.visitBerth,

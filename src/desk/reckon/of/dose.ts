@@ -1,6 +1,8 @@
 // How much of a stock solution brings water to a concentration, and what comes of it; above the outpost's maximum it is refused.
+import { biocideLimits } from '../../../account/index.ts';
 import { stockForTarget } from '../../../ground/physics/index.ts';
 import { type Answer, yes } from '../../answer.ts';
+import { presentLevel } from '../../biocide/present-level.ts';
 import type { Calculator, Reckoned, RefusedBy, Saying } from '../calculator.ts';
 import { Filled, type FromBook, storeOf } from '../from-book.ts';
 import type { QuantitySpec } from '../input-spec.ts';
@@ -73,8 +75,29 @@ function fill(book: FromBook): Answer<readonly Input[]> {
       key: 'content',
       entries: because.slice(0, 3),
     });
-    const target = grade === null ? undefined : index.grades.get(grade)?.biocideMgPerL;
-    filled.fromFile('wanted', target, { unit: 'mg/L', key: `grade ${grade}` });
+    const biocide = biocideOf(book, grade);
+    const limits = biocideLimits(index, biocide, grade);
+    filled.fromFile('wanted', limits.targetMgPerL ?? undefined, { unit: 'mg/L', key: `grade ${grade}` });
+    filled.fromFile('maximum', limits.doseMostMgPerL ?? undefined, { unit: 'mg/L', key: `${biocide} dose` });
+    const { concentrateMgPerL, concentrateDoubtMgPerL } = index.biocides.get(biocide) ?? {};
+    const key = `biocide ${biocide}`;
+    filled.fromFile('stock', concentrateMgPerL, { unit: 'mg/L', u: concentrateDoubtMgPerL, key });
+    fillPresent(filled, book);
   }
   return yes(filled.inputs);
+}
+
+function biocideOf({ position, biocide }: FromBook, grade: string | null): string {
+  const ofGrade = grade === null ? undefined : position.index.grades.get(grade)?.biocide;
+  return biocide?.biocide ?? ofGrade ?? 'none';
+}
+
+const PRESENT_KEYS = { now: 'level-now', 'as read': 'last-result', below: 'below-limit' } as const;
+
+/** What is left in the water, where a result tells it. */
+function fillPresent(filled: Filled, { position, biocide }: FromBook): void {
+  const present = biocide === null ? null : presentLevel(position.index, biocide);
+  if (present === null) return;
+  const { mgPerL, u, entries, is } = present;
+  filled.fromBook('present', mgPerL, { unit: 'mg/L', u, key: PRESENT_KEYS[is], entries });
 }
