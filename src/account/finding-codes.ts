@@ -54,6 +54,7 @@ export type AccountFindingCode =
   | 'order-impossible'
   | 'store-doubtful'
   | 'people-differ'
+  | 'dose-above-maximum'
   | 'biocide-over-age'
   | 'line-stood-too-long'
   | 'container-life-near'

@@ -9,6 +9,7 @@ export {
 } from './biocide/biocide-state.ts';
 export { type ContainerLife, containerLife } from './biocide/container-life.ts';
 export { type BiocideLimits, biocideLimits } from './biocide/limits-of-biocide.ts';
+export { type Overdose, overdoseOf } from './biocide/overdose.ts';
 export type {
   BiocideSince,
   LevelResult,

@@ -76,7 +76,7 @@ export async function storeShow(
       storage,
       refOf: refOfResult,
     }),
-    life: lifeSheet(position, id.value, storage),
+    life: lifeSheet(position, store, storage),
     worth: worthOf(position, id.value),
     history: history.events,
     olderEvents: history.older,

@@ -28,6 +28,7 @@ export const HOLM_SILVER = HOLM.replace('instruments:\n', `instruments:\n${KIT}`
     '{ id: silver, neverMeets: [iodine] }',
     '{ id: silver, neverMeets: [iodine], concentrateMgPerL: 400, concentrateDoubtMgPerL: 8 }',
   )
+  .replace('biocide: silver, mayFlowInto', 'biocide: silver, biocideMgPerL: 0.2, mayFlowInto')
   .concat(LIMITS);
 
 /** A fold of it that writes down what stands; `opening` begins it. */

@@ -47,6 +47,37 @@ describe('fillings', () => {
   });
 });
 
+describe('a dose above the maximum that has happened', () => {
+  const into = (valueL: number, more: { targetMgPerL?: number } = {}) => {
+    const told = holmSilver();
+    const body = { stores: ['C-04', 'C-01'], biocide: 'silver', doseEach: litres(valueL), ...more };
+    told.goTo(2).tell('dose', body, { happened: 'poured already' });
+    return told;
+  };
+  const held = (told: ToldStorage) =>
+    told
+      .position()
+      .stores.flatMap(({ facts, hold }) => (hold === null ? [] : [`${facts.id} ${hold.reason}`]));
+
+  test('holds every store that got too much, by volume and strength or by what was meant', () => {
+    // 400 mg/L: 25 mL in 18 L make 0.55 mg/L, and in 20 L 0.5 less a little.
+    expect(held(into(0.025))).toEqual(['C-04 dose-above-maximum']);
+    expect(held(into(0.1))).toEqual(['C-01 dose-above-maximum', 'C-04 dose-above-maximum']);
+    expect(held(into(0.01, { targetMgPerL: 2 }))).toEqual(held(into(0.1)));
+    expect(
+      into(0.025)
+        .findings('dose-above-maximum')
+        .map(({ data }) => data['happened']),
+    ).toEqual(['poured already']);
+  });
+
+  test('up to the maximum holds nothing', () => {
+    expect(held(into(0.01, { targetMgPerL: 0.2 }))).toEqual([]);
+    expect(held(into(0.01, { targetMgPerL: 0.5 }))).toEqual([]);
+    expect(into(0.01).findings('dose-above-maximum')).toEqual([]);
+  });
+});
+
 describe('a life', () => {
   const water0 = { fills: 3, empties: 2, firstMs: 0, disinfected: null };
   const days = (count: number) => count * 86_400_000;

@@ -125,7 +125,11 @@ export class StorageRecorder {
     const heldMg = contentOf(fold, state).massMg;
     const isEmpty = heldMg <= state.facts.remainderMg + 2 * state.facts.remainderUMg;
     const begins = isEmpty && !water.isFilling;
-    if (begins) water.fills += 1;
+    if (begins) {
+      water.fills += 1;
+      // What was dosed went out with the water before.
+      water.lastDose = null;
+    }
     water.filled(atMs, { massMg, heldMg });
     water.isFilling = true;
     // Water runs through a buffer: what is in it is as old as what came last.

@@ -30,7 +30,8 @@ export function biocideSheet(
   },
 ): BiocideSheet | null {
   const { state, storage, refOf } = from;
-  if (state === null) return null;
+  // The rest of an emptied store is nobody's water.
+  if (state === null || store.emptied) return null;
   const limits = biocideLimits(position.index, state.biocide, store.grade);
   const ends = endsOf(state, limits.leastMgPerL);
   const age = ageOf(position, state, limits.ageDays);

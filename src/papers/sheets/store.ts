@@ -28,9 +28,9 @@ export interface StoreSheet {
   readonly facts: readonly { readonly name: string; readonly text: string }[];
   readonly gradeHistory: readonly string[];
   readonly biocides: readonly string[];
-  /** Null where its grade has none and nothing was dosed. */
+  /** Null where its grade has none and nothing was dosed, and where it is emptied. */
   readonly biocide: BiocideSheet | null;
-  /** Null before anything was told of it. */
+  /** Null for a buffer, and before anything was told of it. */
   readonly life: LifeSheet | null;
   /** What a reading of it would be worth; null where it cannot be read at any time. */
   readonly worth: ReadingWorth | null;

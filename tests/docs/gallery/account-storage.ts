@@ -3,9 +3,9 @@ import type { AccountFindingCode } from '../../../src/account/index.ts';
 import { formatShortStamp } from '../../../src/ground/units/index.ts';
 import { entryInWords } from '../../../src/papers/index.ts';
 import { holmSilver, type ToldStorage } from '../../journeys/holm-silver.ts';
-import { litres } from '../../journeys/told.ts';
+import { litres, type Told } from '../../journeys/told.ts';
 import { failure, type Sample, type Samples, sample } from './sample.ts';
-import { toldSample } from './told-entries.ts';
+import { failureOf, toldSample } from './told-entries.ts';
 
 /** A finding about what stands, which is looked for when somebody asks. */
 function stoodSample(code: AccountFindingCode, when: string, tell: (told: ToldStorage) => unknown): Sample {
@@ -34,7 +34,21 @@ function filledOften(told: ToldStorage, times: number): void {
   }
 }
 
+const overdose = (more: { targetMgPerL?: number }) => (told: Told) =>
+  told
+    .goTo(2)
+    .tell(
+      'dose',
+      { stores: ['C-04'], biocide: 'silver', doseEach: litres(0.1), ...more },
+      { happened: 'it was poured before anybody looked' },
+    );
+
 export const storageSamples = {
+  'dose-above-maximum': sample(
+    'More biocide was dosed than the outpost allows: by what was meant, or by how strong the concentrate is.',
+    () => failureOf('dose-above-maximum', overdose({ targetMgPerL: 2 }), holmSilver),
+    () => failureOf('dose-above-maximum', overdose({}), holmSilver),
+  ),
   'biocide-over-age': stoodSample(
     'biocide-over-age',
     'Biocide has been in water for longer than the outpost lets it count, and no rate of the wall is known.',

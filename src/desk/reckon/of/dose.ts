@@ -1,6 +1,6 @@
 // How much of a stock solution brings water to a concentration, and what comes of it; above the outpost's maximum it is refused.
 import { biocideLimits } from '../../../account/index.ts';
-import { stockForTarget } from '../../../ground/physics/index.ts';
+import { resultOfStock, stockForTarget } from '../../../ground/physics/index.ts';
 import { type Answer, yes } from '../../answer.ts';
 import { presentLevel } from '../../biocide/present-level.ts';
 import type { Calculator, Reckoned, RefusedBy, Saying } from '../calculator.ts';
@@ -41,19 +41,25 @@ function aboveMaximum(inputs: Inputs): RefusedBy | null {
   return { rule: 'above-maximum', data: { wantedMgPerL: wanted, maximumMgPerL: maximum } };
 }
 
-function reckon(inputs: Inputs): Reckoned {
-  const volumeL = inputs.number('volume');
+/** The volume is decided once: what comes of it then hangs on what the water really was. */
+function reckon(inputs: Inputs, first?: Reckoned): Reckoned {
   const maximum = inputs.maybe('maximum');
-  const dosed = stockForTarget({
-    water: { volumeM3: volumeL / L_PER_M3, concentrationKgPerM3: KG_PER_M3 * inputs.number('present') },
-    wantedKgPerM3: KG_PER_M3 * inputs.number('wanted'),
+  const given = {
+    water: {
+      volumeM3: inputs.number('volume') / L_PER_M3,
+      concentrationKgPerM3: KG_PER_M3 * inputs.number('present'),
+    },
     stockKgPerM3: KG_PER_M3 * inputs.number('stock'),
     greatestKgPerM3: maximum === null ? null : KG_PER_M3 * maximum,
-  });
+  };
+  const needed = stockForTarget({ ...given, wantedKgPerM3: KG_PER_M3 * inputs.number('wanted') });
+  const decidedML = first?.results[0]?.value;
+  const dosed =
+    decidedML === undefined ? needed : resultOfStock({ ...given, stockVolumeM3: decidedML / 1e6 });
   const sayings: Saying[] = maximum === null ? [{ key: 'no-maximum', data: {} }] : [];
   return {
     results: [
-      { name: 'stock-volume', value: 1e6 * dosed.stockVolumeM3, unit: 'mL' },
+      { name: 'stock-volume', value: 1e6 * needed.stockVolumeM3, unit: 'mL' },
       { name: 'resulting', value: dosed.resultKgPerM3 / KG_PER_M3, unit: 'mg/L' },
       { name: 'dosed-mass', value: 1e6 * dosed.doseMassKg, unit: 'mg' },
       { name: 'volume-after', value: L_PER_M3 * dosed.volumeAfterM3, unit: 'L' },

@@ -79,7 +79,9 @@ export const storeSheet = z.strictObject({
   facts: z.array(z.strictObject({ name: z.string(), text: z.string() })),
   gradeHistory: texts,
   biocides: texts,
-  biocide: biocideSheet.nullable().describe('null where its grade has none and nothing was dosed'),
+  biocide: biocideSheet
+    .nullable()
+    .describe('null where its grade has none and nothing was dosed, and where it is emptied'),
   life: lifeSheet.nullable(),
   worth: readingWorth.nullable().describe('what a reading of it would be worth'),
   history: z.array(

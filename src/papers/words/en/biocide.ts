@@ -58,8 +58,8 @@ const WHY_NO_RATE: Readonly<Record<Exclude<BiocideSheet['noRate'], null>, string
 const SINCE_WHAT: Readonly<Record<BiocideAge['by'], string>> = {
   dose: 'since it was dosed',
   fill: 'since the water came in',
-  opening: 'since the book began, or longer,',
-  delivery: 'since it was delivered, or longer,',
+  opening: 'since the book began, or longer',
+  delivery: 'since it was delivered, or longer',
 };
 
 /** Behind the figure: what it rests on. */
@@ -93,7 +93,7 @@ function dayWord(day: number | null): string {
 }
 
 export function saidAge({ days, since, by, mostDays, untilDay, isOver }: BiocideAge): string {
-  const head = `${counted(Math.floor(days), 'day')} ${SINCE_WHAT[by]} ${since}`;
+  const head = `${counted(Math.floor(days), 'day')}, ${SINCE_WHAT[by]} (${since})`;
   if (mostDays === null || untilDay === null) return `${head}; the outpost file names no age: hold`;
   const allowed = `it counts for ${counted(mostDays, 'day')}`;
   return isOver
@@ -120,7 +120,9 @@ const WHY_NO_DOSE: Readonly<Record<Exclude<BiocideSheet['noRedose'], null>, stri
 export function saidNoRedose({ noRedose }: BiocideSheet, store: string): string {
   if (noRedose === null) return '';
   const hint =
-    noRedose === 'no concentrate told' ? `. Reckon it: waterwright reckon dose ${store} --stock 400mg/L` : '';
+    noRedose === 'no concentrate told'
+      ? `. Reckon it: waterwright reckon dose --store ${store} --stock 400mg/L`
+      : '';
   return `${WHY_NO_DOSE[noRedose]}${hint}`;
 }
 

@@ -3,8 +3,9 @@ import type { AccountFindingCode } from '../../../../account/index.ts';
 import type { FindingData } from '../../../../ground/units/index.ts';
 import type { Words } from '../../shape.ts';
 import { maybeNumber, numberOf, textOf } from '../data.ts';
+import { saidOverdose } from '../refused-dose.ts';
 import { counted } from '../said.ts';
-import { say, storeOf, timeOf, word } from '../say.ts';
+import { entryNo, keptBecause, say, storeOf, timeOf, word } from '../say.ts';
 
 const SINCE_WHAT: ReadonlyMap<string, string> = new Map([
   ['dose', 'since it was dosed'],
@@ -34,9 +35,19 @@ const lifeFrom = (data: FindingData): string =>
     : 'as far as the book goes back; before that nothing is known';
 
 const lifeRemedy = (store: string): string =>
-  `Plan its disinfection or another container. When it is done: waterwright log service --field item=${word(store)} --field what=disinfected.`;
+  `Plan its disinfection or another container. When it is done: waterwright log service --item ${word(store)} --what disinfected.`;
 
 export const storageWords = {
+  'dose-above-maximum': (data, where, context) => {
+    const store = storeOf(where);
+    const { what, makes, most } = saidOverdose(data, store, context);
+    return say(
+      `${what} (${textOf(data, 'ref')}), and at this outpost nothing is dosed above ${most}. ${store} is on HOLD.${keptBecause(data)}`,
+      `a dose that makes at most ${most}`,
+      makes,
+      `Do not use it. Sample it, and ask the medical officer; thinner water brings it down: waterwright log sample. If the entry has a slip: waterwright log undo ${entryNo(data)}.`,
+    );
+  },
   'biocide-over-age': (data, where, context) => {
     const [biocide, store] = [textOf(data, 'biocide'), storeOf(where)];
     const [days, most] = [numberOf(data, 'days'), numberOf(data, 'mostDays')];
@@ -44,7 +55,7 @@ export const storageWords = {
       `The ${biocide} in ${store} is ${counted(days, 'day')} old (${SINCE_WHAT.get(textOf(data, 'by')) ?? 'as the book has it'}, ${timeOf(data, 'sinceMs', context)}); at this outpost it counts for ${counted(most, 'day')}.`,
       `${biocide} not older than ${counted(most, 'day')}`,
       counted(days, 'day'),
-      `Hold ${store}, sample it, and dose it if the result says so: waterwright log sample, then waterwright reckon dose ${word(store)}.`,
+      `Hold ${store}, sample it, and dose it if the result says so: waterwright log sample, then waterwright reckon dose --store ${word(store)}.`,
     );
   },
   'line-stood-too-long': (data, _where, context) => {
