@@ -1,5 +1,27 @@
 // The door of the account: what other rooms may use.
 export { applyEntry } from './apply.ts';
+export { type StandingAge, standingAge } from './biocide/biocide-age.ts';
+export {
+  type BiocideState,
+  biocideStates,
+  type NoRate,
+  type StoreWithWater,
+} from './biocide/biocide-state.ts';
+export { type ContainerLife, containerLife } from './biocide/container-life.ts';
+export { type BiocideLimits, biocideLimits } from './biocide/limits-of-biocide.ts';
+export { type Overdose, overdoseOf } from './biocide/overdose.ts';
+export type {
+  BiocideSince,
+  LevelResult,
+  LineFlow,
+  Storage,
+  StoreStorage,
+  TasteTold,
+} from './biocide/storage.ts';
+export { storageFindings } from './biocide/storage-findings.ts';
+export { type StorageOutcome, storageOf } from './biocide/storage-of-book.ts';
+export { StorageRecorder } from './biocide/storage-recorder.ts';
+export type { FallingLevel, WallRate } from './biocide/wall-rate.ts';
 export { type CondensateOutcome, condensateOf } from './condensate.ts';
 export type {
   Condensate,

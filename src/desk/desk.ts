@@ -11,7 +11,9 @@ import {
   type Position,
   positionOf,
   type SnapshotPlace,
+  type Storage,
   type StoreStory,
+  storageOf,
   storyOf,
   type WaterHistory,
 } from '../account/index.ts';
@@ -101,6 +103,12 @@ export class Desk {
   async story(store: string, view: View = {}): Promise<Answer<StoreStory>> {
     const told = await storyOf(this.port, store, { view, ...this.#opening });
     return told.ok ? yes(told.story) : notBegun(told.findings);
+  }
+
+  /** What a view tells of standing water and its biocide: a pass over the whole book. */
+  async storage(view: View = {}): Promise<Answer<Storage>> {
+    const told = await storageOf(this.port, { view, ...this.#opening });
+    return told.ok ? yes(told.storage) : notBegun(told.findings);
   }
 
   /** Expected and collected condensate of every day in a view: a pass over the whole book. */

@@ -1,4 +1,5 @@
 // The door of the forecast: what other rooms may use.
+export { type BiocideEnds, belowNow, biocideEnds } from './biocide-ends.ts';
 export { type Cover, coverOf } from './cover.ts';
 export { type CoverAfter, type CoverInDoubt, coverAfter, coversInDoubt, type Reach } from './cover-after.ts';
 export { type CoverAtRate, coverAtRates, type DaysAtRate } from './cover-at-rates.ts';

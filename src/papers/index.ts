@@ -3,6 +3,15 @@ export { gaugingTable } from './csv/gauging-table.ts';
 export { trendTable } from './csv/trend-table.ts';
 export type { BegunSheet, CheckedSheet, CopiedSheet, ImportedSheet } from './sheets/acts.ts';
 export { type Band, bandWithin } from './sheets/band.ts';
+export type {
+  BiocideAge,
+  BiocideDays,
+  BiocideResult,
+  BiocideSheet,
+  LifeSheet,
+  RedoseSheet,
+  StandingLine,
+} from './sheets/biocide.ts';
 export type { BookLine, BookSheet, KeptSheet } from './sheets/book.ts';
 export type {
   CondensateFound,

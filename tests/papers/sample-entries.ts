@@ -272,6 +272,10 @@ export const bodies: Readonly<Record<Kind, readonly unknown[]>> = {
     { store: 'FA', fromLabel: 'drinking', toGrade: 'waste', twoPersons: true, photo: 'P-1' },
     { store: 'FB', fromLabel: 'technical', toGrade: 'waste', twoPersons: false },
   ],
+  taste: [
+    { store: 'C-05', words: 'metallic', who: 'keeper', strength: 2 },
+    { point: 'dispenser cold', words: 'smells of plastic' },
+  ],
   check: [
     { what: 'labels', ok: true, items: ['FA circle'] },
     {

@@ -8,6 +8,7 @@ import * as limits from './limits.ts';
 import * as quality from './quality.ts';
 import * as reading from './reading.ts';
 import * as record from './record.ts';
+import * as sense from './sense.ts';
 
 export const kinds = {
   outpost: life.outpost,
@@ -42,6 +43,7 @@ export const kinds = {
   check: quality.check,
   'limits-chosen': limits.limitsChosen,
   'limit-typed': limits.limitTyped,
+  taste: sense.taste,
   'store-added': life.storeAdded,
   roster: life.roster,
   'visit-berth': life.visitBerth,

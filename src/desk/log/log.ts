@@ -8,9 +8,11 @@ import {
 } from '../../account/index.ts';
 import type { AnyDraft, AnyEntry, BookPort } from '../../book/index.ts';
 import { coverOf } from '../../forecast/index.ts';
-import { dayOf, formatFigure } from '../../ground/units/index.ts';
+import { dayOf, type Finding, formatFigure } from '../../ground/units/index.ts';
 import { becameInWords, type KeptSheet } from '../../papers/index.ts';
 import { type Answer, no, type Problem, yes } from '../answer.ts';
+import { doseRules } from '../biocide/dose-rules.ts';
+import { standingStores } from '../biocide/standing-stores.ts';
 import { bookLine, refsIn } from '../book-line.ts';
 import { coveredGrades } from '../covered-grades.ts';
 import type { Desk, Moment } from '../desk.ts';
@@ -45,7 +47,9 @@ export async function log(
   const made = await makeDraft(context, request, more);
   if (!made.ok) return made;
   const draft = made.value;
-  const against = [...objections(fold, draft), ...(await lineTwice(desk, draft))];
+  const rules = objections(fold, draft);
+  const against = [...rules, ...(await lineTwice(desk, draft))];
+  if (rules.length === 0) against.push(...(await doseTooMuch(context, draft)));
   if (against.length > 0) return no(problemOf(against), ...against);
   // A yes, and that it has happened, answer every question.
   const isSure = more.sure === true || more.happened !== undefined;
@@ -96,6 +100,15 @@ async function lineTwice(desk: Desk, draft: AnyDraft) {
   if (lastLineMs === null || lastLineMs === openingMs) return [];
   const day = dayOf(lastLineMs, dayRule);
   return dayOf(draft.happenedAtMs, dayRule) === day ? [deskFinding('day-line-kept', { day, ref: null })] : [];
+}
+
+/** What a dose makes of what is in the water already, by the results in the book. */
+async function doseTooMuch({ desk, fold, presentMs }: Context, draft: AnyDraft): Promise<readonly Finding[]> {
+  if (draft.kind !== 'dose' || draft.happened !== undefined) return [];
+  const storage = await desk.storage();
+  if (!storage.ok) return [];
+  const position = positionOf(fold, Math.max(presentMs, fold.lastEntryMs ?? presentMs));
+  return doseRules(fold, draft, standingStores(position, storage.value));
 }
 
 async function wouldBe(context: Context, draft: AnyDraft, before: Position): Promise<KeptSheet> {

@@ -7,6 +7,7 @@ import { countFindingWords } from './count-findings.ts';
 import { listOf, maybeNumber, maybeText, numberOf, textOf } from './data.ts';
 import { limitAskWords } from './limits-ask.ts';
 import { reckonFindingWords } from './reckon-findings.ts';
+import { refusedDose } from './refused-dose.ts';
 import { counted, listed, saidValue } from './said.ts';
 import { bareMassOf, say, timeOf, word } from './say.ts';
 import { saidHoldReason } from './store-answer.ts';
@@ -142,6 +143,7 @@ const refusals: ReadonlyMap<string, RefusalWords> = new Map<string, RefusalWords
       };
     },
   ],
+  ['dose-maximum', refusedDose],
 ]);
 
 function refusal(data: FindingData, context?: WordsContext): Sentences {

@@ -8,6 +8,7 @@ import * as life from './entries/life.ts';
 import * as quality from './entries/quality.ts';
 import * as reading from './entries/readings.ts';
 import * as record from './entries/record.ts';
+import * as sense from './entries/sense.ts';
 
 /** A new kind of entry does not compile until it has its words here. */
 const kindWords: { readonly [K in Kind]: (body: Body<K>, context: EntryContext) => string } = {
@@ -43,6 +44,7 @@ const kindWords: { readonly [K in Kind]: (body: Body<K>, context: EntryContext) 
   check: quality.check,
   'limits-chosen': quality.limitsChosen,
   'limit-typed': quality.limitTyped,
+  taste: sense.taste,
   'store-added': life.storeAdded,
   roster: life.roster,
   'visit-berth': life.visitBerth,
