@@ -43,6 +43,7 @@ export type {
   ReckonResult,
   ReckonSheet,
 } from './sheets/reckon.ts';
+export type { CodeLine, CodesSheet } from './sheets/codes.ts';
 export type { SinceSheet } from './sheets/since.ts';
 export type { StoreEvent, StoreSheet, StoresSheet } from './sheets/store.ts';
 export type {
@@ -69,6 +70,7 @@ export {
 } from './text/acts.ts';
 export { saidAge, saidKnown } from './text/age.ts';
 export { bookText } from './text/book.ts';
+export { codeSetText, codesText } from './text/codes.ts';
 export { commandsIn, firstThought } from './text/commands.ts';
 export { condensateSentences, condensateText } from './text/condensate.ts';
 export { countResultText, countSheetText, countTakenText } from './text/count.ts';
@@ -96,9 +98,11 @@ export { sumFigures } from './text/today-sum.ts';
 export { worthDoing, worthText } from './text/worth.ts';
 export { wrap } from './text/wrap.ts';
 export type { CliFindingCode } from './words/cli-codes.ts';
+export type { CodeFindingCode } from './words/code-codes.ts';
 export type { DeskFindingCode } from './words/desk-codes.ts';
 export { aloud, LONGEST_ALOUD } from './words/en/aloud.ts';
 export { becameInWords } from './words/en/became.ts';
+export { codeLabels } from './words/en/codes.ts';
 export { condensateLabels, saidPeople, saidVerdict } from './words/en/condensate.ts';
 export {
   countedInWords,
