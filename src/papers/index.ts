@@ -3,6 +3,7 @@ export { gaugingTable } from './csv/gauging-table.ts';
 export type { BegunSheet, CheckedSheet, CopiedSheet, ImportedSheet } from './sheets/acts.ts';
 export { type Band, bandWithin } from './sheets/band.ts';
 export type { BookLine, BookSheet, KeptSheet } from './sheets/book.ts';
+export type { CodeLine, CodesSheet } from './sheets/codes.ts';
 export type {
   CondensateFound,
   CondensateLine,
@@ -43,7 +44,6 @@ export type {
   ReckonResult,
   ReckonSheet,
 } from './sheets/reckon.ts';
-export type { CodeLine, CodesSheet } from './sheets/codes.ts';
 export type { SinceSheet } from './sheets/since.ts';
 export type { StoreEvent, StoreSheet, StoresSheet } from './sheets/store.ts';
 export type {

@@ -18,11 +18,7 @@ export interface SecondNamed {
  * The moment of an act with a second person. The code is looked at last of all, when nothing else speaks against the entry,
  * and never when it is only tried.
  */
-export function momentWithSecond(
-  desk: Desk,
-  moment: Moment,
-  { office, code }: SecondNamed,
-): Moment {
+export function momentWithSecond(desk: Desk, moment: Moment, { office, code }: SecondNamed): Moment {
   const second: SecondPerson = { office, confirmation: 'declared, not verified' };
   return code === undefined
     ? { ...moment, second }
@@ -71,7 +67,10 @@ export async function confirmedBy(
     case 'none':
       return no('refused', codeFinding('code-none', { office }));
     case 'waits':
-      return no('refused', codeFinding('code-waits', { office, leftMs: check.leftMs, tries: TRY_RULE.tries }));
+      return no(
+        'refused',
+        codeFinding('code-waits', { office, leftMs: check.leftMs, tries: TRY_RULE.tries }),
+      );
     case 'wrong': {
       const data = { office, left: check.left, waitMin: TRY_RULE.waitMs / 60_000 };
       return no('refused', codeFinding('code-wrong', data));

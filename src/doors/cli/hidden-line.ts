@@ -7,7 +7,7 @@ const CTRL_C = '\u0003';
 const CTRL_D = '\u0004';
 const CTRL_U = '\u0015';
 /** Arrows and the marks around a pasted text. */
-const SEQUENCE = /\u001b(?:\[[0-9;]*[A-Za-z~]|O[A-Z]|.)?/g;
+const SEQUENCE = /\p{Cc}(?:\[[0-9;]*[A-Za-z~]|O[A-Z])/gu;
 /** More than any code has; the rest of what a cat typed is dropped. */
 const MOST_SIGNS = 200;
 

@@ -77,7 +77,10 @@ export function buildOf({ build }: Call['terminal']): string {
 }
 
 /** With what is remembered of this book between two commands. */
-export async function toolsFor(call: Call, book: BookPort & { readonly codes: CodeKeeper }): Promise<DeskTools> {
+export async function toolsFor(
+  call: Call,
+  book: BookPort & { readonly codes: CodeKeeper },
+): Promise<DeskTools> {
   const snapshots = rememberedAccount(call.terminal, (await book.info()).bookId);
   return { ...deskTools(call), codes: book.codes, ...(snapshots !== undefined && { snapshots }) };
 }

@@ -1,11 +1,5 @@
 // Asking a person for a code: hidden at a terminal, or a line of standard input where somebody said so; never from a flag.
-import {
-  type Answer,
-  askedAtLast,
-  confirmSecond,
-  type Desk,
-  type Moment,
-} from '../../desk/index.ts';
+import { type Answer, askedAtLast, confirmSecond, type Desk, type Moment } from '../../desk/index.ts';
 import { codeLabels } from '../../papers/index.ts';
 import type { Call } from './call.ts';
 import { linesOf, readInput } from './input-file.ts';

@@ -74,8 +74,7 @@ function holdLength(db: DatabaseSync, path: string): void {
 function holdTables(db: DatabaseSync, path: string, version: number): void {
   const wanted = new Map(Object.entries(TABLES_OF_VERSION.get(version) ?? {}));
   const tables = db.prepare(READ_SCHEMA).all() as { name: string; sql: string }[];
-  const areOurs =
-    tables.length === wanted.size && tables.every(({ name, sql }) => wanted.get(name) === sql);
+  const areOurs = tables.length === wanted.size && tables.every(({ name, sql }) => wanted.get(name) === sql);
   if (!areOurs) throw new DiskProblem('book-altered', path, { what: 'tables' });
 }
 

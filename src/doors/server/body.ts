@@ -21,7 +21,10 @@ export async function readBody(request: Request, takesFile: boolean): Promise<Bo
 
 /** What is wrong and where, without the piece of the body that the engine quotes: there may be a code in it. */
 function withoutPiece(message: string): string {
-  const bare = message.replace(/,? ?(?:\.\.\.)?".*"(?:\.\.\.)? is not valid JSON$/s, '; it is not valid JSON');
+  const bare = message.replace(
+    /,? ?(?:\.\.\.)?".*"(?:\.\.\.)? is not valid JSON$/s,
+    '; it is not valid JSON',
+  );
   return bare.slice(0, 120).toWellFormed();
 }
 

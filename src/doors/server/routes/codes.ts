@@ -95,8 +95,7 @@ const KEEPER: readonly Route[] = [
     body: keeperAsks.used,
     answer: portAnswer(z.boolean()),
     example: { body: { office: 'keeper', code: '73915' } },
-    run: (served, { body: { office, code } }) =>
-      looking(served, (book) => book.codes.wasUsed(office, code)),
+    run: (served, { body: { office, code } }) => looking(served, (book) => book.codes.wasUsed(office, code)),
   }),
   route({
     method: 'post',

@@ -6,7 +6,8 @@ export const codeColumns = { office: 'OFFICE', code: 'CODE' } as const;
 
 export function saidCode({ since, waitsMs }: CodeLine): string {
   if (since === null) return 'none: what it confirms is declared, not verified';
-  const waits = waitsMs === 0 ? '' : `; waits ${counted(Math.ceil(waitsMs / 60_000), 'minute')} after wrong ones`;
+  const waits =
+    waitsMs === 0 ? '' : `; waits ${counted(Math.ceil(waitsMs / 60_000), 'minute')} after wrong ones`;
   return `set ${since}${waits}`;
 }
 

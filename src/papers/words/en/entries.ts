@@ -1,7 +1,7 @@
 // An entry in one line of English: what happened, without who and when, which stand in columns of their own.
 import type { AnyDraft, Body, Draft, Kind, SecondPerson } from '../../../book/index.ts';
-import type { EntryContext } from './entries/context.ts';
 import * as code from './entries/code.ts';
+import type { EntryContext } from './entries/context.ts';
 import * as flow from './entries/flow.ts';
 import * as inbox from './entries/inbox.ts';
 import * as instrument from './entries/instrument.ts';
