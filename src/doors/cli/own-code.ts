@@ -26,8 +26,8 @@ const linesOfCall = new WeakMap<Call, Promise<string[]>>();
 
 /** The lines of standard input in the order in which the codes are asked for. An empty one is no code. */
 async function codeFromLine(call: Call): Promise<Typed> {
-  if (call.args.includes('-') || call.text('from') === '-')
-    throw wrongUse('flags-clash', { first: `--${FLAG}`, second: '-' });
+  const inputs = [...call.args, call.text('from'), call.fields.get('from'), call.fields.get('from-file')];
+  if (inputs.includes('-')) throw wrongUse('flags-clash', { first: `--${FLAG}`, second: '-' });
   const lines = linesOfCall.get(call) ?? readInput(call, '-').then(({ text }) => linesOf(text));
   linesOfCall.set(call, lines);
   const line = (await lines).shift()?.trim() ?? '';
