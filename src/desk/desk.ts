@@ -21,6 +21,7 @@ import type { AnyDraft, AnyEntry, BookInfo, BookPort, Hash, SecondPerson, View }
 import { entryId, keepDrafts, plainHash } from '../book/index.ts';
 import { type DayRule, dayOf, dayStartUtcMs, type Finding } from '../ground/units/index.ts';
 import { type Answer, no, yes } from './answer.ts';
+import { type CodeKeeper, NO_CODES } from './codes/code-keeper.ts';
 import { deskFinding } from './desk-finding.ts';
 
 /** Who asks, and when: doors bring it, the desk has no clock of its own. */
@@ -29,12 +30,16 @@ export interface Moment {
   readonly offsetMin: number;
   readonly by: string;
   readonly second?: SecondPerson;
+  /** Spoken when nothing else speaks against what is to be kept, and never when it is only tried: it may refuse, or say it anew. */
+  readonly lastWord?: (drafts: readonly AnyDraft[]) => Promise<Answer<readonly AnyDraft[]>>;
 }
 
 export interface DeskTools {
   readonly hash?: Hash;
   /** Ten bytes of chance for a new id. */
   readonly chance: () => Uint8Array;
+  /** Where the codes of the offices are kept; absent: nobody has one. */
+  readonly codes?: CodeKeeper;
   /** How the outpost file of the book is read; absent: by its own room. */
   readonly readOutpost?: OutpostReader;
   /** Where the account of the book is put away between two runs; absent: nowhere. */
@@ -56,6 +61,7 @@ export class Desk {
   readonly port: BookPort;
   readonly info: BookInfo;
   readonly hash: Hash;
+  readonly codes: CodeKeeper;
   readonly #chance: () => Uint8Array;
   /** Files of limits that come with the program. */
   readonly limitFiles: () => Promise<readonly NamedText[]>;
@@ -68,6 +74,7 @@ export class Desk {
     this.port = port;
     this.info = info;
     this.hash = tools.hash ?? plainHash;
+    this.codes = tools.codes ?? NO_CODES;
     this.#chance = tools.chance;
     this.limitFiles = tools.limitFiles ?? (() => Promise.resolve([]));
     this.#opening = {
@@ -135,9 +142,11 @@ export class Desk {
   /** Keeps drafts and moves the account on. */
   async keep(
     drafts: readonly AnyDraft[],
-    moment: Pick<Moment, 'nowUtcMs'>,
+    moment: Pick<Moment, 'nowUtcMs' | 'lastWord'>,
   ): Promise<Answer<{ kept: readonly AnyEntry[]; alreadyKept: readonly string[] }>> {
-    const outcome = await keepDrafts(this.port, drafts, { hash: this.hash, keptAtMs: moment.nowUtcMs });
+    const said = moment.lastWord === undefined ? yes(drafts) : await moment.lastWord(drafts);
+    if (!said.ok) return said;
+    const outcome = await keepDrafts(this.port, said.value, { hash: this.hash, keptAtMs: moment.nowUtcMs });
     if (!outcome.ok) return no('bad input', ...outcome.findings);
     await this.took(outcome.kept);
     return yes({ kept: outcome.kept, alreadyKept: outcome.alreadyKept });

@@ -3,6 +3,17 @@
 export type { OutpostReader } from '../account/index.ts';
 export { readOutpost, USES } from '../outpost/index.ts';
 export type { Answer, Problem } from './answer.ts';
+export type { CodeCheck, CodeHolder, CodeKeeper, TryTerms } from './codes/code-keeper.ts';
+export { codeList } from './codes/code-list.ts';
+export {
+  askedAtLast,
+  confirmedBy,
+  confirmSecond,
+  momentWithSecond,
+  openedByMedic,
+  type SecondNamed,
+} from './codes/confirm.ts';
+export { type CodePlan, type CodeSetting, planCode, setCode } from './codes/set-code.ts';
 export { type CondensateQuery, condensateSheet } from './condensate.ts';
 export { countInBook, finishCount } from './count-finish.ts';
 export { type CountReading, readCounted } from './count-reading.ts';

@@ -13,6 +13,7 @@ export type {
   StandingLine,
 } from './sheets/biocide.ts';
 export type { BookLine, BookSheet, KeptSheet } from './sheets/book.ts';
+export type { CodeLine, CodesSheet } from './sheets/codes.ts';
 export type {
   CondensateFound,
   CondensateLine,
@@ -109,6 +110,7 @@ export {
 } from './text/acts.ts';
 export { saidAge, saidKnown } from './text/age.ts';
 export { bookText } from './text/book.ts';
+export { codeSetText, codesText } from './text/codes.ts';
 export { commandsIn, firstThought } from './text/commands.ts';
 export { condensateSentences, condensateText } from './text/condensate.ts';
 export { countResultText, countSheetText, countTakenText } from './text/count.ts';
@@ -140,9 +142,11 @@ export { type TrendPaper, trendPaper } from './text/trend-paper.ts';
 export { worthDoing, worthText } from './text/worth.ts';
 export { wrap } from './text/wrap.ts';
 export type { CliFindingCode } from './words/cli-codes.ts';
+export type { CodeFindingCode } from './words/code-codes.ts';
 export type { DeskFindingCode } from './words/desk-codes.ts';
 export { aloud, LONGEST_ALOUD } from './words/en/aloud.ts';
 export { becameInWords } from './words/en/became.ts';
+export { codeLabels } from './words/en/codes.ts';
 export { condensateLabels, saidPeople, saidVerdict } from './words/en/condensate.ts';
 export {
   countedInWords,

@@ -404,6 +404,11 @@ export const bodies: Readonly<Record<Kind, readonly unknown[]>> = {
     { line: targets[0], how: 'taken', entries: [targets[1]] },
     { line: targets[0], how: 'dropped', entries: [], reason: 'a sum' },
   ],
+  'code-set': [
+    { office: 'medic', because: 'first' },
+    { office: 'second', because: 'changed' },
+    { office: 'keeper', because: 'lost' },
+  ],
   'column-matching': [
     {
       signature: 'cd'.repeat(32),

@@ -112,6 +112,8 @@ const postings: { readonly [K in Kind]: Posting<K> } = {
   'waiting-line': onlyKept,
   'waiting-line-settled': onlyKept,
   'column-matching': onlyKept,
+  // Who confirms by a code is no matter of the water.
+  'code-set': onlyKept,
 };
 
 export function post<K extends Kind>(fold: Fold, entry: Entry<K>): void {

@@ -1,5 +1,6 @@
 // The table of entry kinds: name, version of its shape, schema. A new kind is one line here, a schema, and a posting in the account.
 import type * as z from 'zod';
+import * as code from './code.ts';
 import * as flow from './flow.ts';
 import * as inbox from './inbox.ts';
 import * as instrument from './instrument.ts';
@@ -68,6 +69,7 @@ export const kinds = {
   'waiting-line': inbox.waitingLine,
   'waiting-line-settled': inbox.waitingLineSettled,
   'column-matching': inbox.columnMatching,
+  'code-set': code.codeSet,
 } as const;
 
 export type Kind = keyof typeof kinds;

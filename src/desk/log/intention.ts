@@ -92,9 +92,12 @@ function hookupRules(fold: Fold, draft: Draft<'hookup'>): Finding[] {
   ];
 }
 
+/** No paper of a day tells of these. */
+const NOT_OF_A_DAY: ReadonlySet<string> = new Set(['day-close', 'code-set']);
+
 function closedDay(fold: Fold, draft: AnyDraft): Finding[] {
   const day = dayOf(draft.happenedAtMs, fold.dayRule);
-  if (draft.late !== undefined || draft.kind === 'day-close' || !fold.closedDays.has(day)) return [];
+  if (draft.late !== undefined || NOT_OF_A_DAY.has(draft.kind) || !fold.closedDays.has(day)) return [];
   return [deskFinding('day-closed', { day })];
 }
 

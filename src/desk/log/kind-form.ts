@@ -42,6 +42,7 @@ export const COMMAND_OF_KIND: Partial<Record<Kind, string>> = {
   'waiting-line': 'import',
   'waiting-line-settled': 'inbox take',
   'column-matching': 'import',
+  'code-set': 'book code set',
 };
 
 export const formKinds: readonly Kind[] = kindNames.filter((kind) => COMMAND_OF_KIND[kind] === undefined);

@@ -70,6 +70,7 @@ export async function log(
 
 /** Before there are stocks nothing can flow; the opening itself, and what was entered wrongly, can be entered. */
 function mayBegin(request: LogRequest): boolean {
+  if (request.what === 'kind') return request.kind === 'code-set';
   if (request.what === 'told') return request.kind === 'opening' || request.kind === 'note';
   return request.what === 'undo' || request.what === 'correct';
 }

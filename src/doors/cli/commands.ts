@@ -1,6 +1,7 @@
 // Table of all commands, in the order in which help shows them.
 import type { Command } from './command.ts';
 import { BOOK_COMMANDS } from './tables/book.ts';
+import { CODE_COMMANDS } from './tables/code.ts';
 import { COUNT_COMMANDS } from './tables/count.ts';
 import { EVERYDAY_COMMANDS } from './tables/everyday.ts';
 import { INBOX_COMMANDS } from './tables/inbox.ts';
@@ -14,6 +15,7 @@ export const COMMANDS: readonly Command[] = [
   ...LOG_COMMANDS,
   ...COUNT_COMMANDS,
   ...BOOK_COMMANDS,
+  ...CODE_COMMANDS,
   ...INBOX_COMMANDS,
   ...QUALITY_COMMANDS,
   ...RECKON_COMMANDS,

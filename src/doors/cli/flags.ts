@@ -20,7 +20,15 @@ export const GLOBAL_FLAGS: readonly Flag[] = [
   { name: 'at', value: 'TIME', what: 'reading: as known at TIME; entering: when it happened' },
   { name: 'as-of', value: 'TIME', what: 'reading: the state at TIME by all that is known now' },
   { name: 'by', value: 'OFFICE', what: 'who says so; else the keeper' },
-  { name: 'second', value: 'OFFICE', what: 'the second person of a two-person act' },
+  {
+    name: 'second',
+    value: 'OFFICE',
+    what: 'the second person of a two-person act, who is asked for a code if there is one',
+  },
+  {
+    name: 'codes-from-stdin',
+    what: 'without a terminal: codes come from standard input, one a line, in the order of the questions',
+  },
   {
     name: 'happened',
     value: 'REASON',
@@ -127,6 +135,7 @@ const OWN_FLAGS: readonly Flag[] = [
   { name: 'places', value: 'PLACES', what: 'only these, commas between; parts is one of them' },
   { name: 'say', what: 'the page in words to be read aloud, 400 characters at the most' },
   { name: 'point', value: 'POINT', what: 'a sampling point' },
+  { name: 'lost', what: 'the old code is lost: the chief and a second person set it anew' },
   { name: 'since', value: 'SITE:N', many: true, what: 'only what comes after entry N of SITE' },
 ];
 

@@ -41,6 +41,8 @@ const ofWord: Readonly<Record<string, () => Promise<Loaded>>> = {
   'quality limits type': () => import('./commands/quality-limits.ts'),
   'report list': () => import('./commands/report.ts'),
   'report show': () => import('./commands/report.ts'),
+  'book code set': () => import('./commands/book-code.ts'),
+  'book code list': () => import('./commands/book-code.ts'),
   'book outpost': () => import('./commands/book-outpost.ts'),
 };
 

@@ -1,5 +1,6 @@
 // Table of all addresses that carry data; the server, the description and the tests are made from it.
 import { BOOK_PORT } from './book-port.ts';
+import { CODES } from './codes.ts';
 import { INBOX } from './inbox.ts';
 import { LIMITS } from './limits.ts';
 import { QUALITY } from './quality.ts';
@@ -10,3 +11,4 @@ import { WRITES } from './writes.ts';
 
 export const ROUTES: readonly Route[] = [...READS, ...WRITES, ...INBOX, ...QUALITY, ...RECKON, ...BOOK_PORT];
 export const ROUTES: readonly Route[] = [...READS, ...WRITES, ...INBOX, ...LIMITS, ...RECKON, ...BOOK_PORT];
+export const ROUTES: readonly Route[] = [...READS, ...WRITES, ...CODES, ...INBOX, ...RECKON, ...BOOK_PORT];

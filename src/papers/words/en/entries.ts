@@ -1,5 +1,6 @@
 // An entry in one line of English: what happened, without who and when, which stand in columns of their own.
 import type { AnyDraft, Body, Draft, Kind, SecondPerson } from '../../../book/index.ts';
+import * as code from './entries/code.ts';
 import type { EntryContext } from './entries/context.ts';
 import * as flow from './entries/flow.ts';
 import * as inbox from './entries/inbox.ts';
@@ -69,6 +70,7 @@ const kindWords: { readonly [K in Kind]: (body: Body<K>, context: EntryContext) 
   'waiting-line': inbox.waitingLine,
   'waiting-line-settled': inbox.waitingLineSettled,
   'column-matching': inbox.columnMatching,
+  'code-set': code.codeSet,
 };
 
 /**
