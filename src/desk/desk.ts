@@ -1,6 +1,8 @@
 // The desk of one book: its account kept up to date, and what every request needs to know of its moment.
 import {
   Account,
+  type Beds,
+  bedsOf,
   type Condensate,
   condensateOf,
   type Fold,
@@ -95,6 +97,12 @@ export class Desk {
     return told.missing === undefined
       ? notBegun(told.findings)
       : no('wrong use', deskFinding('no-condensate-expectation', { missing: told.missing }));
+  }
+
+  /** What is told of the purifier's beds in a view: a pass over the whole book. */
+  async beds(view: View = {}): Promise<Answer<Beds>> {
+    const told = await bedsOf(this.port, { view, ...this.#opening });
+    return told.ok ? yes(told.beds) : notBegun(told.findings);
   }
 
   /** Keeps drafts and moves the account on. */

@@ -3,6 +3,7 @@
 export type { OutpostReader } from '../account/index.ts';
 export { readOutpost, USES } from '../outpost/index.ts';
 export type { Answer, Problem } from './answer.ts';
+export { bedList, bedShow } from './beds.ts';
 export { type CondensateQuery, condensateSheet } from './condensate.ts';
 export { countInBook, finishCount } from './count-finish.ts';
 export { type CountReading, readCounted } from './count-reading.ts';

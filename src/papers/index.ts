@@ -1,7 +1,25 @@
 // The door of the papers: what other rooms may use.
+export { bedTable } from './csv/bed-table.ts';
 export { gaugingTable } from './csv/gauging-table.ts';
 export type { BegunSheet, CheckedSheet, CopiedSheet, ImportedSheet } from './sheets/acts.ts';
 export { type Band, bandWithin } from './sheets/band.ts';
+export type {
+  BedAdvice,
+  BedBand,
+  BedCauseLine,
+  BedChangeLine,
+  BedDates,
+  BedDay,
+  BedDecision,
+  BedFeed,
+  BedLine,
+  BedParameter,
+  BedPlot,
+  BedReading,
+  BedSheet,
+  BedsSheet,
+  BedVerdict,
+} from './sheets/beds.ts';
 export type { BookLine, BookSheet, KeptSheet } from './sheets/book.ts';
 export type {
   CondensateFound,
@@ -54,6 +72,7 @@ export type {
 } from './sheets/store-story.ts';
 export type { CoverFigure, SheetHead, StoreLine, StoreMark, SumLine, TodaySheet } from './sheets/today.ts';
 export type { BeforeAndAfter, CoverAtRateFigure, ReadingWay, ReadingWorth } from './sheets/worth.ts';
+export { bedPlot } from './svg/bed-plot.ts';
 export { plotFileName } from './svg/file-name.ts';
 export { gaugingPlot } from './svg/gauging-plot.ts';
 export { plotRange } from './svg/plot-range.ts';
@@ -68,6 +87,7 @@ export {
   startText,
 } from './text/acts.ts';
 export { saidAge, saidKnown } from './text/age.ts';
+export { bedForecastText, bedsText, bedText } from './text/beds.ts';
 export { bookText } from './text/book.ts';
 export { commandsIn, firstThought } from './text/commands.ts';
 export { condensateSentences, condensateText } from './text/condensate.ts';
@@ -100,6 +120,7 @@ export type { DeskFindingCode } from './words/desk-codes.ts';
 export { aloud, LONGEST_ALOUD } from './words/en/aloud.ts';
 export { becameInWords } from './words/en/became.ts';
 export { condensateLabels, saidPeople, saidVerdict } from './words/en/condensate.ts';
+export { adviceInWords, evidenceInWords } from './words/en/beds.ts';
 export {
   countedInWords,
   countLabels,

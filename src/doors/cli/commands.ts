@@ -1,5 +1,6 @@
 // Table of all commands, in the order in which help shows them.
 import type { Command } from './command.ts';
+import { BED_COMMANDS } from './tables/bed.ts';
 import { BOOK_COMMANDS } from './tables/book.ts';
 import { COUNT_COMMANDS } from './tables/count.ts';
 import { EVERYDAY_COMMANDS } from './tables/everyday.ts';
@@ -14,6 +15,7 @@ export const COMMANDS: readonly Command[] = [
   ...COUNT_COMMANDS,
   ...BOOK_COMMANDS,
   ...INBOX_COMMANDS,
+  ...BED_COMMANDS,
   ...RECKON_COMMANDS,
   ...REPORT_COMMANDS,
 ];

@@ -104,4 +104,8 @@ export type DeskFindingCode =
    */
   | 'reckon-refused'
   /** The outpost file does not tell what an expectation of condensate is made of. data: missing */
-  | 'no-condensate-expectation';
+  | 'no-condensate-expectation'
+  /** The outpost file tells of no purifier with beds. */
+  | 'no-beds'
+  /** Figures of one sample contradict one another. data: of, sample, place, measured, expected, u95, unit, inU, isWhole */
+  | 'figures-contradict';

@@ -1,4 +1,5 @@
 // Table of all addresses that carry data; the server, the description and the tests are made from it.
+import { BEDS } from './beds.ts';
 import { BOOK_PORT } from './book-port.ts';
 import { INBOX } from './inbox.ts';
 import { READS } from './reads.ts';
@@ -6,4 +7,4 @@ import { RECKON } from './reckon.ts';
 import type { Route } from './route.ts';
 import { WRITES } from './writes.ts';
 
-export const ROUTES: readonly Route[] = [...READS, ...WRITES, ...INBOX, ...RECKON, ...BOOK_PORT];
+export const ROUTES: readonly Route[] = [...READS, ...WRITES, ...INBOX, ...RECKON, ...BEDS, ...BOOK_PORT];
