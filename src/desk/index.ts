@@ -3,6 +3,7 @@
 export type { OutpostReader } from '../account/index.ts';
 export { readOutpost, USES } from '../outpost/index.ts';
 export type { Answer, Problem } from './answer.ts';
+export { bedList, bedShow } from './beds.ts';
 export type { CodeCheck, CodeHolder, CodeKeeper, TryTerms } from './codes/code-keeper.ts';
 export { codeList } from './codes/code-list.ts';
 export {

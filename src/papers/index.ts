@@ -1,4 +1,5 @@
 // The door of the papers: what other rooms may use.
+export { bedTable } from './csv/bed-table.ts';
 export { gaugingTable } from './csv/gauging-table.ts';
 export { trendTable } from './csv/trend-table.ts';
 export type { BegunSheet, CheckedSheet, CopiedSheet, ImportedSheet } from './sheets/acts.ts';
@@ -12,6 +13,24 @@ export type {
   RedoseSheet,
   StandingLine,
 } from './sheets/biocide.ts';
+
+  BedAdvice,
+  BedBand,
+  BedCauseLine,
+  BedChangeLine,
+  BedDates,
+  BedDay,
+  BedDecision,
+  BedFeed,
+  BedLine,
+  BedParameter,
+  BedPlot,
+  BedReading,
+  BedSheet,
+  BedsSheet,
+  BedVerdict,
+} from './sheets/beds.ts';
+
 export type { BookLine, BookSheet, KeptSheet } from './sheets/book.ts';
 export type { CodeLine, CodesSheet } from './sheets/codes.ts';
 export type {
@@ -94,6 +113,7 @@ export type {
 } from './sheets/store-story.ts';
 export type { CoverFigure, SheetHead, StoreLine, StoreMark, SumLine, TodaySheet } from './sheets/today.ts';
 export type { BeforeAndAfter, CoverAtRateFigure, ReadingWay, ReadingWorth } from './sheets/worth.ts';
+export { bedPlot } from './svg/bed-plot.ts';
 export { plotFileName } from './svg/file-name.ts';
 export { gaugingPlot } from './svg/gauging-plot.ts';
 export { plotRange } from './svg/plot-range.ts';
@@ -109,6 +129,7 @@ export {
   startText,
 } from './text/acts.ts';
 export { saidAge, saidKnown } from './text/age.ts';
+export { bedForecastText, bedsText, bedText } from './text/beds.ts';
 export { bookText } from './text/book.ts';
 export { codeSetText, codesText } from './text/codes.ts';
 export { commandsIn, firstThought } from './text/commands.ts';
@@ -146,6 +167,7 @@ export type { CodeFindingCode } from './words/code-codes.ts';
 export type { DeskFindingCode } from './words/desk-codes.ts';
 export { aloud, LONGEST_ALOUD } from './words/en/aloud.ts';
 export { becameInWords } from './words/en/became.ts';
+export { adviceInWords, evidenceInWords } from './words/en/beds.ts';
 export { codeLabels } from './words/en/codes.ts';
 export { condensateLabels, saidPeople, saidVerdict } from './words/en/condensate.ts';
 export {

@@ -1,5 +1,6 @@
 // Table of all commands, in the order in which help shows them.
 import type { Command } from './command.ts';
+import { BED_COMMANDS } from './tables/bed.ts';
 import { BOOK_COMMANDS } from './tables/book.ts';
 import { CODE_COMMANDS } from './tables/code.ts';
 import { COUNT_COMMANDS } from './tables/count.ts';
@@ -18,6 +19,7 @@ export const COMMANDS: readonly Command[] = [
   ...CODE_COMMANDS,
   ...INBOX_COMMANDS,
   ...QUALITY_COMMANDS,
+  ...BED_COMMANDS,
   ...RECKON_COMMANDS,
   ...REPORT_COMMANDS,
 ];

@@ -1,4 +1,5 @@
 // Table of all addresses that carry data; the server, the description and the tests are made from it.
+import { BEDS } from './beds.ts';
 import { BOOK_PORT } from './book-port.ts';
 import { CODES } from './codes.ts';
 import { INBOX } from './inbox.ts';
@@ -12,3 +13,4 @@ import { WRITES } from './writes.ts';
 export const ROUTES: readonly Route[] = [...READS, ...WRITES, ...INBOX, ...QUALITY, ...RECKON, ...BOOK_PORT];
 export const ROUTES: readonly Route[] = [...READS, ...WRITES, ...INBOX, ...LIMITS, ...RECKON, ...BOOK_PORT];
 export const ROUTES: readonly Route[] = [...READS, ...WRITES, ...CODES, ...INBOX, ...RECKON, ...BOOK_PORT];
+export const ROUTES: readonly Route[] = [...READS, ...WRITES, ...INBOX, ...RECKON, ...BEDS, ...BOOK_PORT];

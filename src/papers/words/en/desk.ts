@@ -3,6 +3,7 @@ import { type FindingData, formatFigure } from '../../../ground/units/index.ts';
 import type { DeskFindingCode } from '../desk-codes.ts';
 import type { Sentences, Words, WordsContext } from '../shape.ts';
 import { askFirstWords } from './ask-first.ts';
+import { bedFindingWords } from './bed-findings.ts';
 import { countFindingWords } from './count-findings.ts';
 import { listOf, maybeNumber, maybeText, numberOf, textOf } from './data.ts';
 import { limitAskWords } from './limits-ask.ts';
@@ -271,6 +272,7 @@ export const deskWords: Words<DeskFindingCode> = {
       'Check the number and its unit. If the reading stands as it is: add --happened "REASON".',
     ),
   ...askFirstWords,
+  ...bedFindingWords,
   'day-line-kept': (data) => {
     const ref = maybeText(data, 'ref');
     return say(
