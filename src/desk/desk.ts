@@ -139,6 +139,8 @@ export class Desk {
   async waterHistory(view: View = {}): Promise<Answer<WaterHistory>> {
     const told = await historyOf(this.port, { view, ...this.#opening });
     return told.ok ? yes(told.history) : notBegun(told.findings);
+  }
+
   /** What is told of the purifier's beds in a view: a pass over the whole book. */
   async beds(view: View = {}): Promise<Answer<Beds>> {
     const told = await bedsOf(this.port, { view, ...this.#opening });
@@ -149,7 +151,7 @@ export class Desk {
   async keep(
     drafts: readonly AnyDraft[],
     moment: Pick<Moment, 'nowUtcMs' | 'lastWord'>,
-  ): Promise<Answer<kept: readonly AnyEntry[]; alreadyKept: readonly string[] >> {
+  ): Promise<Answer<{ kept: readonly AnyEntry[]; alreadyKept: readonly string[] }>> {
     const said = moment.lastWord === undefined ? yes(drafts) : await moment.lastWord(drafts);
     if (!said.ok) return said;
     const outcome = await keepDrafts(this.port, said.value, { hash: this.hash, keptAtMs: moment.nowUtcMs });
@@ -159,27 +161,31 @@ export class Desk {
   }
 
   /** Takes in entries that were kept through the same port and not through this desk. */
-  async took(entries: readonly AnyEntry[]): Promise<void> 
+  async took(entries: readonly AnyEntry[]): Promise<void> {
     this.#views.clear();
     // Another outpost file is another fold: it is made anew when next asked for.
     if ((await this.#account?.take(entries)) === false) this.#account = null;
+  }
 
   /** Forgets what was reckoned: after lines came in that were not kept through this desk. */
-  forget(): void 
+  forget(): void {
     this.#account = null;
     this.#views.clear();
+  }
 
-  newId(utcMs: number): string 
+  newId(utcMs: number): string {
     return entryId(utcMs, this.#chance());
+  }
 
   /**
    * The present of this book. A practice book lives in its own time: its present is its last entry,
    * so that the invented outpost does not look a hundred years away.
    */
-  presentMs(position: Pick<Position, 'lastEntryMs'>, moment: Pick<Moment, 'nowUtcMs'>): number 
+  presentMs(position: Pick<Position, 'lastEntryMs'>, moment: Pick<Moment, 'nowUtcMs'>): number {
     return this.info.purpose === 'practice' && position.lastEntryMs !== null
       ? position.lastEntryMs
       : moment.nowUtcMs;
+  }
 
   /**
    * When something happens that is entered now. A practice book whose last day is closed goes on with the next day:

@@ -176,8 +176,8 @@ export class StorageRecorder {
   }
 
   #sampled(fold: Fold, { sample, store, drawnFrom }: Body<'sample'>, atMs: number): void {
-    const state = fold.stores.get(store);
-    if (state === undefined) return;
+    const state = store === undefined ? undefined : fold.stores.get(store);
+    if (store === undefined || state === undefined) return;
     const water = this.#waterOf(fold, state, atMs);
     water.standTo(atMs);
     // Drawn on its way in: it speaks of what came, and not of what stands there.

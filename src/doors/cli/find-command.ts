@@ -29,12 +29,6 @@ export function secondWords(group: string): readonly string[] {
   return nextWords([group]);
 }
 
-/** Words that the beginning of a command goes on with: `list, show` for `quality limits`. */
-export function nextWords(begun: readonly string[]): readonly string[] {
-  const longer = COMMANDS.filter(
-    ({ path }) => path.length > begun.length && begun.every((word, k) => path[k] === word),
-  );
-  return [...new Set(longer.map(({ path }) => path[begun.length] ?? ''))];
 /** Words that may stand behind the first words of a command. */
 export function nextWords(words: readonly string[]): readonly string[] {
   const longer = COMMANDS.filter(

@@ -110,7 +110,7 @@ export type DeskFindingCode =
   /** The outpost file does not tell what an expectation of condensate is made of. data: missing */
   | 'no-condensate-expectation'
   /** A trend is of one store, one sampling point or one grade. data: first, second */
-  | 'trend-places-clash';
+  | 'trend-places-clash'
   /** The outpost file tells of no purifier with beds. */
   | 'no-beds'
   /** Figures of one sample contradict one another. data: of, sample, place, measured, expected, u95, unit, inU, isWhole */

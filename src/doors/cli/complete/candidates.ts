@@ -67,7 +67,6 @@ async function wordsAt(
   if (last.startsWith('-')) return flagNames(command);
   const [first] = plain;
   const group = plain.length === 0 ? [] : nextWords(plain);
-  const group = nextWords(plain);
   if (first === undefined) return [...new Set(COMMANDS.map(({ path }) => path[0] ?? ''))];
   if (command === undefined) return group;
   const kinds =

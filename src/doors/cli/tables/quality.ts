@@ -1,5 +1,14 @@
-// Table of the commands about what the water is fit for, over time and over stores.
+// Table of the commands about what the water is fit for: limits, and trends over time and over stores.
 import type { Command } from '../command.ts';
+import type { Flag } from '../flags.ts';
+
+const SET = { name: 'SET', what: 'a set of limits, by its name or its file' } as const;
+const FILE: Flag = {
+  name: 'file',
+  value: 'PATH',
+  many: true,
+  what: 'a set of your own, as docs/limit-sets.md tells',
+};
 
 export const QUALITY_COMMANDS: readonly Command[] = [
   {
@@ -22,19 +31,8 @@ export const QUALITY_COMMANDS: readonly Command[] = [
     ],
     more: [
       'The limit says what the water may be; the control limits say what it has been by itself. They take eight results of one place.',
-// Table of the commands on water quality.
-import type { Command } from '../command.ts';
-import type { Flag } from '../flags.ts';
-
-const SET = { name: 'SET', what: 'a set of limits, by its name or its file' } as const;
-const FILE: Flag = {
-  name: 'file',
-  value: 'PATH',
-  many: true,
-  what: 'a set of your own, as docs/limit-sets.md tells',
-};
-
-export const QUALITY_COMMANDS: readonly Command[] = [
+    ],
+  },
   {
     path: ['quality', 'limits'],
     does: 'the limits that bear on release, and which of them are off',

@@ -10,7 +10,14 @@ import { RECKON } from './reckon.ts';
 import type { Route } from './route.ts';
 import { WRITES } from './writes.ts';
 
-export const ROUTES: readonly Route[] = [...READS, ...WRITES, ...INBOX, ...QUALITY, ...RECKON, ...BOOK_PORT];
-export const ROUTES: readonly Route[] = [...READS, ...WRITES, ...INBOX, ...LIMITS, ...RECKON, ...BOOK_PORT];
-export const ROUTES: readonly Route[] = [...READS, ...WRITES, ...CODES, ...INBOX, ...RECKON, ...BOOK_PORT];
-export const ROUTES: readonly Route[] = [...READS, ...WRITES, ...INBOX, ...RECKON, ...BEDS, ...BOOK_PORT];
+export const ROUTES: readonly Route[] = [
+  ...READS,
+  ...WRITES,
+  ...CODES,
+  ...INBOX,
+  ...QUALITY,
+  ...LIMITS,
+  ...BEDS,
+  ...RECKON,
+  ...BOOK_PORT,
+];
