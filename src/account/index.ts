@@ -23,6 +23,7 @@ export {
 export { type ContainerLife, containerLife } from './biocide/container-life.ts';
 export { type BiocideLimits, biocideLimits } from './biocide/limits-of-biocide.ts';
 export { type Overdose, overdoseOf } from './biocide/overdose.ts';
+export type { LogRow } from './biocide/result-doubt.ts';
 export type {
   BiocideSince,
   LevelResult,
@@ -34,7 +35,13 @@ export type {
 export { storageFindings } from './biocide/storage-findings.ts';
 export { type StorageOutcome, storageOf } from './biocide/storage-of-book.ts';
 export { StorageRecorder } from './biocide/storage-recorder.ts';
-export type { FallingLevel, WallRate } from './biocide/wall-rate.ts';
+export {
+  type FallingLevel,
+  fallingLevel,
+  kindRate,
+  type WallRate,
+} from './biocide/wall-rate.ts';
+export { wettedArea } from './biocide/wetted-area.ts';
 export { type CondensateOutcome, condensateOf } from './condensate.ts';
 export type {
   Condensate,
