@@ -236,6 +236,8 @@ test('every command stands in a record', async () => {
     'count add',
     'count show',
     'count finish',
+    'book code set',
+    'book code list',
   ];
   const missing = COMMANDS.map(({ path }) => path.join(' ')).filter(
     (path) => !elsewhere.includes(path) && !typed.includes(`waterwright ${path}`),
