@@ -17,6 +17,7 @@ export type { AccountFindingCode } from './finding-codes.ts';
 export { type FlowsOutcome, flowsOf, type PostedFlow } from './flows.ts';
 export { type AccountFinding, Fold, type VisitState } from './fold.ts';
 export { readingDoubtMg } from './gauge-doubt.ts';
+export { holdsOf } from './hold.ts';
 export { UNACCOUNTED } from './ledger.ts';
 export type { OutpostReader } from './outpost-of-book.ts';
 export {
@@ -27,6 +28,14 @@ export {
   type StockSum,
 } from './position.ts';
 export type { BadResult } from './quality/bad-news.ts';
+export {
+  cleanResults,
+  figuresOfEntry,
+  rowsOfStores,
+  storesOfResult,
+} from './quality/clean-results.ts';
+export { flowsThrough } from './quality/flows-through.ts';
+export { type JudgedFigure, judgedFigure } from './quality/judged-figure.ts';
 export type { KnownResult, SampleTaken } from './quality/known-results.ts';
 export type { ChosenSet, LimitsInForce } from './quality/limits-in-force.ts';
 export { rowsOfGrade } from './quality/limits-in-force.ts';
@@ -47,6 +56,7 @@ export type {
   Release,
   ReleaseRecord,
   StoreFacts,
+  StoreState,
   Treated,
   WaivedHold,
 } from './store-state.ts';

@@ -4,12 +4,14 @@ import {
   type Condensate,
   condensateOf,
   type Fold,
+  historyOf,
   type OutpostReader,
   type Position,
   positionOf,
   type SnapshotPlace,
   type StoreStory,
   storyOf,
+  type WaterHistory,
 } from '../account/index.ts';
 import type { AnyDraft, AnyEntry, BookInfo, BookPort, Hash, SecondPerson, View } from '../book/index.ts';
 import { entryId, keepDrafts, plainHash } from '../book/index.ts';
@@ -37,6 +39,8 @@ export interface DeskTools {
 
 /** Views of the past that a desk keeps at once. */
 const MOST_VIEWS = 4;
+/** A history is as long as its book. */
+const MOST_HISTORIES = 2;
 
 export class Desk {
   readonly port: BookPort;
@@ -47,6 +51,8 @@ export class Desk {
   #account: Account | null = null;
   /** Accounts of the past that were asked for last, by their view: a page asks for one of them several times. */
   readonly #views = new Map<string, Account>();
+  /** Every step of the water, by the view that it was asked for in; made again when the book has gone on. */
+  readonly #histories = new Map<string, WaterHistory>();
 
   private constructor(port: BookPort, info: BookInfo, tools: DeskTools) {
     this.port = port;
@@ -66,7 +72,7 @@ export class Desk {
   /** The account of a view; that of the whole book is kept and goes on with every entry. */
   async account(view: View = {}): Promise<Answer<Account>> {
     const whole = view.knownAtMs === undefined && view.asOfMs === undefined;
-    const name = `${view.knownAtMs ?? ''} ${view.asOfMs ?? ''}`;
+    const name = nameOf(view);
     const known = whole ? this.#account : this.#views.get(name);
     if (known != null) return yes(known);
     const opened = await Account.open(this.port, { view, ...this.#opening });
@@ -97,6 +103,19 @@ export class Desk {
       : no('wrong use', deskFinding('no-condensate-expectation', { missing: told.missing }));
   }
 
+  /** Every step of the water in a view: a pass over the whole book, which is kept until the book goes on. */
+  async history(view: View = {}): Promise<Answer<WaterHistory>> {
+    const name = nameOf(view);
+    const known = this.#histories.get(name);
+    if (known !== undefined) return yes(known);
+    const told = await historyOf(this.port, { view, ...this.#opening });
+    if (!told.ok) return notBegun(told.findings);
+    const [oldest] = this.#histories.keys();
+    if (oldest !== undefined && this.#histories.size >= MOST_HISTORIES) this.#histories.delete(oldest);
+    this.#histories.set(name, told.history);
+    return yes(told.history);
+  }
+
   /** Keeps drafts and moves the account on. */
   async keep(
     drafts: readonly AnyDraft[],
@@ -111,6 +130,7 @@ export class Desk {
   /** Takes in entries that were kept through the same port and not through this desk. */
   async took(entries: readonly AnyEntry[]): Promise<void> {
     this.#views.clear();
+    this.#histories.clear();
     // Another outpost file is another fold: it is made anew when next asked for.
     if ((await this.#account?.take(entries)) === false) this.#account = null;
   }
@@ -119,6 +139,7 @@ export class Desk {
   forget(): void {
     this.#account = null;
     this.#views.clear();
+    this.#histories.clear();
   }
 
   newId(utcMs: number): string {
@@ -148,6 +169,10 @@ export class Desk {
     const isOver = this.info.purpose === 'practice' && fold.closedDays.has(day);
     return isOver ? dayStartUtcMs(day + 1, fold.dayRule) : presentMs;
   }
+}
+
+function nameOf({ knownAtMs, asOfMs }: View): string {
+  return `${knownAtMs ?? ''} ${asOfMs ?? ''}`;
 }
 
 function notBegun(findings: readonly Finding[] | null) {

@@ -141,6 +141,7 @@ const litres = z.strictObject({ valueL: z.number(), u95L: z.number() });
 export const keptSheet = z.strictObject({
   kept: z.boolean().describe('false: it was only tried'),
   line: bookLine,
+  also: z.array(bookLine).exactOptional().describe('entries that are kept with it, all or none'),
   stores: z.array(
     z.strictObject({
       before: litres.nullable(),
