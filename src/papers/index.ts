@@ -22,6 +22,22 @@ export type {
 export type { Because, SheetFigure } from './sheets/figure.ts';
 export type { WordedFinding } from './sheets/finding.ts';
 export type {
+  DrankLine,
+  DrunkSum,
+  EffectLine,
+  HeldStore,
+  HoldLine,
+  HoldOrigin,
+  HoldSheet,
+  HoldsSheet,
+  HoldTree,
+  TouchFate,
+  TouchHop,
+  TouchLine,
+  TraceSheet,
+  WaitingOn,
+} from './sheets/holds.ts';
+export type {
   DroppedSheet,
   InboxLine,
   InboxSheet,
@@ -31,6 +47,7 @@ export type {
   TableSheet,
   TakenSheet,
 } from './sheets/inbox.ts';
+export type { EndingLine, QualitySheet, WaitingStore } from './sheets/quality.ts';
 export type { Quirk, QuirkFacts, QuirkKind, QuirksSheet } from './sheets/quirks.ts';
 export type {
   ReckonCaution,
@@ -43,8 +60,19 @@ export type {
   ReckonResult,
   ReckonSheet,
 } from './sheets/reckon.ts';
+export type {
+  DueLine,
+  FigureLine,
+  FigureVerdict,
+  ResultSheet,
+  SampleLine,
+  SampleSheet,
+  SampleState,
+  SamplesSheet,
+} from './sheets/samples.ts';
 export type { SinceSheet } from './sheets/since.ts';
 export type { StoreEvent, StoreSheet, StoresSheet } from './sheets/store.ts';
+export type { QualityWord, StoreQuality } from './sheets/store-quality.ts';
 export type {
   EstimatePoint,
   FamilyNode,
