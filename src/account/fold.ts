@@ -11,7 +11,7 @@ import type { AccountFindingCode } from './finding-codes.ts';
 import type { InstrumentRecord } from './instrument-record.ts';
 import { Ledger, storeAccount } from './ledger.ts';
 import { normFlowsOf, poolsOf } from './people-and-air.ts';
-import type { BadResult } from './quality/bad-news.ts';
+import type { BadResult } from './quality/bad-result.ts';
 import type { SampleTaken } from './quality/known-results.ts';
 import { type LimitsInForce, policyInForce } from './quality/limits-in-force.ts';
 import { cloneHabits, type Habits, noHabits } from './questions/habits.ts';

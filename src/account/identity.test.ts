@@ -17,8 +17,13 @@ const whyNot = (told: Told, id: string) => {
 };
 const hold = (told: Told, name: string, stores: string[], conditional: string[] = []) =>
   told.tell('hold', { hold: name, stores, conditional, reason: 'count too high' });
+/** Figures that meet Holm's limits. */
+const passing = [
+  { parameter: 'silver', value: 0.2, unit: 'mg/L' },
+  { parameter: 'plate count', value: 2, unit: 'CFU/mL' },
+];
 const release = (told: Told, name: string, stores: string[]) =>
-  told.tell('release', { hold: name, stores, values: [] });
+  told.tell('release', { hold: name, stores, values: passing });
 
 describe('grade and release', () => {
   test('a never used container becomes what it gets, with its word and its biocide', () => {

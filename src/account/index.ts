@@ -27,7 +27,7 @@ export {
   type RecordOfDoubts,
   type StockSum,
 } from './position.ts';
-export type { BadResult } from './quality/bad-news.ts';
+export type { BadResult } from './quality/bad-result.ts';
 export {
   cleanResults,
   figuresOfEntry,

@@ -7,7 +7,7 @@ import { withGapsFilled } from './gaps.ts';
 import { doubtFactor } from './instrument-record.ts';
 import { storeAccount, UNACCOUNTED } from './ledger.ts';
 import { withinWalls } from './positivity.ts';
-import type { BadResult } from './quality/bad-news.ts';
+import type { BadResult } from './quality/bad-result.ts';
 import type { SampleTaken } from './quality/known-results.ts';
 import type { LimitsInForce } from './quality/limits-in-force.ts';
 import { holdAt } from './quality/waivers.ts';

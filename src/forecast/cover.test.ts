@@ -329,7 +329,14 @@ describe('of a position', () => {
     expect(freeL()).toBeCloseTo(20 - 0.6 + 18 - 0.6 + 2 - 0.3, 6);
     told.tell('hold', { hold: 'Q-1', stores: ['C-04'], conditional: ['C-01'], reason: 'count' });
     expect(freeL()).toBeCloseTo(1.7, 6);
-    told.tell('release', { hold: 'Q-1', stores: ['C-01', 'C-04'], values: [] });
+    told.tell('release', {
+      hold: 'Q-1',
+      stores: ['C-01', 'C-04'],
+      values: [
+        { parameter: 'silver', value: 0.2, unit: 'mg/L' },
+        { parameter: 'plate count', value: 2, unit: 'CFU/mL' },
+      ],
+    });
     told.tell('movement', { from: 'unplaced', to: 'C-04', amount: litres(1) });
     expect(freeL()).toBeCloseTo(20 - 0.6 + 1.7, 6);
   });

@@ -63,6 +63,8 @@ instruments:
       calibration: { relative: 0.05 }, reading: sinceLine, meters: flush, logField: flushes }
   - { id: fill-meter, measures: flow, unit: L, random: { absolute: 0.12 }, calibration: { relative: 0.01 }, reading: amount,
       logMethod: flow meter, onHoses: [H-1] }
+  - { id: silver-kit, measures: quality, quantity: silver, unit: mg/L, random: { absolute: 0.01 }, reading: spot }
+  - { id: plate-kit, measures: quality, quantity: plate count, unit: CFU/mL, random: { absolute: 1 }, reading: spot }
 units:
   - { id: condenser, kind: condenser, place: hut, feeds: { store: KB }, limitLPerDay: 16 }
   - { id: purifier, kind: purifier, place: hut, takes: [{ store: KB, downToRemainder: true }], feeds: { store: PB },
@@ -87,6 +89,14 @@ people:
   - { office: second, at: aboard }
   - { office: medic, at: aboard, releases: true }
 secondPersonActs: [relabel, waiver, treatment]
+limits:
+  - { id: silver least, quantity: silver, unit: mg/L, atLeast: 0.05, status: policy, basis: outpost policy }
+  - { id: silver most, quantity: silver, unit: mg/L, atMost: 0.4, status: policy, basis: outpost policy }
+  - { id: plate count most, quantity: plate count, unit: CFU/mL, atMost: 50, status: policy, basis: outpost policy }
+  - { id: sample valid, quantity: sample age, unit: days, atMost: 90, status: policy, basis: outpost policy }
+treatments:
+  - { id: technical to drinking, allowed: true, from: technical, to: drinking, sources: technical water of the hut, neverHeld: [iodine, raw, waste],
+      thenHold: true, sampleAfterDays: 0, releasedBy: medic, minutesPerContainer: 30, secondPerson: true }
 policy:
   reserve: { floorL: 100, counts: [R1], mayBeDrawnBy: chief }
   planningLPerPersonDay: 2.7

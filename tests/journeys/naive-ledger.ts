@@ -96,7 +96,7 @@ export class NaiveLedger {
           this.#post(leg.store, entry.body.to[0]?.store ?? '', leg.amount.massMg);
         return;
       case 'sample':
-        if (this.#aboard.has(entry.body.store))
+        if (entry.body.store !== undefined && this.#aboard.has(entry.body.store))
           this.#post(entry.body.store, 'outside', entry.body.volumeMg ?? 0);
         return;
       case 'visit-berth':

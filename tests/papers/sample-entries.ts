@@ -197,6 +197,58 @@ export const bodies: Readonly<Record<Kind, readonly unknown[]>> = {
     },
     { hold: 'Q-02', stores: ['C-07'], conditional: [], reason: 'smell' },
   ],
+  'result-set-aside': [
+    { sample: 'SMP-03', parameter: 'silver', reason: 'bottle of another store' },
+    { sample: 'SMP-04', reason: 'read twice' },
+  ],
+  parked: [{ hold: 'Q-01', owner: 'medic', untilDay: 30, reason: 'waits for the laboratory' }],
+  'limits-chosen': [
+    {
+      sets: [
+        {
+          set: 'skerry rules',
+          name: 'rules of Skerry',
+          rows: [
+            {
+              id: 'silver at most',
+              parameter: 'silver',
+              basis: 'as itself',
+              unit: 'mg/L',
+              limit: { atMost: 0.1 },
+              remembered: null,
+              evidence: 'seen',
+              exposure: 'any',
+              source: 'invented for the tests',
+              locator: 'row 1',
+              cause: 'dosed twice',
+              consequence: 'more than is allowed',
+              firstAct: 'dilute',
+              timeToActH: 24,
+              requiredFor: ['drink'],
+              neededOf: 'every store',
+              degassed: false,
+              noneIfBelow: null,
+              duplicatesWithinShare: null,
+              note: '',
+              typed: null,
+            },
+          ],
+        },
+      ],
+      exposureDays: 180,
+      reason: 'the medic asks for it',
+    },
+  ],
+  'limit-typed': [
+    {
+      set: 'skerry rules',
+      row: 'silver at most',
+      atMost: 0.1,
+      unit: 'mg/L',
+      basis: 'as itself',
+      copy: 'edition 2, table 1',
+    },
+  ],
   release: [
     {
       hold: 'Q-01',

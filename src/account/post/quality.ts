@@ -9,10 +9,11 @@ import { endHold, holdsOf, putOnHold } from '../hold.ts';
 import { ruleHold } from '../identity.ts';
 import { OUTSIDE } from '../ledger.ts';
 import { noteEntry } from '../note.ts';
-import { type BadResult, failedBy, holdWhatFails, judgeAnew } from '../quality/bad-news.ts';
+import { failedBy, holdWhatFails, judgeAnew } from '../quality/bad-news.ts';
+import type { BadResult } from '../quality/bad-result.ts';
 import { figuresOfResult, type KnownResult } from '../quality/known-results.ts';
 import { chosenLimits, rowsOfGrade, withTyped } from '../quality/limits-in-force.ts';
-import { figuresOfRelease, releasedUntilMs, verdictOfStore } from '../quality/release.ts';
+import { proofOf, releasedUntilMs } from '../quality/release.ts';
 import { namedIn, speaksOf } from '../quality/speaks-of.ts';
 import { waive } from '../quality/waivers.ts';
 import { biocidesIn, enemiesAmong } from '../rules.ts';
@@ -56,27 +57,19 @@ export function postRelease(fold: Fold, entry: Entry<'release'>): void {
 
 function releaseStore(fold: Fold, entry: Entry<'release'>, state: StoreState): void {
   const { hold } = entry.body;
-  const more = figuresOfRelease(fold, entry, state);
-  const verdict = verdictOfStore(fold, state, { nowMs: entry.happenedAtMs, more });
-  if (!verdict.released) {
-    const data = { stores: [state.facts.id], reasons: verdict.reasons.map(saidReason) };
-    const store = state.facts.id;
-    noteEntry(fold, entry, { code: 'release-unproven', severity: 'act-now', store, data });
+  const proof = proofOf(fold, entry, state);
+  if ('reasons' in proof) {
+    const data = { stores: [state.facts.id], reasons: proof.reasons.map(saidReason) };
+    noteEntry(fold, entry, { code: 'release-unproven', severity: 'act-now', store: state.facts.id, data });
     return;
   }
   endHold(state, hold);
   state.waived = state.waived.filter((one) => hold !== undefined && one.hold.hold !== hold);
   if (hold === undefined || state.conditional?.hold === hold) state.conditional = null;
   state.release = 'own sample';
-  const figures = [...state.results, ...more];
-  const samples = figures.filter(({ id }) => verdict.evidence.includes(id)).map(({ sample }) => sample);
-  state.released = {
-    by: entry.by,
-    atMs: entry.happenedAtMs,
-    samples: [...new Set(samples)],
-    untilMs: releasedUntilMs(fold, entry, verdict.untilMs),
-    entry: entry.id,
-  };
+  const { by, happenedAtMs: atMs, id } = entry;
+  const untilMs = releasedUntilMs(fold, entry, proof.untilMs);
+  state.released = { by, atMs, samples: proof.samples, untilMs, entry: id };
   if (state.treated !== null) state.badNewsSinceMs = Math.max(state.badNewsSinceMs, state.treated.atMs);
 }
 
@@ -109,8 +102,9 @@ export function postResult(fold: Fold, entry: Entry<'result'>): void {
     const state = fold.stores.get(id);
     if (state === undefined) continue;
     const inflowMg = taken === undefined ? state.inflowMg : taken.inflowMg;
-    state.results = [...state.results, ...figures.map((figure) => ({ ...figure, inflowMg }))];
-    holdWhatFails(fold, entry, state, { hold: `result ${body.sample}`, reason: 'result-fails' });
+    const results = figures.map((figure) => ({ ...figure, inflowMg }));
+    state.results = [...state.results, ...results];
+    holdWhatFails(fold, entry, state, { hold: `result ${body.sample}`, reason: 'result-fails', results });
   }
   const parameters = failedBy(rowsForPeople(fold, stores), figures, entry.happenedAtMs);
   if (parameters.length === 0) return;

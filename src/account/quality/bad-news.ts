@@ -10,22 +10,17 @@ import { flowsThrough } from './flows-through.ts';
 import type { KnownResult } from './known-results.ts';
 import { rowsOfGrade } from './limits-in-force.ts';
 
-/** A result that fails; it waits until a hold, a release, a waiver, a downgrade or a word of the medic answers it. */
-export interface BadResult {
-  readonly entry: string;
-  readonly sample: string;
-  readonly stores: readonly string[];
-  readonly parameters: readonly string[];
-  readonly atMs: number;
-}
-
 /** So often a buffer is filled anew until the water of a sample is gone: e⁻⁵, less than 1 % of it, is left. Ours, no source. */
 const TIMES_FILLED = 5;
 
 /** Results that speak of the water that is in the store now. */
-export function resultsOfWater(fold: Fold, state: StoreState): readonly KnownResult[] {
+export function resultsOfWater(
+  fold: Fold,
+  state: StoreState,
+  more: readonly KnownResult[] = [],
+): readonly KnownResult[] {
   const { results, badNewsSinceMs, facts } = state;
-  const own = results.filter(({ takenAtMs }) => takenAtMs >= badNewsSinceMs);
+  const own = [...results, ...more].filter(({ takenAtMs }) => takenAtMs >= badNewsSinceMs);
   if (!flowsThrough(fold.index, facts.id)) return own;
   const gone = TIMES_FILLED * facts.capacityMg;
   return own.filter(
@@ -59,14 +54,15 @@ export function holdWhatFails(
   fold: Fold,
   entry: AnyEntry,
   state: StoreState,
-  named: Pick<HoldState, 'hold' | 'reason'>,
-): boolean {
-  if (!state.aboard || state.emptied || isWaste(fold.index, state)) return false;
+  found: Pick<HoldState, 'hold' | 'reason'> & { readonly results: readonly KnownResult[] },
+): void {
+  if (!state.aboard || state.emptied || isWaste(fold.index, state)) return;
+  const { hold, reason, results } = found;
+  const own = results.filter(({ takenAtMs }) => takenAtMs >= state.badNewsSinceMs);
   const rows = rowsOfGrade(fold.limits, fold.index, state.grade);
-  const failed = failedBy(rows, resultsOfWater(fold, state), entry.happenedAtMs);
-  if (failed.length === 0) return false;
-  putOnHold(state, { ...named, sinceMs: entry.happenedAtMs, entry: entry.id, failed });
-  return true;
+  const failed = failedBy(rows, own, entry.happenedAtMs);
+  if (failed.length === 0) return;
+  putOnHold(state, { hold, reason, sinceMs: entry.happenedAtMs, entry: entry.id, failed });
 }
 
 /** Name of the holds that a choice of limits sets, and ends when another is made. */
@@ -78,6 +74,7 @@ export function judgeAnew(fold: Fold, entry: AnyEntry): void {
     const held = holdsOf(state).filter(({ hold }) => hold !== LIMITS_HOLD);
     state.hold = held[0] ?? null;
     state.holdsBehind = held.slice(1);
-    holdWhatFails(fold, entry, state, { hold: LIMITS_HOLD, reason: 'limits-chosen' });
+    const results = resultsOfWater(fold, state);
+    holdWhatFails(fold, entry, state, { hold: LIMITS_HOLD, reason: 'limits-chosen', results });
   }
 }

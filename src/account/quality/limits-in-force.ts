@@ -21,7 +21,10 @@ export interface LimitsInForce {
 const FOR_LONG = Number.MAX_SAFE_INTEGER;
 
 export function policyInForce({ outpost }: OutpostIndex): LimitsInForce {
-  const { id, name, rows } = policyLimitSet(outpost);
+  const { id, name, rows: all } = policyLimitSet(outpost);
+  // What the file itself has off is shown, and nobody required it.
+  const required = new Set(outpost.limits.flatMap((limit) => (limit.status === 'policy' ? limit.id : [])));
+  const rows = all.filter((row) => required.has(row.id));
   return { sets: [{ set: id, name, rows }], exposureDays: FOR_LONG, entry: null, reason: null };
 }
 
@@ -56,13 +59,27 @@ export function typedRow(row: LimitRow, entry: Entry<'limit-typed'>): LimitRow {
 
 const whoOf = ({ by }: AnyEntry): string => by;
 
+/** What water of a grade is used for; the best grade may leave it unsaid, and is drunk. */
+export function usesOfGrade(index: OutpostIndex, grade: string | null): readonly string[] {
+  const known = grade === null ? undefined : index.grades.get(grade);
+  if (known === undefined) return [];
+  return known.usableFor.length === 0 && known.rank === 1 ? ['drink'] : known.usableFor;
+}
+
+const FOR_PEOPLE: ReadonlySet<string> = new Set(['drink', 'food', 'hygiene', 'medical']);
+
+/** Water that comes into or onto people; other water is released by the medic's word alone. */
+export function isForPeople(index: OutpostIndex, grade: string | null): boolean {
+  return usesOfGrade(index, grade).some((use) => FOR_PEOPLE.has(use));
+}
+
 /** The rows that bear on water of a grade; none for water that nobody drinks. */
 export function rowsOfGrade(
   limits: LimitsInForce,
   index: OutpostIndex,
   grade: string | null,
 ): readonly LimitRow[] {
-  const uses = grade === null ? [] : (index.grades.get(grade)?.usableFor ?? []);
+  const uses = usesOfGrade(index, grade);
   if (uses.length === 0) return [];
   return limits.sets.flatMap(({ rows }) =>
     rows.filter(({ requiredFor }) => requiredFor.some((use) => uses.includes(use))),

@@ -4,12 +4,12 @@ import { dayStartUtcMs } from '../../ground/units/index.ts';
 import type { LimitRow } from '../../outpost/index.ts';
 import type { Fold } from '../fold.ts';
 import type { StoreState, Treated } from '../store-state.ts';
-import type { Verdict } from '../verdict/sample-result.ts';
+import type { Reason, Verdict } from '../verdict/sample-result.ts';
 import { verdictOf } from '../verdict/verdict.ts';
 import { resultsOfWater } from './bad-news.ts';
 import { flowsThrough } from './flows-through.ts';
 import { figuresOf, type KnownResult } from './known-results.ts';
-import { rowsOfGrade } from './limits-in-force.ts';
+import { isForPeople, rowsOfGrade } from './limits-in-force.ts';
 
 /**
  * Whether what is known of a store's water releases it, by results alone.
@@ -21,8 +21,7 @@ export function verdictOfStore(
   asked: { readonly nowMs: number; readonly more?: readonly KnownResult[]; readonly grade?: string },
 ): Verdict {
   const { treated } = state;
-  const known = resultsOfWater(fold, state).filter((result) => !isAnswered(result, treated));
-  const results = [...known, ...(asked.more ?? [])];
+  const results = resultsOfWater(fold, state, asked.more).filter((result) => !isAnswered(result, treated));
   const rows = rowsOfGrade(fold.limits, fold.index, asked.grade ?? state.grade);
   return verdictOf({
     rows: rows.filter((row) => isNeeded(fold, state, row) || isJudged(row, results)),
@@ -53,12 +52,26 @@ function isNeeded(fold: Fold, { facts }: StoreState, { neededOf }: LimitRow): bo
 const isJudged = (row: LimitRow, results: readonly KnownResult[]): boolean =>
   results.some(({ parameter }) => parameter === row.parameter);
 
-/** The figures that a release carries, as results of the store at its moment. */
-export function figuresOfRelease(
+/** What a release of a store stands on, or why it stands on nothing. */
+export function proofOf(
   fold: Fold,
   entry: Entry<'release'>,
   state: StoreState,
-): readonly KnownResult[] {
+):
+  | { readonly untilMs: number; readonly samples: readonly string[] }
+  | { readonly reasons: readonly Reason[] } {
+  const named = entry.body.samples ?? [];
+  // Nobody drinks it: there is no limit that it would have to meet.
+  if (!isForPeople(fold.index, state.grade)) return { untilMs: Number.POSITIVE_INFINITY, samples: named };
+  const more = figuresOfRelease(fold, entry, state);
+  const verdict = verdictOfStore(fold, state, { nowMs: entry.happenedAtMs, more });
+  if (!verdict.released) return { reasons: verdict.reasons };
+  const figures = [...state.results, ...more].filter(({ id }) => verdict.evidence.includes(id));
+  return { untilMs: verdict.untilMs, samples: [...new Set(figures.map(({ sample }) => sample))] };
+}
+
+/** The figures that a release carries, as results of the store at its moment. */
+function figuresOfRelease(fold: Fold, entry: Entry<'release'>, state: StoreState): readonly KnownResult[] {
   const { values, samples } = entry.body;
   const figures = {
     ...{ values, entry: entry.id, inflowMg: state.inflowMg, isProven: true },

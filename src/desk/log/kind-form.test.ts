@@ -6,7 +6,10 @@ import { COMMAND_OF_KIND, formKinds, formOf, kindForm, namesOfKey, shapeOf } fro
 test('a field is named without the unit that its key ends in, unless two would have one name', () => {
   const names = (kind: Kind) => kindForm(kind).map(({ name }) => name);
   expect(names('cabin-window')).toEqual(['before', 'during', 'until']);
-  expect(names('sample')).toEqual(['store', 'sample', 'tests', 'volume', 'drawn-from']);
+  expect(names('sample')).toEqual([
+    ...['store', 'point', 'sample', 'tests', 'volume', 'drawn-from'],
+    ...['bottles', 'batch', 'duplicate-of'],
+  ]);
   expect(names('pvt')).toContain('bottle-before-kpa-abs');
   expect(names('pvt')).toContain('bottle-before-c');
   expect(names('check')).toContain('hold-minutes');
@@ -28,6 +31,7 @@ test('what is needed and what a field takes is read off the shape', () => {
     hold: ['text', false],
     stores: ['stores, with commas between', true],
     values: ['NAME=VALUE with commas between', false],
+    samples: ['names with commas between', false],
     until: ['a whole number', false],
   });
   expect(kindForm('movement').find(({ name }) => name === 'amount')?.takes).toBe('an amount with its unit');

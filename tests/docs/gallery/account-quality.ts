@@ -1,5 +1,6 @@
 // Table of entries that break a rule about grades, biocides, holds, the reserve, or acts for two persons.
 import type { AccountFindingCode } from '../../../src/account/index.ts';
+import type { Body } from '../../../src/book/index.ts';
 import { at, litres, readings, type Told } from '../../journeys/told.ts';
 import type { Samples } from './sample.ts';
 import { toldSample } from './told-entries.ts';
@@ -23,6 +24,37 @@ const nothingOnTap = (told: Told) =>
     port: 'tap feed',
     counters: readings({ strokes: 0, product: 0 }),
   });
+
+/** Figures that meet the limits of this outpost. */
+const passing = [
+  { parameter: 'silver', value: 0.2, unit: 'mg/L' },
+  { parameter: 'plate count', value: 2, unit: 'CFU/mL' },
+];
+
+/** A row that somebody remembers, and nobody has typed. */
+const rowOff: Body<'limits-chosen'>['sets'][number]['rows'][number] = {
+  id: 'lead at most',
+  parameter: 'lead',
+  basis: 'as itself',
+  unit: 'µg/L',
+  limit: null,
+  remembered: { atMost: 10 },
+  evidence: 'memory',
+  exposure: 'any',
+  source: 'invented for this page',
+  locator: 'from memory',
+  cause: 'a pipe of the wrong metal',
+  consequence: 'harm to those who drink it for long',
+  firstAct: 'hold, find the pipe',
+  timeToActH: 24,
+  requiredFor: ['drink'],
+  neededOf: 'every store',
+  degassed: false,
+  noneIfBelow: null,
+  duplicatesWithinShare: null,
+  note: '',
+  typed: null,
+};
 
 export const qualitySamples = {
   'grade-mismatch': toldSample(
@@ -123,6 +155,59 @@ export const qualitySamples = {
     'The same water as under a hold came into it: for an emergency only.',
     (told) => hold(told, ['C-04'], ['R1']),
   ),
+  'release-unproven': toldSample(
+    'release-unproven',
+    'A release stands in the book, and no results prove it: the water stays as it was.',
+    (told) => {
+      hold(told, ['C-04']);
+      told.tell('release', { hold: 'Q-1', stores: ['C-04'], values: [] });
+    },
+  ),
+  'release-over': toldSample('release-over', 'A release has run out.', (told) => {
+    hold(told, ['C-04']);
+    told.tell('release', { hold: 'Q-1', stores: ['C-04'], values: passing, untilDay: 2 });
+    told.goTo(4).tell('note', { text: 'a quiet day' });
+  }),
+  'treatment-not-allowed': toldSample(
+    'treatment-not-allowed',
+    'Water was treated by a recipe that the outpost file does not have for it.',
+    (told) =>
+      told
+        .goTo(1)
+        .tell(
+          'treatment',
+          { store: 'C-02', recipe: 'boil it', toGrade: 'drinking' },
+          { second: { office: 'second', confirmation: 'by own code' } },
+        ),
+  ),
+  'hold-unknown': toldSample('hold-unknown', 'A hold was parked that no store is on.', (told) =>
+    told.goTo(1).tell('parked', { hold: 'Q-9', owner: 'medic', untilDay: 9 }),
+  ),
+  'result-unanswered': toldSample(
+    'result-unanswered',
+    'A result fails, and nobody has said what else has the same water.',
+    (told) =>
+      told.goTo(1).tell('result', {
+        sample: 'S-01',
+        store: 'C-04',
+        values: [{ parameter: 'plate count', value: 140, unit: 'CFU/mL' }],
+      }),
+  ),
+  'limit-off': toldSample(
+    'limit-off',
+    'Limits were chosen with a row whose figure nobody has typed: all water of that use waits.',
+    (told) =>
+      told.goTo(1).tell('limits-chosen', {
+        sets: [{ set: 'skerry rules', name: 'rules of Skerry', rows: [rowOff] }],
+        exposureDays: 180,
+        reason: 'the medic asks for it',
+      }),
+  ),
+  'parked-over': toldSample('parked-over', 'The date to which a hold was parked has passed.', (told) => {
+    hold(told, ['C-04']);
+    told.tell('parked', { hold: 'Q-1', owner: 'medic', untilDay: 2 });
+    told.goTo(4).tell('note', { text: 'a quiet day' });
+  }),
   'alone-for-two': toldSample(
     'alone-for-two',
     'An act for two persons stands in the book with one.',

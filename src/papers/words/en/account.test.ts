@@ -202,6 +202,20 @@ const account: Readonly<Record<AccountFindingCode, readonly FindingData[]>> = {
     { massMg: litres(280), u95Mg: litres(9), floorMg: litres(300), mgPerL: 997_800, stores: ['R1', 'R2'] },
   ],
   'waste-limit': [{ massMg: litres(197), u95Mg: litres(1), limitMg: litres(194), mgPerL: 997_800 }],
+  'release-unproven': [
+    { ...of, stores: ['C-05'], reasons: ['silver: below', 'plate count: missing', 'nothing-required'] },
+  ],
+  'release-over': [{ untilMs: 0, by: 'medic', release: 'own sample' }],
+  'treatment-not-allowed': [
+    { ...of, recipe: 'boil it', why: 'no such recipe', neverHeld: [] },
+    { ...of, recipe: 'technical to drinking', why: 'not allowed', neverHeld: [] },
+    { ...of, recipe: 'technical to drinking', why: 'other grade', neverHeld: [] },
+    { ...of, recipe: 'technical to drinking', why: 'has held', neverHeld: ['iodine', 'raw'] },
+  ],
+  'hold-unknown': [{ ...of, hold: 'Q-9' }],
+  'result-unanswered': [{ sample: 'SMP-03', stores: ['FA'], parameters: ['plate count', 'silver'] }],
+  'limit-off': [{ rows: ['silver at most'], parameters: ['silver'] }],
+  'parked-over': [{ hold: 'Q-1', owner: 'medic', untilMs: 0 }],
   'alone-for-two': [
     { ...of, act: 'relabel' },
     { ...of, act: 'waiver' },
