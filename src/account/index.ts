@@ -38,7 +38,7 @@ export { flowsThrough } from './quality/flows-through.ts';
 export { type JudgedFigure, judgedFigure } from './quality/judged-figure.ts';
 export type { KnownResult, SampleTaken } from './quality/known-results.ts';
 export type { ChosenSet, LimitsInForce } from './quality/limits-in-force.ts';
-export { rowsOfGrade } from './quality/limits-in-force.ts';
+export { isForPeople, rowsOfGrade } from './quality/limits-in-force.ts';
 export { verdictOfStore } from './quality/release.ts';
 export { behindPoint } from './quality/speaks-of.ts';
 export type { ReadingAhead, WayOfReading } from './reading-ahead.ts';

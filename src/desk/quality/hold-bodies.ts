@@ -129,9 +129,8 @@ function onHold(
   return no('bad input', deskFinding('not-on-hold', data, { where: { field: 'stores' } }));
 }
 
-function releaseBody(context: Context, past: QualityPast, { hold, stores = [], samples = [], until }: Of<'release'>): Answer<MadeBody> {
-  const which =
-    hold === undefined ? looseStores(context, stores) : onHold(context, past, { hold, stores });
+function releaseBody(context: Context, past: QualityPast, { of, samples = [], until }: Of<'release'>): Answer<MadeBody> {
+  const which = holdOrStores(context, past, of);
   if (!which.ok) return which;
   const day = until === undefined ? yes(undefined) : readDay(context, until);
   if (!day.ok) return day;
@@ -149,6 +148,18 @@ function releaseBody(context: Context, past: QualityPast, { hold, stores = [], s
     ...(day.value !== undefined && { untilDay: day.value }),
   };
   return yes({ kind: 'release', body });
+}
+
+/** The first name is a hold, or all of them are stores that wait for a first release. */
+function holdOrStores(
+  context: Context,
+  past: QualityPast,
+  [first = '', ...stores]: readonly string[],
+): Answer<{ readonly hold?: string; readonly stores: readonly string[] }> {
+  const isStore = first !== '' && findStore(context, first).ok;
+  return isStore || first === ''
+    ? looseStores(context, first === '' ? [] : [first, ...stores])
+    : onHold(context, past, { hold: first, stores });
 }
 
 function looseStores(

@@ -21,11 +21,10 @@ export type HoldAct =
       readonly reason?: string;
       readonly name?: string;
     }
-  /** From a hold, or from any where none is named. Without stores: all that are on it. */
+  /** A hold and stores of it (none: all that are on it); or stores that wait for their first release. */
   | {
       readonly act: 'release';
-      readonly hold?: string;
-      readonly stores?: readonly string[];
+      readonly of: readonly string[];
       readonly samples?: readonly string[];
       readonly until?: string;
     }

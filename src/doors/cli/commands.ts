@@ -5,12 +5,14 @@ import { COUNT_COMMANDS } from './tables/count.ts';
 import { EVERYDAY_COMMANDS } from './tables/everyday.ts';
 import { INBOX_COMMANDS } from './tables/inbox.ts';
 import { LOG_COMMANDS } from './tables/log.ts';
+import { QUALITY_COMMANDS } from './tables/quality.ts';
 import { RECKON_COMMANDS } from './tables/reckon.ts';
 import { REPORT_COMMANDS } from './tables/report.ts';
 
 export const COMMANDS: readonly Command[] = [
   ...EVERYDAY_COMMANDS,
   ...LOG_COMMANDS,
+  ...QUALITY_COMMANDS,
   ...COUNT_COMMANDS,
   ...BOOK_COMMANDS,
   ...INBOX_COMMANDS,

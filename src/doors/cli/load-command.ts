@@ -33,6 +33,11 @@ const ofWord: Readonly<Record<string, () => Promise<Loaded>>> = {
   'count add': () => import('./commands/count.ts'),
   'count show': () => import('./commands/count.ts'),
   'count finish': () => import('./commands/count.ts'),
+  'sample add': () => import('./commands/sample.ts'),
+  'sample result': () => import('./commands/sample.ts'),
+  'sample list': () => import('./commands/sample.ts'),
+  'sample show': () => import('./commands/sample.ts'),
+  'quality today': () => import('./commands/quality.ts'),
   'report list': () => import('./commands/report.ts'),
   'report show': () => import('./commands/report.ts'),
   'book outpost': () => import('./commands/book-outpost.ts'),
@@ -41,9 +46,14 @@ const ofWord: Readonly<Record<string, () => Promise<Loaded>>> = {
 /** Acts of `log` that are told in one line have their work together. */
 const loadAct = (): Promise<Loaded> => import('./commands/log-act.ts');
 
+/** Holds and every way out of one have theirs together. */
+const loadHold = (): Promise<Loaded> => import('./commands/hold.ts');
+
 /** All calculators have their work together. */
 const loadReckon = (): Promise<Loaded> => import('./commands/reckon.ts');
 
+const ofGroup: Readonly<Record<string, () => Promise<Loaded>>> = { reckon: loadReckon, hold: loadHold };
+
 export function loadCommand({ path }: Command): Promise<Loaded> {
-  return (ofWord[path.join(' ')] ?? (path[0] === 'reckon' ? loadReckon : loadAct))();
+  return (ofWord[path.join(' ')] ?? ofGroup[path[0] ?? ''] ?? loadAct)();
 }

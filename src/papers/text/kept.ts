@@ -14,7 +14,11 @@ import { wrap } from './wrap.ts';
 const MOST_STORES = 6;
 
 export function keptText(sheet: KeptSheet, options: TextOptions): string {
-  if (options.style === 'plain') return page(plainLines(sheet), options);
+  return page(options.style === 'plain' ? keptRecords(sheet) : keptLines(sheet, options), options);
+}
+
+/** The same as lines, for a text that has more to tell. */
+export function keptLines(sheet: KeptSheet, options: TextOptions): string[] {
   const { kept, line, stores, cover } = sheet;
   const { keptLabels } = words;
   const told = stores.slice(0, MOST_STORES).map((change) => changeOf(change, kept, options));
@@ -30,7 +34,7 @@ export function keptText(sheet: KeptSheet, options: TextOptions): string {
     kept ? keptLabels.undo : keptLabels.nothing,
   ];
   const prose = sentences.flatMap((sentence) => wrap(signed(sentence, options.style), proseWidth(options)));
-  return page([...prose, ...findingLines(sheet.findings, options)], options);
+  return [...prose, ...findingLines(sheet.findings, options)];
 }
 
 type Change = KeptSheet['stores'][number];
@@ -48,7 +52,7 @@ function changeOf({ before, after }: Change, kept: boolean, options: TextOptions
 const days = (value: number | null): string | null => (value === null ? null : roundCoverDays(value));
 
 /** kept or would-keep, then ref id kind happened by text · store id L ± before-L ± · became sentence · cover grade before after · a record for each finding. */
-export function plainLines({ kept, line, also, stores, became, cover, findings }: KeptSheet): string[] {
+export function keptRecords({ kept, line, also, stores, became, cover, findings }: KeptSheet): string[] {
   return [
     ...[line, ...(also ?? [])].map(({ ref, id, kind, happened, by, text }) =>
       record([

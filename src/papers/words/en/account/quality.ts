@@ -85,15 +85,15 @@ export const qualityWords = {
     );
   },
   'reserve-unreleased': (data) => {
-    const word =
+    const onWord =
       textOf(data, 'release') === 'none'
         ? 'nobody has released it'
         : `it was on the ${textOf(data, 'release')} alone`;
     return say(
-      `Water of ${textOf(data, 'from')} went into the reserve ${textOf(data, 'to')} before a sample of the outpost had passed: ${word} (${textOf(data, 'ref')}).${keptBecause(data)}`,
+      `Water of ${textOf(data, 'from')} went into the reserve ${textOf(data, 'to')} before a sample of the outpost had passed: ${onWord} (${textOf(data, 'ref')}).${keptBecause(data)}`,
       'water released on a sample of the outpost',
       textOf(data, 'release') === 'none' ? 'not released' : textOf(data, 'release'),
-      `Take a sample of ${textOf(data, 'to')} and enter it: waterwright log sample. Until it has passed, leave ${textOf(data, 'to')} alone if there is other water.`,
+      `Take a sample of ${textOf(data, 'to')}: waterwright sample add ${word(textOf(data, 'to'))}. Until it has passed, leave ${textOf(data, 'to')} alone if there is other water.`,
     );
   },
   'reserve-drawn': (data, where, context) => {
