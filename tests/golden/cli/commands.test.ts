@@ -31,6 +31,15 @@ const sessions: Readonly<Record<string, readonly string[]>> = {
     'waterwright log drink 8 --dry-run',
     'waterwright log drink 8 --plain',
   ],
+  'quality-trend': [
+    'waterwright quality trend',
+    'waterwright quality trend TOC --point product',
+    'waterwright quality trend silver --at D20 --width 100',
+    'waterwright quality trend "plate count" --at D20 --plain',
+    'waterwright quality trend nitrate',
+    'waterwright quality trend TOC --store c05 --point product',
+    'waterwright quality trend --svg',
+  ],
   reports: [
     'waterwright report list',
     'waterwright report show quirks',

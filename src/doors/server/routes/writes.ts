@@ -1,24 +1,12 @@
 // Table of the addresses that add to the book.
 import * as z from 'zod';
-import { closeDay, importLines, log, type Moment } from '../../../desk/index.ts';
+import { closeDay, importLines, log } from '../../../desk/index.ts';
 import { type KeptSheet, wordFinding } from '../../../papers/index.ts';
-import type { ServedBook } from '../served-book.ts';
 import { importedSheet } from '../shapes/acts.ts';
 import { logRequest, requestWith, whoSpeaks } from '../shapes/log-request.ts';
 import { keptSheet } from '../shapes/sheets.ts';
 import { type Route, route } from './route.ts';
-
-interface Speaks {
-  readonly by?: string;
-  readonly second?: string;
-}
-
-function momentOf(served: ServedBook, { by, second }: Speaks): Moment {
-  return served.moment({
-    ...(by !== undefined && { by }),
-    ...(second !== undefined && { second: { office: second, confirmation: 'declared, not verified' } }),
-  });
-}
+import { momentOf } from './speaks.ts';
 
 /** Something that was kept is there now; what was only tried is not. */
 const ofKept = (data: unknown): 200 | 201 => ((data as KeptSheet).kept ? 201 : 200);
@@ -37,7 +25,7 @@ export const WRITES: readonly Route[] = [
     statusOf: ofKept,
     example: { body: { request: { what: 'drink', amount: '8' }, with: { dryRun: true } } },
     run: (served, { body }) =>
-      served.change((desk) => log(desk, momentOf(served, body), body.request, body.with ?? {})),
+      served.change((desk) => log(desk, momentOf(served, desk, body), body.request, body.with ?? {})),
   }),
   route({
     method: 'post',
@@ -56,7 +44,7 @@ export const WRITES: readonly Route[] = [
     run: (served, { body }) =>
       served.change((desk) => {
         const { by: _by, second: _second, ...request } = body;
-        return closeDay(desk, momentOf(served, body), request);
+        return closeDay(desk, momentOf(served, desk, body), request);
       }),
   }),
   route({
@@ -77,7 +65,7 @@ export const WRITES: readonly Route[] = [
           })
           .exactOptional(),
         dryRun: z.boolean().exactOptional(),
-        ...whoSpeaks,
+        by: whoSpeaks.by,
       })
       .refine(({ text, base64 }) => (text === undefined) !== (base64 === undefined), {
         path: ['text'],
@@ -96,7 +84,7 @@ export const WRITES: readonly Route[] = [
       served.change(async (desk) => {
         const text = body.text ?? Buffer.from(body.base64 ?? '', 'base64').toString('utf8');
         const { untilDay, sure } = body.options ?? {};
-        const answer = await importLines(desk, momentOf(served, body), {
+        const answer = await importLines(desk, momentOf(served, desk, body), {
           file: body.name,
           lines: linesOf(text),
           ...(untilDay !== undefined && { untilDay }),

@@ -18,12 +18,32 @@ const at = (day: number, hour: number, minute = 0): number => Date.UTC(2147, 2, 
 const of = { ref: 'E0034', entryNo: 'skerry:35', kind: 'movement', mgPerL: 997_800 };
 const litres = (volume: number): number => Math.round(volume * 997_800);
 
+const overdose = { biocide: 'silver', maximumMgPerL: 0.5, presentMgPerL: null, massMg: litres(0.1) };
+
 const account: Readonly<Record<AccountFindingCode, readonly FindingData[]>> = {
   ...questionData,
   'store-unknown': [
     { ...of, name: 'C-99', nearest: [] },
     { ...of, name: 'C 07', nearest: ['C-07', 'C-08'] },
   ],
+  'dose-above-maximum': [
+    { ...of, ...overdose, wantedMgPerL: 2, resultMgPerL: null, happened: 'the medic said so' },
+    { ...of, ...overdose, wantedMgPerL: null, resultMgPerL: 1.9423, happened: null },
+  ],
+  'biocide-over-age': ['dose', 'fill', 'opening', 'delivery'].map((by) => ({
+    ...{ biocide: 'silver', days: 131, mostDays: 120, sinceMs: at(1, 8), by },
+  })),
+  'line-stood-too-long': [true, false].map((flowed) => ({
+    ...{ line: 'dispenser feed', kind: 'port', days: 131, mostDays: 120, sinceMs: at(1, 8), flowed },
+  })),
+  'container-life-near': [
+    { fills: 46, days: 12, lifeCycles: 50, lifeDays: null, sinceMs: at(1, 8), since: 'first in the book' },
+    { fills: 1, days: 350, lifeCycles: null, lifeDays: 365, sinceMs: at(1, 8), since: 'disinfected' },
+  ],
+  'container-life-over': [
+    { fills: 51, days: 366, lifeCycles: 50, lifeDays: 365, sinceMs: at(1, 8), since: 'disinfected' },
+  ],
+  'taste-repeated': [{ ...of, source: 'dispenser cold', times: 2, withinDays: 14 }],
   'port-unknown': [{ ...of, port: 'tap' }],
   'instrument-unknown': [{ ...of, name: 'flow-9' }],
   'before-opening': [{ ...of, openingMs: at(1, 8) }],
@@ -242,6 +262,17 @@ const account: Readonly<Record<AccountFindingCode, readonly FindingData[]>> = {
 };
 
 const desk: Readonly<Record<DeskFindingCode, readonly FindingData[]>> = {
+  'limits-ask': [
+    {
+      ...{ what: ['limits of a nation'], stores: ['C-11', 'C-12'], heldL: 41, u95L: 1, off: ['pH range'] },
+      ...{ grades: ['drinking'], clashes: ['Correctly dosed water cannot meet it.'] },
+    },
+    { what: ['limits of a nation'], stores: [], heldL: 0, u95L: 0, off: [], grades: [], clashes: [] },
+  ],
+  'limit-exposure-differs': [
+    { sets: ['crewed exposure by duration'], wasDays: 180, isDays: 10 },
+    { sets: ['crewed exposure by duration'], wasDays: 180, isDays: null },
+  ],
   'reckon-unknown': [
     { what: 'transfr', nearest: ['transfer'], all: ['transfer', 'mix'] },
     { what: 'zzz', nearest: [], all: ['transfer', 'mix'] },
@@ -325,6 +356,7 @@ const desk: Readonly<Record<DeskFindingCode, readonly FindingData[]>> = {
     },
     { rule: 'remainder', from: 'FA', to: 'C-16', massMg: litres(20.5), usableMg: litres(3), mgPerL: 997_800 },
   ],
+  'trend-places-clash': [{ first: 'store', second: 'point' }],
   'no-condensate-expectation': [{ missing: 'norm of vapour' }, { missing: 'counter of a condenser' }],
   'second-needed': [{ act: 'relabel' }, { act: 'waiver' }, { act: 'treatment' }],
   'second-is-first': [{ office: 'keeper' }],
