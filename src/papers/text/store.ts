@@ -38,7 +38,7 @@ export function storeText(sheet: StoreSheet, options: TextOptions): string {
 }
 
 /** What it is and what is in it, and then the answer that was asked for. */
-function storeLines({ store, answer }: StoreSheet, options: TextOptions): string[] {
+function storeLines({ store, answer, quality }: StoreSheet, options: TextOptions): string[] {
   const holds = store.grade ?? words.gradeUnknown;
   const name = store.name === store.id ? store.id : `${store.id}, ${store.name}`;
   const mark = store.mark === '' ? [] : [store.mark];
@@ -46,7 +46,9 @@ function storeLines({ store, answer }: StoreSheet, options: TextOptions): string
   const line = [name, holds, ...mark, figure]
     .map((part) => signed(part, options.style))
     .join(options.style === 'screen' ? ' · ' : '; ');
-  return [...wrap(line, proseWidth(options)), ...wrap(signed(answer, options.style), proseWidth(options))];
+  // The answer has said what holds it; what else is known of it comes behind.
+  const more = quality.words.filter((each) => !/^(?:Do not use it|CONDITIONAL)/.test(each) && !answer.includes(each));
+  return [line, answer, ...more].flatMap((each) => wrap(signed(each, options.style), proseWidth(options)));
 }
 
 function factLines(sheet: StoreSheet, options: TextOptions): string[] {
@@ -85,12 +87,14 @@ function historyLines({ history, olderEvents, store }: StoreSheet, options: Text
   return [...lines, ...notes.flatMap((note) => wrap(signed(note, options.style), proseWidth(options)))];
 }
 
-/** store … · answer … · fact name text · worth as reading in today · finding … · family … · reading … · entry ref id stamp kind text undone-by corrected-by now. */
+/** store … · answer … · quality word on-word-of · says sentence · fact name text · worth as reading in today · finding … · family … · reading … · entry ref id stamp kind text undone-by corrected-by now. */
 function plainLines(sheet: StoreSheet, options: TextOptions): string[] {
   const text = (value: string) => signed(value, 'plain');
   return [
     record(['store', ...storeFields(sheet.store, options)]),
     record(['answer', text(sheet.answer)]),
+    record(['quality', text(sheet.quality.word), text(sheet.quality.onWordOf)]),
+    ...sheet.quality.words.map((each) => record(['says', text(each)])),
     ...sheet.facts.map((fact) => record(['fact', text(fact.name), text(fact.text)])),
     ...sheet.gradeHistory.map((grade) => record(['held', text(grade)])),
     ...sheet.biocides.map((biocide) => record(['biocide', text(biocide)])),

@@ -1,24 +1,12 @@
 // Table of the addresses that add to the book.
 import * as z from 'zod';
-import { closeDay, importLines, log, type Moment } from '../../../desk/index.ts';
+import { closeDay, importLines, log } from '../../../desk/index.ts';
 import { type KeptSheet, wordFinding } from '../../../papers/index.ts';
-import type { ServedBook } from '../served-book.ts';
 import { importedSheet } from '../shapes/acts.ts';
 import { logRequest, requestWith, whoSpeaks } from '../shapes/log-request.ts';
 import { keptSheet } from '../shapes/sheets.ts';
+import { momentOf } from './moment-of.ts';
 import { type Route, route } from './route.ts';
-
-interface Speaks {
-  readonly by?: string;
-  readonly second?: string;
-}
-
-function momentOf(served: ServedBook, { by, second }: Speaks): Moment {
-  return served.moment({
-    ...(by !== undefined && { by }),
-    ...(second !== undefined && { second: { office: second, confirmation: 'declared, not verified' } }),
-  });
-}
 
 /** Something that was kept is there now; what was only tried is not. */
 const ofKept = (data: unknown): 200 | 201 => ((data as KeptSheet).kept ? 201 : 200);
