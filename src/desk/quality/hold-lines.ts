@@ -16,6 +16,8 @@ interface OnStore {
   readonly untilMs: number | null;
 }
 
+const ORDER: readonly HeldStore['as'][] = ['hold', 'waived', 'conditional'];
+
 type LinesOf = Pick<Seen, 'fold' | 'position' | 'past'>;
 
 /** Open ones, the oldest first. */
@@ -57,7 +59,7 @@ function lineOf(seen: LinesOf, name: string, on: readonly OnStore[]): HoldLine {
     reason: first?.reason ?? entry?.body.reason ?? '',
     failed: [...new Set(holds.flatMap(({ failed }) => failed ?? []))],
     sample: sampleOfHold(name, entry),
-    stores: on.map((one) => heldStore(seen, one)),
+    stores: [...on].sort((a, b) => ORDER.indexOf(a.as) - ORDER.indexOf(b.as)).map((one) => heldStore(seen, one)),
     volume: waterIn(position, held),
     conditionalVolume: waterIn(position, touched),
     parked: parkedOf(seen, holds),

@@ -29,7 +29,7 @@ export function treeLines(
   return [
     ...wrap(signed(sums.length === 0 ? head : `${head}: ${sums.join('; ')}`, options.style), proseWidth(options)),
     ...traceLines(trace, options),
-    ...effectLines(effect, options),
+    ...effectLines(effect, options, isAhead),
   ];
 }
 
@@ -59,13 +59,13 @@ function touchColumns(options: TextOptions): readonly Column<TouchLine>[] {
     {
       head: columns.water,
       align: 'figure',
-      priority: 2,
+      priority: 4,
       cell: ({ held }) => (held === null ? '' : amountOf(held, options)),
     },
     { head: columns.suspect, align: 'figure', priority: 0, cell: ({ suspect }) => amountOf(suspect, options) },
     { head: columns.share, align: 'right', priority: 3, cell: ({ share }) => shareOf(share) },
-    { head: columns.came, align: 'left', priority: 1, cell: ({ first }) => first },
-    { head: columns.way, align: 'left', priority: 4, cell: wayOf, least: 16 },
+    { head: columns.came, align: 'left', priority: 2, cell: ({ firstDay }) => `Day\u00A0${firstDay}` },
+    { head: columns.way, align: 'left', priority: 1, cell: wayOf, least: 16 },
   ];
 }
 
@@ -81,18 +81,19 @@ function wayOf({ path, isSource }: TouchLine): string {
   return path.map(({ from, hose, ref }) => `${from}${hose === null ? '' : `, ${hose}`} (${ref})`).join(' \u2192 ');
 }
 
-export function effectLines(effect: readonly EffectLine[], options: TextOptions): string[] {
+function effectLines(effect: readonly EffectLine[], options: TextOptions, isAhead: boolean): string[] {
   const say = (sentence: string) => wrap(signed(sentence, options.style), proseWidth(options));
   const days = (value: number | null) => (value === null ? 'no end' : saidDays(roundCoverDays(value)));
   return effect.flatMap(({ grade, before, after }) => [
     ...say(
       holdLabels.free(
+        isAhead,
         grade,
         said(amountOf(before.free, options), options),
         said(amountOf(after.free, options), options),
       ),
     ),
-    ...say(holdLabels.cover(grade, days(before.q05), days(after.q05))),
+    ...say(holdLabels.cover(isAhead, grade, days(before.q05), days(after.q05))),
   ]);
 }
 

@@ -1,8 +1,9 @@
 // Holds as texts: the list, and one with its trace, its origins, what waits on it and the ways out.
 import { roundCoverDays } from '../../ground/units/index.ts';
 import type { DrankLine, HeldStore, HoldLine, HoldOrigin, HoldSheet, HoldsSheet, WaitingOn } from '../sheets/holds.ts';
-import { holdLabels, saidHoldReason, saidLacks } from '../words/en/holds.ts';
+import { holdLabels, saidLacks } from '../words/en/holds.ts';
 import { dropped, saidDays } from '../words/en/labels.ts';
+import { saidHoldReason } from '../words/en/store-answer.ts';
 import { amountOf, fieldsOf, said } from './figures.ts';
 import { findingRecords } from './finding-records.ts';
 import { findingLines } from './findings.ts';
@@ -125,7 +126,7 @@ function storeTable(stores: readonly HeldStore[], options: TextOptions): string[
   return [...table(list, stores, options).lines];
 }
 
-const INDENT = 11;
+const INDENT = 13;
 
 function wayLines({ act, text, command }: HoldSheet['ways'][number], options: TextOptions): string[] {
   const at = { width: proseWidth(options), indent: INDENT };

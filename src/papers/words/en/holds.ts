@@ -13,13 +13,13 @@ interface Failing {
   readonly above?: boolean;
 }
 
-/** Kept with the hold: `SMP-03: silver 0.03 mg/L, plate count 140 CFU/mL`. */
+/** Kept with the hold: `SMP-03 with silver 0.03 mg/L, plate count 140 CFU/mL`. */
 export function holdReason(sample: string, failing: readonly Failing[]): string {
   const said = failing.map(({ parameter, value, unit, below, above }) => {
     const sign = below === true ? '<' : above === true ? '>' : '';
     return `${parameter} ${sign}${saidValue(value, unit).replaceAll('\u00A0', ' ')}`;
   });
-  return said.length === 0 ? sample : `${sample}: ${said.join(', ')}`;
+  return said.length === 0 ? sample : `${sample} with ${said.join(', ')}`;
 }
 
 export interface Way {
@@ -124,9 +124,11 @@ export const holdLabels = {
     `All water of ${store} counts as suspect from when ${openings.get(opened) ?? opened}, ${since}, to ${until}.`,
   cut: (store: string, how: 'clean result' | 'release', at: string, ref: string, cleared: string): string =>
     `${store}: ${how === 'release' ? 'released' : 'a result that passed'} ${at} (${ref}) cleared ${cleared}.`,
-  free: (grade: string, now: string, then: string): string => `Free ${grade} water: ${now} now, ${then} then.`,
-  cover: (grade: string, now: string, then: string): string =>
-    `Cover of ${grade} water: ${now} now, ${then} then, in 19 of 20 outcomes.`,
+  /** What was only tried has not happened yet. */
+  free: (isAhead: boolean, grade: string, before: string, after: string): string =>
+    `Free ${grade} water: ${fromTo(isAhead, before, after)}.`,
+  cover: (isAhead: boolean, grade: string, before: string, after: string): string =>
+    `Cover of ${grade} water: ${fromTo(isAhead, before, after)}, in 19 of 20 outcomes.`,
   waitsFor: (grade: string, volume: string, days: string | null): string =>
     `${grade}: ${volume}${days === null ? '' : `, ${days} of use`}`,
   hold: (name: string, since: string, reason: string): string =>
@@ -138,7 +140,7 @@ export const holdLabels = {
     water: 'WATER L',
     suspect: 'OF IT SUSPECT L',
     share: 'SHARE',
-    came: 'FIRST CAME',
+    came: 'CAME',
     way: 'BY WHICH WAY',
     lacks: 'LACKS',
     hold: 'HOLD',
@@ -154,8 +156,37 @@ export const holdLabels = {
   },
 } as const;
 
-export function saidLacks(lacks: readonly string[]): string {
-  return lacks.length === 0 ? 'nothing' : listed(lacks.map(saidLack));
+function fromTo(isAhead: boolean, before: string, after: string): string {
+  return isAhead ? `${before} now, ${after} then` : `${after} (before ${before})`;
 }
 
-export { saidHoldReason };
+/** `plate count and silver were not measured`: what is lacking alike is said once. */
+export function saidLacks(lacks: readonly string[]): string {
+  if (lacks.length === 0) return 'nothing';
+  const byCode = new Map<string, string[]>();
+  for (const lack of lacks) {
+    const at = lack.indexOf(': ');
+    const [parameter, code] = at < 0 ? ['', lack] : [lack.slice(0, at), lack.slice(at + 2)];
+    byCode.set(code, [...(byCode.get(code) ?? []), parameter]);
+  }
+  return [...byCode].map(([code, parameters]) => saidLackOf(parameters, code)).join('; ');
+}
+
+/** One lack of several parameters, in the number that it has. */
+function saidLackOf(parameters: readonly string[], code: string): string {
+  const [first = ''] = parameters;
+  if (first === '') return saidLack(code);
+  const said = saidLack(`${first}: ${code}`).slice(first.length + 1);
+  return `${listed(parameters)} ${parameters.length === 1 ? said : inPlural(said)}`;
+}
+
+function inPlural(said: string): string {
+  return said
+    .replace(/^was /, 'were ')
+    .replace(/^is /, 'are ')
+    .replace(/^has /, 'have ')
+    .replace(/^contradicts itself/, 'contradict themselves')
+    .replace(/ its /, ' their ')
+    .replace(/limit$/, 'limits');
+}
+

@@ -2,8 +2,8 @@
 import type { FindingData } from '../../../ground/units/index.ts';
 import type { DeskFindingCode } from '../desk-codes.ts';
 import type { Words, WordsContext } from '../shape.ts';
-import { saidLack } from './account/quality.ts';
 import { listOf, maybeText, numberOf, textOf } from './data.ts';
+import { saidLacks } from './holds.ts';
 import { listed, saidValue } from './said.ts';
 import { massOf, say, timeOf, word } from './say.ts';
 
@@ -22,11 +22,14 @@ function saidReasons(reasons: readonly string[]): string {
   for (const reason of reasons) {
     const at = reason.indexOf(': ');
     const [store, lack] = [reason.slice(0, at), reason.slice(at + 2)];
-    byStore.set(store, [...(byStore.get(store) ?? []), saidLack(lack)]);
+    byStore.set(store, [...(byStore.get(store) ?? []), lack]);
   }
   // Stores that lack the same are told together.
   const byLack = new Map<string, string[]>();
-  for (const [store, lacks] of byStore) byLack.set(listed(lacks), [...(byLack.get(listed(lacks)) ?? []), store]);
+  for (const [store, lacks] of byStore) {
+    const said = saidLacks(lacks);
+    byLack.set(said, [...(byLack.get(said) ?? []), store]);
+  }
   return [...byLack].map(([lack, stores]) => `${listed(stores)} (${lack})`).join('; ');
 }
 
