@@ -59,6 +59,7 @@ export type { AccountFindingCode } from './finding-codes.ts';
 export { type FlowsOutcome, flowsOf, type PostedFlow } from './flows.ts';
 export { type AccountFinding, Fold, type VisitState } from './fold.ts';
 export { readingDoubtMg } from './gauge-doubt.ts';
+export { holdsOf } from './hold.ts';
 export { UNACCOUNTED } from './ledger.ts';
 export type { OutpostReader } from './outpost-of-book.ts';
 export {
@@ -69,10 +70,18 @@ export {
   type StockSum,
 } from './position.ts';
 export type { BadResult } from './quality/bad-result.ts';
+export {
+  cleanResults,
+  figuresOfEntry,
+  rowsOfStores,
+  storesOfResult,
+} from './quality/clean-results.ts';
+export { flowsThrough } from './quality/flows-through.ts';
 export { LIMITS_HOLD, limitsHoldOf } from './quality/judge-anew.ts';
+export { type JudgedFigure, judgedFigure } from './quality/judged-figure.ts';
 export type { KnownResult, SampleTaken } from './quality/known-results.ts';
 export type { ChosenSet, LimitsInForce } from './quality/limits-in-force.ts';
-export { policyInForce, rowsOfGrade, typedRow } from './quality/limits-in-force.ts';
+export { isForPeople, policyInForce, rowsOfGrade, typedRow } from './quality/limits-in-force.ts';
 export { verdictOfStore } from './quality/release.ts';
 export { behindPoint } from './quality/speaks-of.ts';
 export { type AgainstLimits, againstLimits } from './quality-series/against-limits.ts';
@@ -115,6 +124,7 @@ export type {
   Release,
   ReleaseRecord,
   StoreFacts,
+  StoreState,
   Treated,
   WaivedHold,
 } from './store-state.ts';

@@ -59,6 +59,9 @@ export interface NamedText {
 /** Views of the past that a desk keeps at once. */
 const MOST_VIEWS = 4;
 
+/** A history is as long as its book. */
+const MOST_HISTORIES = 2;
+
 export class Desk {
   readonly port: BookPort;
   readonly info: BookInfo;
@@ -71,6 +74,7 @@ export class Desk {
   #account: Account | null = null;
   /** Accounts of the past that were asked for last, by their view: a page asks for one of them several times. */
   readonly #views = new Map<string, Account>();
+  readonly #histories = new Map<string, WaterHistory>();
 
   private constructor(port: BookPort, info: BookInfo, tools: DeskTools) {
     this.port = port;
@@ -135,10 +139,17 @@ export class Desk {
     return told.ok ? yes(told.measured) : notBegun(told.findings);
   }
 
-  /** Every step of the water in a view: a pass over the whole book. */
-  async waterHistory(view: View = {}): Promise<Answer<WaterHistory>> {
+  /** Every step of the water in a view: a pass over the whole book, which is kept until the book goes on. */
+  async history(view: View = {}): Promise<Answer<WaterHistory>> {
+    const name = nameOf(view);
+    const known = this.#histories.get(name);
+    if (known !== undefined) return yes(known);
     const told = await historyOf(this.port, { view, ...this.#opening });
-    return told.ok ? yes(told.history) : notBegun(told.findings);
+    if (!told.ok) return notBegun(told.findings);
+    const [oldest] = this.#histories.keys();
+    if (oldest !== undefined && this.#histories.size >= MOST_HISTORIES) this.#histories.delete(oldest);
+    this.#histories.set(name, told.history);
+    return yes(told.history);
   }
 
   /** What is told of the purifier's beds in a view: a pass over the whole book. */
@@ -163,6 +174,7 @@ export class Desk {
   /** Takes in entries that were kept through the same port and not through this desk. */
   async took(entries: readonly AnyEntry[]): Promise<void> {
     this.#views.clear();
+    this.#histories.clear();
     // Another outpost file is another fold: it is made anew when next asked for.
     if ((await this.#account?.take(entries)) === false) this.#account = null;
   }
@@ -171,6 +183,7 @@ export class Desk {
   forget(): void {
     this.#account = null;
     this.#views.clear();
+    this.#histories.clear();
   }
 
   newId(utcMs: number): string {
@@ -200,6 +213,10 @@ export class Desk {
     const isOver = this.info.purpose === 'practice' && fold.closedDays.has(day);
     return isOver ? dayStartUtcMs(day + 1, fold.dayRule) : presentMs;
   }
+}
+
+function nameOf({ knownAtMs, asOfMs }: View): string {
+  return `${knownAtMs ?? ''} ${asOfMs ?? ''}`;
 }
 
 function notBegun(findings: readonly Finding[] | null) {

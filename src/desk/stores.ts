@@ -7,21 +7,24 @@ import { type Answer, yes } from './answer.ts';
 import { biocideSheet } from './biocide/biocide-sheet.ts';
 import { lifeSheet } from './biocide/life-sheet.ts';
 import { standingStores } from './biocide/standing-stores.ts';
-import { type Desk, type Moment, positionAt, type Sight, viewOf } from './desk.ts';
+import { type Desk, type Moment, type Sight, viewOf } from './desk.ts';
 import { findName } from './log/context.ts';
 import { openFindings, pastFindings } from './open-findings.ts';
+import { seenAt } from './quality/seen.ts';
+import { storeQuality } from './quality/store-quality.ts';
 import { historyOf } from './store-history.ts';
 import { familyNodes, gaugingSheet, refsOfResults, refsOfStory } from './store-story.ts';
 import { headOf, storeLine, wordOf } from './today.ts';
 import { worthOf } from './worth.ts';
 
 export async function storeList(desk: Desk, sight: Sight, moment: Moment): Promise<Answer<StoresSheet>> {
-  const seen = await positionAt(desk, sight, moment);
+  const seen = await seenAt(desk, sight, moment);
   if (!seen.ok) return seen;
-  const position = seen.value;
+  const { position } = seen.value;
   return yes({
     head: headOf(desk, sight, position),
     stores: position.stores.map((store) => storeLine(position, store)),
+    quality: Object.fromEntries(position.stores.map((store) => [store.facts.id, storeQuality(seen.value, store)])),
   });
 }
 
@@ -40,9 +43,9 @@ export async function storeShow(
   sight: Sight,
   moment: Moment,
 ): Promise<Answer<StoreSheet>> {
-  const seen = await positionAt(desk, sight, moment);
+  const seen = await seenAt(desk, sight, moment);
   if (!seen.ok) return seen;
-  const position = seen.value;
+  const { position } = seen.value;
   const id = findName(
     'store',
     query.store,
@@ -68,6 +71,7 @@ export async function storeShow(
     head: headOf(desk, sight, position),
     store: storeLine(position, store),
     answer: answerOf(position, store),
+    quality: storeQuality(seen.value, store),
     facts: factsOf(position, store),
     gradeHistory: store.gradeHistory,
     biocides: store.biocides,
@@ -146,7 +150,6 @@ function factsOf(position: Position, store: StorePosition): StoreSheet['facts'] 
     { name: 'place', text: facts.place },
     ...(store.port === null ? [] : [{ name: 'on port', text: store.port }]),
     ...(facts.visit === null ? [] : [{ name: 'leaves with', text: facts.visit }]),
-    { name: 'released on', text: store.release },
     ...bandOf(position, store),
     { name: 'how surely', text: store.standing },
     ...(store.readAtMs === null

@@ -223,6 +223,7 @@ export function storeLine(position: Position, store: StorePosition): StoreLine {
 function markOf(position: Position, store: StorePosition): StoreMark {
   if (store.hold !== null) return 'HOLD';
   if (store.conditional !== null) return 'CONDITIONAL';
+  if (store.waived.length > 0) return 'WAIVED';
   const why = notFreeBecause(position, store);
   if (why === 'not released' || why === 'release over' || why === 'no limit set') return 'NOT RELEASED';
   return store.emptied ? 'EMPTY' : '';

@@ -10,7 +10,13 @@ export type { LimitFinding, LimitFindingCode, LimitSetFinding } from './limits/l
 export type { LimitFigures, LimitRow, LimitSet } from './limits/limit-set.ts';
 export { limitSetJsonSchema } from './limits/limit-set-schema.ts';
 export type { LimitBasis, LimitUnit } from './limits/limit-units.ts';
-export { basisUnlessSaid, LIMIT_UNITS } from './limits/limit-units.ts';
+export {
+  basisUnlessSaid,
+  fitTogether,
+  LIMIT_BASES,
+  LIMIT_UNITS,
+  UNITS_OF_LIMITS,
+} from './limits/limit-units.ts';
 export { policyLimitSet } from './limits/policy-limit-set.ts';
 export type { ReadLimitSet } from './limits/read-limit-set.ts';
 export { readLimitSet } from './limits/read-limit-set.ts';

@@ -5,6 +5,15 @@ export { trendTable } from './csv/trend-table.ts';
 export type { BegunSheet, CheckedSheet, CopiedSheet, ImportedSheet } from './sheets/acts.ts';
 export { type Band, bandWithin } from './sheets/band.ts';
 export type {
+  BiocideAge,
+  BiocideDays,
+  BiocideResult,
+  BiocideSheet,
+  LifeSheet,
+  RedoseSheet,
+  StandingLine,
+} from './sheets/biocide.ts';
+export type {
   BedAdvice,
   BedBand,
   BedCauseLine,
@@ -21,15 +30,7 @@ export type {
   BedsSheet,
   BedVerdict,
 } from './sheets/beds.ts';
-export type {
-  BiocideAge,
-  BiocideDays,
-  BiocideResult,
-  BiocideSheet,
-  LifeSheet,
-  RedoseSheet,
-  StandingLine,
-} from './sheets/biocide.ts';
+
 export type { BookLine, BookSheet, KeptSheet } from './sheets/book.ts';
 export type { CodeLine, CodesSheet } from './sheets/codes.ts';
 export type {
@@ -51,6 +52,22 @@ export type {
 export type { Because, SheetFigure } from './sheets/figure.ts';
 export type { WordedFinding } from './sheets/finding.ts';
 export type {
+  DrankLine,
+  DrunkSum,
+  EffectLine,
+  HeldStore,
+  HoldLine,
+  HoldOrigin,
+  HoldSheet,
+  HoldsSheet,
+  HoldTree,
+  TouchFate,
+  TouchHop,
+  TouchLine,
+  TraceSheet,
+  WaitingOn,
+} from './sheets/holds.ts';
+export type {
   DroppedSheet,
   InboxLine,
   InboxSheet,
@@ -60,6 +77,20 @@ export type {
   TableSheet,
   TakenSheet,
 } from './sheets/inbox.ts';
+export type { EndingLine, QualitySheet, WaitingStore } from './sheets/quality.ts';
+export type {
+  Trend,
+  TrendChart,
+  TrendLimit,
+  TrendMark,
+  TrendParameter,
+  TrendPattern,
+  TrendPlace,
+  TrendPoint,
+  TrendSheet,
+  TrendSignal,
+  TrendTold,
+} from './sheets/quality-trend.ts';
 export type {
   LimitClash,
   LimitGrade,
@@ -75,19 +106,6 @@ export type {
   LimitsSheet,
   LimitTypedSheet,
 } from './sheets/limits.ts';
-export type {
-  Trend,
-  TrendChart,
-  TrendLimit,
-  TrendMark,
-  TrendParameter,
-  TrendPattern,
-  TrendPlace,
-  TrendPoint,
-  TrendSheet,
-  TrendSignal,
-  TrendTold,
-} from './sheets/quality-trend.ts';
 export type { Quirk, QuirkFacts, QuirkKind, QuirksSheet } from './sheets/quirks.ts';
 export type {
   ReckonCaution,
@@ -100,8 +118,19 @@ export type {
   ReckonResult,
   ReckonSheet,
 } from './sheets/reckon.ts';
+export type {
+  DueLine,
+  FigureLine,
+  FigureVerdict,
+  ResultSheet,
+  SampleLine,
+  SampleSheet,
+  SampleState,
+  SamplesSheet,
+} from './sheets/samples.ts';
 export type { SinceSheet } from './sheets/since.ts';
 export type { StoreEvent, StoreSheet, StoresSheet } from './sheets/store.ts';
+export type { QualityWord, StoreQuality } from './sheets/store-quality.ts';
 export type {
   EstimatePoint,
   FamilyNode,
@@ -135,6 +164,7 @@ export { condensateSentences, condensateText } from './text/condensate.ts';
 export { countResultText, countSheetText, countTakenText } from './text/count.ts';
 export { fieldsOf } from './text/figures.ts';
 export { findingsText } from './text/findings.ts';
+export { holdsText, holdText } from './text/holds.ts';
 export { seriesOf } from './text/ids.ts';
 export { droppedText, inboxLineText, inboxText, tableText, takenText } from './text/inbox.ts';
 export { keptText } from './text/kept.ts';
@@ -142,10 +172,12 @@ export { limitSetsText, limitSetText, limitsText } from './text/limits.ts';
 export { limitsChosenText, limitTypedText } from './text/limits-choice.ts';
 export type { TextOptions, TextStyle } from './text/options.ts';
 export { painted } from './text/paint.ts';
+export { qualityText } from './text/quality.ts';
 export { qualityTrendText } from './text/quality-trend.ts';
 export { quirksText } from './text/quirks.ts';
 export { givenBy, inputName, inputText, reckonText, resultText, shareText } from './text/reckon.ts';
 export { reportsText } from './text/reports.ts';
+export { sampleResultText, samplesText, sampleText } from './text/samples.ts';
 export { servedText, servingText, stoppedText } from './text/serving.ts';
 export { signed } from './text/signs.ts';
 export { sinceText } from './text/since.ts';
@@ -177,6 +209,7 @@ export {
 } from './words/en/count.ts';
 export type { EntryContext } from './words/en/entries/context.ts';
 export { entryInWords } from './words/en/entries.ts';
+export { holdReason, holdWays } from './words/en/holds.ts';
 export { levels } from './words/en/labels.ts';
 export { saidClash } from './words/en/limits-sheet.ts';
 export { type PageWords, pageWords } from './words/en/page.ts';
@@ -194,6 +227,7 @@ export {
 } from './words/en/reckon.ts';
 export { saidValue } from './words/en/said.ts';
 export { type StoreUse, storeAnswer } from './words/en/store-answer.ts';
+export { storeQualityWords } from './words/en/store-quality.ts';
 export { saidDayRange, saidPart, saidRefs, storyLabels } from './words/en/store-story.ts';
 export { sameReason, waitTalk } from './words/en/tables.ts';
 export type { FieldLogFindingCode } from './words/field-log-codes.ts';

@@ -126,7 +126,7 @@ async function patternAt(
   const { series, place, tools } = asked;
   const stores = new Set(series.flatMap(({ store }) => store ?? []));
   if (place.kind === 'store' || place.kind === 'point' || stores.size < 2) return yes(null);
-  const told = await desk.waterHistory(viewOf(sight));
+  const told = await desk.history(viewOf(sight));
   return told.ok ? yes(patternLines(series, told.value, tools)) : told;
 }
 

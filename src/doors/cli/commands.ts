@@ -14,6 +14,7 @@ import { REPORT_COMMANDS } from './tables/report.ts';
 export const COMMANDS: readonly Command[] = [
   ...EVERYDAY_COMMANDS,
   ...LOG_COMMANDS,
+  ...QUALITY_COMMANDS,
   ...COUNT_COMMANDS,
   ...BOOK_COMMANDS,
   ...CODE_COMMANDS,

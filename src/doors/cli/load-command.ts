@@ -33,7 +33,12 @@ const ofWord: Readonly<Record<string, () => Promise<Loaded>>> = {
   'count add': () => import('./commands/count.ts'),
   'count show': () => import('./commands/count.ts'),
   'count finish': () => import('./commands/count.ts'),
-  'quality trend': () => import('./commands/quality.ts'),
+  'sample add': () => import('./commands/sample.ts'),
+  'sample result': () => import('./commands/sample.ts'),
+  'sample list': () => import('./commands/sample.ts'),
+  'sample show': () => import('./commands/sample.ts'),
+  'quality today': () => import('./commands/quality.ts'),
+  'quality trend': () => import('./commands/quality-trend.ts'),
   'quality limits': () => import('./commands/quality-limits.ts'),
   'quality limits list': () => import('./commands/quality-limits.ts'),
   'quality limits show': () => import('./commands/quality-limits.ts'),
@@ -52,9 +57,14 @@ const ofWord: Readonly<Record<string, () => Promise<Loaded>>> = {
 /** Acts of `log` that are told in one line have their work together. */
 const loadAct = (): Promise<Loaded> => import('./commands/log-act.ts');
 
+/** Holds and every way out of one have theirs together. */
+const loadHold = (): Promise<Loaded> => import('./commands/hold.ts');
+
 /** All calculators have their work together. */
 const loadReckon = (): Promise<Loaded> => import('./commands/reckon.ts');
 
+const ofGroup: Readonly<Record<string, () => Promise<Loaded>>> = { reckon: loadReckon, hold: loadHold };
+
 export function loadCommand({ path }: Command): Promise<Loaded> {
-  return (ofWord[path.join(' ')] ?? (path[0] === 'reckon' ? loadReckon : loadAct))();
+  return (ofWord[path.join(' ')] ?? ofGroup[path[0] ?? ''] ?? loadAct)();
 }

@@ -37,6 +37,8 @@ export interface BookSheet {
 export interface KeptSheet {
   readonly kept: boolean;
   readonly line: BookLine;
+  /** Entries that are kept with it, all or none; absent: it stands alone. */
+  readonly also?: readonly BookLine[];
   /** Stores that it changed, after it. */
   readonly stores: readonly {
     readonly before: { readonly valueL: number; readonly u95L: number } | null;

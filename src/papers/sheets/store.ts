@@ -1,6 +1,7 @@
 // The sheet of one store: what is in it, may it be used, where it came from, how it is known.
 import type { BiocideSheet, LifeSheet } from './biocide.ts';
 import type { WordedFinding } from './finding.ts';
+import type { StoreQuality } from './store-quality.ts';
 import type { FamilyNode, GaugingSheet } from './store-story.ts';
 import type { SheetHead, StoreLine } from './today.ts';
 import type { ReadingWorth } from './worth.ts';
@@ -25,6 +26,8 @@ export interface StoreSheet {
   readonly store: StoreLine;
   /** The answer to "may I use this water?", never "fit to drink". */
   readonly answer: string;
+  /** On whose word, what holds it, what was waived or added, and until when. */
+  readonly quality: StoreQuality;
   readonly facts: readonly { readonly name: string; readonly text: string }[];
   readonly gradeHistory: readonly string[];
   readonly biocides: readonly string[];
@@ -46,4 +49,6 @@ export interface StoreSheet {
 export interface StoresSheet {
   readonly head: SheetHead;
   readonly stores: readonly StoreLine[];
+  /** By the id of the store. */
+  readonly quality: Readonly<Record<string, StoreQuality>>;
 }

@@ -43,7 +43,7 @@ export interface CoverFigure {
   readonly because: Because;
 }
 
-export type StoreMark = 'HOLD' | 'CONDITIONAL' | 'NOT RELEASED' | 'EMPTY' | '';
+export type StoreMark = 'HOLD' | 'CONDITIONAL' | 'WAIVED' | 'NOT RELEASED' | 'EMPTY' | '';
 
 export interface StoreLine {
   readonly id: string;

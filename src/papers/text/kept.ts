@@ -14,17 +14,18 @@ import { wrap } from './wrap.ts';
 const MOST_STORES = 6;
 
 export function keptText(sheet: KeptSheet, options: TextOptions): string {
-  if (options.style === 'plain') return page(plainLines(sheet), options);
+  return page(options.style === 'plain' ? keptRecords(sheet) : keptLines(sheet, options), options);
+}
+
+/** The same as lines, for a text that has more to tell. */
+export function keptLines(sheet: KeptSheet, options: TextOptions): string[] {
   const { kept, line, stores, cover } = sheet;
   const { keptLabels } = words;
   const told = stores.slice(0, MOST_STORES).map((change) => changeOf(change, kept, options));
   const rest = stores.length - MOST_STORES;
   const more = rest > 0 ? [`${words.andMore(rest)}: ${words.moreStores}`] : [];
-  const first = kept
-    ? keptLabels.kept({ ref: line.ref, text: line.text, by: line.by, happened: line.happened })
-    : keptLabels.wouldKeep({ text: line.text, by: line.by, happened: line.happened });
   const sentences = [
-    first,
+    ...[line, ...(sheet.also ?? [])].map((each) => (kept ? keptLabels.kept(each) : keptLabels.wouldKeep(each))),
     ...(told.length === 0 ? [] : [`${[...told, ...more].join('; ')}.`]),
     ...sheet.became,
     ...cover.map(({ grade, beforeQ05, afterQ05 }) =>
@@ -33,7 +34,7 @@ export function keptText(sheet: KeptSheet, options: TextOptions): string {
     kept ? keptLabels.undo : keptLabels.nothing,
   ];
   const prose = sentences.flatMap((sentence) => wrap(signed(sentence, options.style), proseWidth(options)));
-  return page([...prose, ...findingLines(sheet.findings, options)], options);
+  return [...prose, ...findingLines(sheet.findings, options)];
 }
 
 type Change = KeptSheet['stores'][number];
@@ -51,12 +52,14 @@ function changeOf({ before, after }: Change, kept: boolean, options: TextOptions
 const days = (value: number | null): string | null => (value === null ? null : roundCoverDays(value));
 
 /** kept or would-keep, then ref id kind happened by text · store id L ± before-L ± · became sentence · cover grade before after · a record for each finding. */
-function plainLines({ kept, line, stores, became, cover, findings }: KeptSheet): string[] {
-  const fields = [line.ref, line.id, line.kind, line.happened, line.by, line.text].map((field) =>
-    signed(field, 'plain'),
-  );
+export function keptRecords({ kept, line, also, stores, became, cover, findings }: KeptSheet): string[] {
   return [
-    record([kept ? 'kept' : 'would-keep', ...fields]),
+    ...[line, ...(also ?? [])].map(({ ref, id, kind, happened, by, text }) =>
+      record([
+        kept ? 'kept' : 'would-keep',
+        ...[ref, id, kind, happened, by, text].map((field) => signed(field, 'plain')),
+      ]),
+    ),
     ...stores.map(({ before, after }) =>
       record([
         'store',

@@ -1,6 +1,8 @@
 // The columns of a table of stores, on Today and in the list.
 import type { StoreLine } from '../sheets/today.ts';
+import type { StoresSheet } from '../sheets/store.ts';
 import * as words from '../words/en/labels.ts';
+import { shortWord } from '../words/en/store-quality.ts';
 import { saidKnown } from './age.ts';
 import { stockOf } from './figures.ts';
 import type { TextOptions } from './options.ts';
@@ -18,14 +20,22 @@ export function todayColumns(options: TextOptions): readonly StoreColumn[] {
 }
 
 /** The list shows every store by itself, with place and name where there is room. */
-export function listColumns(options: TextOptions): readonly StoreColumn[] {
+export function listColumns(
+  options: TextOptions,
+  quality: StoresSheet['quality'],
+): readonly StoreColumn[] {
   return [
     ...stock(options),
     { head: columns.notes, ...MARKS, cell: listNotes },
+    { head: columns.onWordOf, align: 'left', priority: 7, cell: ({ id }) => wordFor(quality[id]), least: 18 },
     { head: columns.standing, align: 'left', priority: 4, cell: ({ standing }) => standing },
     { head: columns.place, align: 'left', priority: 5, cell: ({ place }) => place },
     { head: columns.name, align: 'left', priority: 6, cell: ({ id, name }) => (name === id ? '' : name) },
   ];
+}
+
+function wordFor(quality: StoresSheet['quality'][string] | undefined): string {
+  return quality === undefined ? '' : shortWord(quality);
 }
 
 function stock(options: TextOptions): readonly StoreColumn[] {

@@ -41,7 +41,7 @@ export function storeText(sheet: StoreSheet, options: TextOptions): string {
 }
 
 /** What it is and what is in it, and then the answer that was asked for. */
-function storeLines({ store, answer }: StoreSheet, options: TextOptions): string[] {
+function storeLines({ store, answer, quality }: StoreSheet, options: TextOptions): string[] {
   const holds = store.grade ?? words.gradeUnknown;
   const name = store.name === store.id ? store.id : `${store.id}, ${store.name}`;
   const mark = store.mark === '' ? [] : [store.mark];
@@ -49,7 +49,9 @@ function storeLines({ store, answer }: StoreSheet, options: TextOptions): string
   const line = [name, holds, ...mark, figure]
     .map((part) => signed(part, options.style))
     .join(options.style === 'screen' ? ' · ' : '; ');
-  return [...wrap(line, proseWidth(options)), ...wrap(signed(answer, options.style), proseWidth(options))];
+  // The answer has said what holds it; what else is known of it comes behind.
+  const more = quality.words.filter((each) => !/^(?:Do not use it|CONDITIONAL)/.test(each) && !answer.includes(each));
+  return [line, answer, ...more].flatMap((each) => wrap(signed(each, options.style), proseWidth(options)));
 }
 
 function factLines(sheet: StoreSheet, options: TextOptions): string[] {
@@ -94,6 +96,8 @@ function plainLines(sheet: StoreSheet, options: TextOptions): string[] {
   return [
     record(['store', ...storeFields(sheet.store, options)]),
     record(['answer', text(sheet.answer)]),
+    record(['quality', text(sheet.quality.word), text(sheet.quality.onWordOf)]),
+    ...sheet.quality.words.map((each) => record(['says', text(each)])),
     ...sheet.facts.map((fact) => record(['fact', text(fact.name), text(fact.text)])),
     ...sheet.gradeHistory.map((grade) => record(['held', text(grade)])),
     ...sheet.biocides.map((biocide) => record(['biocide', text(biocide)])),

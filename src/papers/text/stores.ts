@@ -17,7 +17,7 @@ export function storesText(sheet: StoresSheet, options: TextOptions): string {
       options,
     );
   }
-  const { lines, dropped } = table(listColumns(options), sheet.stores, options);
+  const { lines, dropped } = table(listColumns(options, sheet.quality), sheet.stores, options);
   const notes = [words.todayLabels.doubtSentence, ...(dropped.length === 0 ? [] : [words.dropped(dropped)])];
   const none = sheet.stores.length === 0 ? wrap(words.todayLabels.noStores, proseWidth(options)) : lines;
   const foot =

@@ -9,6 +9,8 @@ export type DeskFindingCode =
    * An intention that a rule refuses. data: rule, from, to, and by rule
    * hold: hold, reason, sinceMs · biocide: comes, meets, residue · grade: fromGrade, toGrade, relabelTo, takesTwo ·
    * conditional: hold, reason · reserve: release · reserve-draw: by, mayBeDrawnBy ·
+   * release: stores, reasons (each `store: parameter: code`) · releases: act, by, offices ·
+   * treatment: store, recipe, why, neverHeld, grade, from · grade-up: store, fromGrade, toGrade ·
    * capacity: wouldHoldMg, capacityMg, mgPerL · remainder: massMg, usableMg, remainderMg, mgPerL
    */
   | 'intention-refused'
@@ -107,6 +109,33 @@ export type DeskFindingCode =
    * above-maximum: wantedMgPerL, maximumMgPerL · coil-not-told: missing · unequal-lists: list, count, volumes
    */
   | 'reckon-refused'
+  /** A parameter that this outpost neither measures nor limits. data: parameter, nearest, known */
+  | 'parameter-unknown'
+  /**
+   * A figure of a result that cannot be read as one. data: parameter, received, why, units, and by why
+   * too large: most · basis missing, basis unknown, basis does not fit: bases
+   */
+  | 'figure-unread'
+  /** A result of another store than its sample. data: sample, of, told */
+  | 'sample-of-other'
+  /** A result from before its sample was drawn. data: sample, takenAtMs, atMs */
+  | 'result-before-sample'
+  /** A second word on a figure of one sample. data: sample, parameter, kept, told, ref */
+  | 'result-contradicts'
+  /** Asked first: a result of a place whose sample waits for one. data: place, samples */
+  | 'sample-waits'
+  /** A result fails, and nobody has said what is to be held. data: sample, parameters, stores, conditional, massMg, u95Mg, mgPerL */
+  | 'hold-undecided'
+  /** A store that the trace does not propose to hold. data: store, proposed */
+  | 'hold-not-proposed'
+  /** A sample whose water is nowhere aboard. data: sample */
+  | 'nothing-touched'
+  /** No store is on that hold any more. data: hold */
+  | 'hold-ended'
+  /** A store that is not on the hold that was named. data: hold, store, stores */
+  | 'not-on-hold'
+  /** Who drank of held water is for the medic alone. data: hold */
+  | 'medics-code'
   /** The outpost file does not tell what an expectation of condensate is made of. data: missing */
   | 'no-condensate-expectation'
   /** A trend is of one store, one sampling point or one grade. data: first, second */

@@ -5,6 +5,7 @@ import { CODES } from './codes.ts';
 import { INBOX } from './inbox.ts';
 import { LIMITS } from './limits.ts';
 import { QUALITY } from './quality.ts';
+import { TREND } from './quality-trend.ts';
 import { READS } from './reads.ts';
 import { RECKON } from './reckon.ts';
 import type { Route } from './route.ts';
@@ -16,6 +17,7 @@ export const ROUTES: readonly Route[] = [
   ...CODES,
   ...INBOX,
   ...QUALITY,
+  ...TREND,
   ...LIMITS,
   ...BEDS,
   ...RECKON,

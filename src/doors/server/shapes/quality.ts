@@ -1,146 +1,242 @@
-// Shapes of trends of quality in answers; each is held against the type of the papers by the compiler.
+// Shapes of samples, results, holds and the medic's queue; each is held against the type of the papers by the compiler.
 import * as z from 'zod';
-import type { Trend, TrendSheet } from '../../../papers/index.ts';
-import { figure, head } from './figures.ts';
+import type {
+  HoldSheet,
+  HoldsSheet,
+  HoldTree,
+  QualitySheet,
+  ResultSheet,
+  SampleSheet,
+  SamplesSheet,
+} from '../../../papers/index.ts';
+import { coverFigure } from './cover.ts';
+import { figure, finding, head } from './figures.ts';
+import { keptSheet } from './sheets.ts';
 
-const texts = z.array(z.string());
 const maybeText = z.string().nullable();
-const count = z.strictObject({ beyond: z.int(), of: z.int() });
-const chance = z
-  .literal([1, 10, 20, 100, 1000])
-  .describe(
-    'chance alone gives as much in fewer than 1 of so many looks; 1: more often. No probability of a cause',
-  );
-const told = z.strictObject({
+const texts = z.array(z.string());
+const share = z.number().nullable();
+
+const figureLine = z.strictObject({
+  parameter: z.string(),
   value: z.number(),
+  censored: z.enum(['no', 'below', 'above']),
   unit: z.string(),
   basis: maybeText,
-  censored: z.enum(['no', 'below', 'above']),
-});
-const placeKind = z.enum(['store', 'point', 'grade', 'everywhere']);
-const countedPlace = z.strictObject({ kind: z.enum(['store', 'point']), name: z.string(), results: z.int() });
-
-const point = z.strictObject({
-  day: z.number().describe('when the sample was drawn; 12.5 is the noon of Day 12'),
-  at: z.string(),
-  knownDay: z.int(),
-  place: z.strictObject({ kind: placeKind, name: z.string() }).nullable(),
-  grade: maybeText,
-  sample: z.string(),
-  ref: z.string(),
-  id: z.string(),
-  told,
-  figure,
-  against: z.enum(['within', 'above', 'below', 'unclear', 'no limit']),
-  method: maybeText,
-  madeAt: z.enum(['aboard', 'laboratory']).nullable(),
-  duplicate: z.boolean(),
-  drawnFrom: maybeText,
-  afterGap: z.boolean(),
+  limits: z.array(
+    z.strictObject({ row: z.string(), atLeast: z.number().nullable(), atMost: z.number().nullable(), unit: z.string() }),
+  ),
+  verdict: z.enum(['within', 'above', 'below', 'cannot be told', 'no limit set', 'no limit']),
+  setAside: z.boolean(),
+  ref: maybeText,
 });
 
-const signal = z.strictObject({
-  rule: z.enum(['beyond the limits', 'on one side', 'rising', 'falling']),
-  side: z.enum(['high', 'low']).nullable(),
-  fromDay: z.int(),
-  toDay: z.int(),
-  ids: texts,
-});
+const sampleLine = z
+  .strictObject({
+    sample: z.string(),
+    state: z.enum(['waits', 'late', 'passed', 'failed', 'not judged', 'set aside']),
+    place: z.string(),
+    drawnFrom: maybeText,
+    speaksOf: texts,
+    taken: z.string(),
+    takenDay: z.int(),
+    age: z.number().describe('hours since it was drawn'),
+    tests: texts,
+    open: texts.describe('tests that no result has answered'),
+    bottles: texts,
+    batch: maybeText,
+    duplicateOf: maybeText,
+    figures: z.array(figureLine),
+    result: maybeText,
+    ref: maybeText,
+    resultRefs: texts,
+  })
+  .meta({ id: 'SampleLine' });
 
-const chart = z.union([
-  z.strictObject({
-    limits: z.null(),
-    why: z.enum(['several waters', 'few results', 'too few seen', 'no spread']),
-    results: z.int(),
-    seen: z.int(),
-    least: z.int(),
-    enough: z.array(countedPlace),
-  }),
-  z.strictObject({
-    limits: z.strictObject({ centre: figure, low: figure.nullable(), high: figure }),
-    by: z.enum(['moving ranges', 'censored fit']),
-    results: z.int(),
-    seen: z.int(),
-    isProvisional: z.boolean(),
-    full: z.int(),
-    sinceDay: z.int(),
-    signals: z.array(signal),
-  }),
-]);
+const dueLine = z
+  .strictObject({
+    kind: z.enum(['interval', 'test', 'treated', 'certificate']),
+    name: z.string(),
+    place: z.string(),
+    parameters: texts,
+    dueDay: z.number(),
+    overdueDays: z.number(),
+    lastDay: z.int().nullable(),
+  })
+  .meta({ id: 'DueLine' });
 
-const trait = z.strictObject({
-  kind: z.enum(['from', 'by', 'filled on', 'brought by', 'stands in']),
+export const samplesSheet = z.strictObject({
+  head,
+  samples: z.array(sampleLine),
+  older: z.int(),
+  due: z.array(dueLine),
+}) satisfies z.ZodType<SamplesSheet>;
+
+const touched = z.strictObject({
+  kind: z.enum(['store', 'hose', 'pool']),
   name: z.string(),
+  isSource: z.boolean(),
+  fate: z.enum(['hold', 'conditional', 'waste', 'gone', 'none left', 'in the hose', 'used']),
+  suspect: figure,
+  held: figure.nullable(),
+  share,
+  first: z.string(),
+  last: z.string(),
+  firstDay: z.int(),
+  path: z.array(
+    z.strictObject({ from: z.string(), to: z.string(), ref: z.string(), at: z.string(), hose: maybeText }),
+  ),
+  bySampledWay: z.boolean(),
 });
 
-const pattern = z.strictObject({
-  isByLimit: z.boolean(),
-  now: count,
-  before: z.strictObject({ count, chance }).nullable(),
-  stores: z.array(
+const trace = z
+  .strictObject({
+    sample: maybeText,
+    drawn: z.string(),
+    windows: z.array(
+      z.strictObject({
+        store: z.string(),
+        opened: z.string(),
+        since: z.string(),
+        until: z.string(),
+        ref: maybeText,
+      }),
+    ),
+    touched: z.array(touched),
+    cuts: z.array(
+      z.strictObject({
+        store: z.string(),
+        how: z.enum(['clean result', 'release']),
+        ref: z.string(),
+        at: z.string(),
+        cleared: figure,
+      }),
+    ),
+    drunk: z
+      .strictObject({ volume: figure, sinceDay: z.int(), untilDay: z.int() })
+      .nullable()
+      .describe('how much people drank of it; who did stands nowhere here'),
+  })
+  .meta({ id: 'Trace' });
+
+export const holdTree = z
+  .strictObject({
+    trace,
+    hold: texts,
+    conditional: texts,
+    heldVolume: figure,
+    conditionalVolume: figure,
+    effect: z.array(z.strictObject({ grade: z.string(), before: coverFigure, after: coverFigure })),
+  })
+  .meta({ id: 'HoldTree' }) satisfies z.ZodType<HoldTree>;
+
+export const sampleSheet = z.strictObject({
+  head,
+  sample: sampleLine,
+  method: texts,
+  volume: figure.nullable(),
+  tree: holdTree.nullable(),
+}) satisfies z.ZodType<SampleSheet>;
+
+export const resultSheet = z.strictObject({
+  kept: z.boolean().describe('false: it was only tried'),
+  sample: z.string(),
+  speaksOf: texts,
+  figures: z.array(figureLine),
+  fails: texts,
+  tree: holdTree.nullable().describe('what its water touched, and what holding it changes; null where nothing fails'),
+  asks: z.boolean().describe('it is kept only with a word on what is to be held'),
+  entry: keptSheet,
+  findings: z.array(finding).describe('what is asked first'),
+}) satisfies z.ZodType<ResultSheet>;
+
+const holdLine = z
+  .strictObject({
+    hold: z.string(),
+    open: z.boolean(),
+    since: z.string(),
+    sinceDay: z.int(),
+    reason: z.string(),
+    failed: texts,
+    sample: maybeText,
+    stores: z.array(
+      z.strictObject({
+        store: z.string(),
+        as: z.enum(['hold', 'conditional', 'waived']),
+        grade: maybeText,
+        volume: figure,
+        lacks: texts.describe('what results still lack, parameter: code'),
+        until: maybeText,
+      }),
+    ),
+    volume: figure,
+    conditionalVolume: figure,
+    parked: z
+      .strictObject({ owner: z.string(), until: z.string(), untilDay: z.int(), over: z.boolean() })
+      .nullable(),
+    leftFree: texts,
+    ref: maybeText,
+  })
+  .meta({ id: 'HoldLine' });
+
+const waits = z.array(
+  z.strictObject({ grade: z.string(), volume: figure, days: z.number().nullable().describe('days of use') }),
+);
+
+export const holdsSheet = z.strictObject({ head, holds: z.array(holdLine), waits }) satisfies z.ZodType<HoldsSheet>;
+
+/** Who drank is no part of it: that sheet has a field more, and no address gives it. */
+export const holdSheet = z.strictObject({
+  head,
+  hold: holdLine,
+  sampleIsGuess: z.boolean(),
+  trace: trace.nullable(),
+  origins: z.array(
     z.strictObject({
       store: z.string(),
-      found: z.enum(['above', 'below', 'seen', 'unclear', 'within', 'not seen']),
-      isBeyond: z.boolean(),
-      day: z.int(),
-      told,
-      ref: z.string(),
+      parts: z.array(
+        z.strictObject({
+          kind: z.string(),
+          name: z.string(),
+          visit: maybeText,
+          volume: figure,
+          share: z.number(),
+          since: z.string(),
+        }),
+      ),
     }),
   ),
-  sharedByAll: z.array(trait),
-  groups: z.array(
-    z.strictObject({ traits: z.array(trait), stores: texts, inside: count, outside: count, chance }),
-  ),
-});
+  waits,
+  ways: z.array(z.strictObject({ act: z.string(), text: z.string(), command: z.string() })),
+  findings: z.array(finding),
+}) satisfies z.ZodType<Omit<HoldSheet, 'drank'>>;
 
-const markValue = z.strictObject({ day: z.int(), value: z.number() }).nullable();
-
-const trend = z.strictObject({
-  parameter: z.string(),
-  place: z.strictObject({ kind: placeKind, name: z.string() }),
-  unit: z.string(),
-  basis: maybeText,
-  points: z.array(point),
-  apart: z.array(z.strictObject({ sample: z.string(), ref: z.string(), told })),
-  interval: z.strictObject({ service: z.string(), everyDays: z.number() }).nullable(),
-  gaps: z.array(z.strictObject({ fromDay: z.int(), toDay: z.int(), days: z.int(), everyDays: z.number() })),
-  methodChanges: z.array(
-    z.strictObject({ day: z.number(), at: z.string(), from: z.string(), to: z.string() }),
-  ),
-  marks: z.array(
-    z.strictObject({
-      day: z.number(),
-      at: z.string(),
-      what: z.string(),
-      before: markValue,
-      after: markValue,
-    }),
-  ),
-  limits: z.array(
-    z.strictObject({
-      row: z.string(),
-      side: z.enum(['at least', 'at most']),
-      value: z.number().nullable(),
-      isOff: z.boolean(),
-      source: z.string(),
-      evidence: z.string(),
-      firstAct: z.string(),
-    }),
-  ),
-  chart,
-  patternDays: z.int(),
-  pattern: pattern.nullable().describe('null of one place, and where fewer than two stores were measured'),
-}) satisfies z.ZodType<Trend>;
-
-export const trendSheet = z.strictObject({
+export const qualitySheet = z.strictObject({
   head,
-  parameters: z.array(
+  due: z.array(dueLine),
+  results: z.array(sampleLine).describe('samples whose results are not back'),
+  waiting: z.array(
     z.strictObject({
-      parameter: z.string(),
-      results: z.int(),
-      places: z.array(countedPlace),
-      last: z.strictObject({ day: z.int(), told }),
+      store: z.string(),
+      grade: maybeText,
+      volume: figure,
+      why: z.enum(['hold', 'conditional', 'not released', 'release over']),
+      hold: maybeText,
+      lacks: texts,
     }),
   ),
-  trend: trend.nullable().describe('null where no parameter was asked for'),
-}) satisfies z.ZodType<TrendSheet>;
+  waits,
+  parked: z.array(holdLine),
+  ending: z.array(
+    z.strictObject({
+      store: z.string(),
+      kind: z.enum(['release', 'waiver']),
+      by: z.string(),
+      until: z.string(),
+      untilDay: z.int(),
+      days: z.number(),
+    }),
+  ),
+  off: z.array(z.strictObject({ set: z.string(), row: z.string(), parameter: z.string() })),
+  findings: z.array(finding),
+}) satisfies z.ZodType<QualitySheet>;

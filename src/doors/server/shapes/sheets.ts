@@ -14,6 +14,7 @@ import type {
 import { biocideSheet, lifeSheet } from './biocide.ts';
 import { coverFigure } from './cover.ts';
 import { figure, finding, head } from './figures.ts';
+import { storeQuality } from './store-quality.ts';
 import { family, gauging, readingWorth } from './story.ts';
 
 const texts = z.array(z.string());
@@ -30,7 +31,7 @@ export const storeLine = z
     held: z.boolean(),
     conditional: z.boolean(),
     reserve: z.boolean(),
-    mark: z.enum(['HOLD', 'CONDITIONAL', 'NOT RELEASED', 'EMPTY', '']),
+    mark: z.enum(['HOLD', 'CONDITIONAL', 'WAIVED', 'NOT RELEASED', 'EMPTY', '']),
     port: maybeText,
     mass: figure,
     volume: figure,
@@ -70,12 +71,14 @@ export const todaySheet = z.strictObject({
 export const storesSheet = z.strictObject({
   head,
   stores: z.array(storeLine),
+  quality: z.record(z.string(), storeQuality).describe('by the id of the store'),
 }) satisfies z.ZodType<StoresSheet>;
 
 export const storeSheet = z.strictObject({
   head,
   store: storeLine,
   answer: z.string().describe('may this water be used'),
+  quality: storeQuality,
   facts: z.array(z.strictObject({ name: z.string(), text: z.string() })),
   gradeHistory: texts,
   biocides: texts,
@@ -146,6 +149,7 @@ const litres = z.strictObject({ valueL: z.number(), u95L: z.number() });
 export const keptSheet = z.strictObject({
   kept: z.boolean().describe('false: it was only tried'),
   line: bookLine,
+  also: z.array(bookLine).exactOptional().describe('entries that are kept with it, all or none'),
   stores: z.array(
     z.strictObject({
       before: litres.nullable(),

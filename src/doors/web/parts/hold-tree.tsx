@@ -1,6 +1,6 @@
 // The hold tree: which stores a bad sample touched, each with its litres, under the store that its water came from.
 import { formatFigure } from '../../../ground/units/index.ts';
-import type { SheetFigure } from '../../../papers/index.ts';
+import type { SheetFigure, StoreMark } from '../../../papers/index.ts';
 import { GradeBadge } from './grade.tsx';
 import { Mark } from './store-glyph.tsx';
 
@@ -10,7 +10,7 @@ export interface HoldNode {
   /** What came from the store above it; null for the first. */
   readonly came: SheetFigure | null;
   readonly volume: SheetFigure;
-  readonly mark: 'HOLD' | 'CONDITIONAL' | 'NOT RELEASED' | 'EMPTY' | '';
+  readonly mark: StoreMark;
   readonly fed: readonly HoldNode[];
 }
 

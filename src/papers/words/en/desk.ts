@@ -7,6 +7,7 @@ import { bedFindingWords } from './bed-findings.ts';
 import { countFindingWords } from './count-findings.ts';
 import { listOf, maybeNumber, maybeText, numberOf, textOf } from './data.ts';
 import { limitAskWords } from './limits-ask.ts';
+import { qualityFindingWords, qualityRefusals } from './quality-findings.ts';
 import { reckonFindingWords } from './reckon-findings.ts';
 import { refusedDose } from './refused-dose.ts';
 import { counted, listed, saidValue } from './said.ts';
@@ -18,18 +19,19 @@ const fact =
   'If it has already happened: add --happened "REASON"; the entry is kept, its finding names the rule, and stores whose waters met go on HOLD.';
 
 /** What the rule is about, what it wants, and the way out, for each rule that refuses an intention. */
-interface Refusal {
+export interface Refusal {
   readonly why: string;
   readonly expected: string;
   readonly received: string;
   readonly out: string;
 }
 
-type RefusalWords = (data: FindingData, context?: WordsContext) => Refusal;
+export type RefusalWords = (data: FindingData, context?: WordsContext) => Refusal;
 
 const look = (store: string): string => `To see why: waterwright store show ${word(store)}.`;
 
 const refusals: ReadonlyMap<string, RefusalWords> = new Map<string, RefusalWords>([
+  ...qualityRefusals,
   [
     'hold',
     (data, context) => {
@@ -39,7 +41,7 @@ const refusals: ReadonlyMap<string, RefusalWords> = new Map<string, RefusalWords
         why: `${from} is on HOLD ${textOf(data, 'hold')}${since} (${saidHoldReason(textOf(data, 'reason'))})`,
         expected: 'water that is on no hold',
         received: `${from} on HOLD`,
-        out: `${look(from)} Held water may go into waste.`,
+        out: `To see why, and the ways out: waterwright hold show ${word(textOf(data, 'hold'))}. Held water may go into waste.`,
       };
     },
   ],
@@ -84,7 +86,7 @@ const refusals: ReadonlyMap<string, RefusalWords> = new Map<string, RefusalWords
         why: `${from} is CONDITIONAL under ${textOf(data, 'hold')} (${saidHoldReason(textOf(data, 'reason'))}), for an emergency only, and it is asked for ${to}`,
         expected: 'water that is on no hold and not conditional',
         received: `${from}, CONDITIONAL`,
-        out: `Take other water, or have it released first: waterwright log sample, then log release. ${look(from)}`,
+        out: `Take other water, or have it released first: waterwright sample add ${word(from)}, then waterwright hold release ${word(textOf(data, 'hold'))} ${word(from)} --by medic. To see why: waterwright hold show ${word(textOf(data, 'hold'))}.`,
       };
     },
   ],
@@ -110,7 +112,7 @@ const refusals: ReadonlyMap<string, RefusalWords> = new Map<string, RefusalWords
         why: `${to} is the reserve, and the water of ${from} has no passed sample of the outpost behind it (${release === 'none' ? 'not released' : release})`,
         expected: 'water released on a sample of the outpost',
         received: release === 'none' ? 'not released' : release,
-        out: `Sample it first: waterwright log sample; or fill another store. ${look(from)}`,
+        out: `Sample it first: waterwright sample add ${word(from)}; when it has passed: waterwright hold release ${word(from)} --by medic. Or fill another store. ${look(from)}`,
       };
     },
   ],
@@ -156,6 +158,11 @@ function refusal(data: FindingData, context?: WordsContext): Sentences {
 }
 
 const whereToLook: ReadonlyMap<string, string> = new Map([
+  ['sample', 'See the samples: waterwright sample list.'],
+  ['sample, store or point', 'See the samples: waterwright sample list; the stores: waterwright store list.'],
+  ['result', 'See the samples with their results: waterwright sample list.'],
+  ['hold', 'See the holds: waterwright hold list.'],
+  ['store or point', 'See what there is: waterwright store list; sampling points stand in the outpost file.'],
   ['store', 'See what there is: waterwright store list.'],
   ['store or part', 'See the sheet: waterwright count show.'],
   ['parameter', 'See what was measured: waterwright quality trend.'],
@@ -166,6 +173,7 @@ const whereToLook: ReadonlyMap<string, string> = new Map([
 ]);
 
 const acts: ReadonlyMap<string, string> = new Map([
+  ['fewer held', 'To hold fewer stores than a trace proposes'],
   ['relabel', 'A relabelling'],
   ['waiver', 'A waiver'],
   ['treatment', 'A treatment'],
@@ -225,6 +233,7 @@ export const deskWords: Words<DeskFindingCode> = {
     ),
   ...countFindingWords,
   ...reckonFindingWords,
+  ...qualityFindingWords,
   'day-closed': (data) =>
     say(
       `Refused: Day ${numberOf(data, 'day')} is closed. ${nothing}`,

@@ -40,6 +40,7 @@ export const columns = {
   notes: 'NOTES',
   howKnown: 'HOW KNOWN',
   standing: 'CHECK',
+  onWordOf: 'ON WHOSE WORD',
   age: 'AGE',
   entry: 'ENTRY',
   happened: 'HAPPENED',

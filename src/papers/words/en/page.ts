@@ -314,6 +314,7 @@ export const pageWords = {
     marks: {
       HOLD: 'do not use',
       CONDITIONAL: 'do not drink: emergency only',
+      WAIVED: 'by a waiver, for a time',
       'NOT RELEASED': 'do not drink yet',
     } as Readonly<Record<string, string>>,
     forbids: { held: 'Do not use.', conditional: 'Do not drink: emergency only.' },

@@ -8,7 +8,7 @@ import { saidHoldReason } from '../store-answer.ts';
 
 const look = (store: string): string => `waterwright store show ${word(store)}`;
 /** `silver: below` in words. */
-function saidLack(reason: string): string {
+export function saidLack(reason: string): string {
   const [parameter = '', code] = reason.split(': ');
   if (code === undefined) return lacks.get(parameter) ?? parameter;
   return `${parameter} ${lacks.get(code) ?? code}`;
@@ -85,15 +85,15 @@ export const qualityWords = {
     );
   },
   'reserve-unreleased': (data) => {
-    const word =
+    const onWord =
       textOf(data, 'release') === 'none'
         ? 'nobody has released it'
         : `it was on the ${textOf(data, 'release')} alone`;
     return say(
-      `Water of ${textOf(data, 'from')} went into the reserve ${textOf(data, 'to')} before a sample of the outpost had passed: ${word} (${textOf(data, 'ref')}).${keptBecause(data)}`,
+      `Water of ${textOf(data, 'from')} went into the reserve ${textOf(data, 'to')} before a sample of the outpost had passed: ${onWord} (${textOf(data, 'ref')}).${keptBecause(data)}`,
       'water released on a sample of the outpost',
       textOf(data, 'release') === 'none' ? 'not released' : textOf(data, 'release'),
-      `Take a sample of ${textOf(data, 'to')} and enter it: waterwright log sample. Until it has passed, leave ${textOf(data, 'to')} alone if there is other water.`,
+      `Take a sample of ${textOf(data, 'to')}: waterwright sample add ${word(textOf(data, 'to'))}. Until it has passed, leave ${textOf(data, 'to')} alone if there is other water.`,
     );
   },
   'reserve-drawn': (data, where, context) => {
@@ -133,7 +133,7 @@ export const qualityWords = {
       `HOLD ${textOf(data, 'hold')} on ${counted(stores.length, 'store')}, ${massOf(data, 'massMg', context)}, since ${timeOf(data, 'sinceMs', context)} (${saidHoldReason(textOf(data, 'reason'))}): ${listed(stores)}. None of it is counted on.`,
       'no open hold',
       `${textOf(data, 'hold')} on ${listed(stores)}`,
-      `Do not use it; to look: ${look(stores[0] ?? 'STORE')}. The ways out, when there is one: waterwright log release, downgrade or waiver.`,
+      `Do not use it. What it touched, and the ways out: waterwright hold show ${word(textOf(data, 'hold'))}.`,
     );
   },
   'conditional-reserve': (data, _where, context) => {
@@ -142,7 +142,7 @@ export const qualityWords = {
       `${listed(stores)} ${stores.length === 1 ? 'is' : 'are'} CONDITIONAL since ${timeOf(data, 'sinceMs', context)}, ${massOf(data, 'massMg', context)}: the same water as under hold ${textOf(data, 'hold')} came into it. It is for an emergency only.`,
       'a reserve that is released',
       `${listed(stores)} conditional`,
-      `Take a sample of ${listed(stores)} and enter it: waterwright log sample. When it has passed: waterwright log release.`,
+      `Take a sample: waterwright sample add ${stores.map(word).join(' ')}. When it has passed: waterwright hold release ${word(textOf(data, 'hold'))} ${stores.map(word).join(' ')} --by medic.`,
     );
   },
   'release-unproven': (data) => {
@@ -151,7 +151,7 @@ export const qualityWords = {
       `${entryOf(data)} releases ${stores}, and no results prove it: ${listed(listOf(data, 'reasons').map(saidLack))}. It stays as it was.`,
       'results of this water that meet every limit which the outpost requires',
       listed(listOf(data, 'reasons').map(saidLack)),
-      `Take a sample, enter its result, and release ${stores} then: ${look(listOf(data, 'stores')[0] ?? 'STORE')}.`,
+      `Take a sample, enter its result, and release ${stores} then: waterwright sample add ${listOf(data, 'stores').map(word).join(' ')}.`,
     );
   },
   'release-over': (data, where, context) =>
@@ -159,7 +159,7 @@ export const qualityWords = {
       `The release of ${storeOf(where)} by ${textOf(data, 'by')} was over at ${timeOf(data, 'untilMs', context)}. Its water is counted on no more.`,
       'a release that has not run out',
       `until ${timeOf(data, 'untilMs', context)}`,
-      `Take a new sample of ${storeOf(where)}, and release it when the result is back.`,
+      `Take a new sample: waterwright sample add ${word(storeOf(where))}. When it has passed: waterwright hold release ${word(storeOf(where))} --by medic.`,
     ),
   'treatment-not-allowed': (data, where) =>
     say(
