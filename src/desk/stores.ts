@@ -24,7 +24,9 @@ export async function storeList(desk: Desk, sight: Sight, moment: Moment): Promi
   return yes({
     head: headOf(desk, sight, position),
     stores: position.stores.map((store) => storeLine(position, store)),
-    quality: Object.fromEntries(position.stores.map((store) => [store.facts.id, storeQuality(seen.value, store)])),
+    quality: Object.fromEntries(
+      position.stores.map((store) => [store.facts.id, storeQuality(seen.value, store)]),
+    ),
   });
 }
 

@@ -17,7 +17,7 @@ const ascii: TextOptions = { ...screen, style: 'ascii' };
 const plain: TextOptions = { ...screen, style: 'plain' };
 
 const { normal, held, silent, empty, oneStore, book, kept, errors } = sheets;
-const stores = { head: normal.head, stores: held.stores };
+const stores = { head: normal.head, stores: held.stores, quality: sheets.heldQuality };
 
 /** Every paper, as a function of the options alone. */
 const papers: Readonly<Record<string, (options: TextOptions) => string>> = {
@@ -26,7 +26,7 @@ const papers: Readonly<Record<string, (options: TextOptions) => string>> = {
   'today-silent': (options) => todayText(silent, options),
   'today-empty': (options) => todayText(empty, options),
   stores: (options) => storesText(stores, options),
-  'stores-none': (options) => storesText({ head: empty.head, stores: [] }, options),
+  'stores-none': (options) => storesText({ head: empty.head, stores: [], quality: {} }, options),
   store: (options) => storeText(oneStore, options),
   book: (options) => bookText(book, options),
   'book-none': (options) => bookText({ ...book, lines: [], more: false }, options),

@@ -1,5 +1,11 @@
 // What the book knows of the fitness of each store's water, as a field of its sheet, with its words.
-import { holdsOf, notFreeBecause, type Position, type StorePosition, type StoreState } from '../../account/index.ts';
+import {
+  holdsOf,
+  notFreeBecause,
+  type Position,
+  type StorePosition,
+  type StoreState,
+} from '../../account/index.ts';
 import type { Entry } from '../../book/index.ts';
 import { formatShortStamp } from '../../ground/units/index.ts';
 import { type QualityWord, type StoreQuality, storeQualityWords } from '../../papers/index.ts';
@@ -81,9 +87,15 @@ function downgradedOf(
   downgrades: readonly Entry<'downgrade'>[],
 ): StoreQuality['downgraded'] {
   const last = downgrades.findLast(({ body }) => body.store === state?.facts.id);
-  if (state === undefined || last === undefined || state.emptied || last.happenedAtMs < state.badNewsSinceMs) return null;
+  if (state === undefined || last === undefined || state.emptied || last.happenedAtMs < state.badNewsSinceMs)
+    return null;
   const { happenedAtMs, by, body } = last;
-  return { at: formatShortStamp(happenedAtMs, position.dayRule), by, fromGrade: body.fromGrade, ref: refOf(last) };
+  return {
+    at: formatShortStamp(happenedAtMs, position.dayRule),
+    by,
+    fromGrade: body.fromGrade,
+    ref: refOf(last),
+  };
 }
 
 function entriesOf({ released, hold, conditional, waived, treated }: StorePosition): readonly string[] {

@@ -3,11 +3,11 @@ import { type HoldAct, holdAct, holdList, holdShow } from '../../../desk/index.t
 import { holdsText, holdText, keptText } from '../../../papers/index.ts';
 import type { Call } from '../call.ts';
 import { circumstancesOf } from '../keep.ts';
+import { namesOf } from '../names-of.ts';
 import { withBook } from '../open-book.ts';
 import type { Outcome } from '../outcome.ts';
 import { orStop, wrongUse } from '../problem.ts';
 import { sightOf } from '../sight.ts';
-import { namesOf } from '../names-of.ts';
 
 export function run(call: Call): Promise<Outcome> {
   const word = call.command.path[1] ?? '';
@@ -30,7 +30,12 @@ function show(call: Call): Promise<Outcome> {
     const sight = await sightOf(call, desk, moment);
     const query = { hold: call.arg(0), drank: call.has('drank') };
     const sheet = orStop(await holdShow(desk, query, sight, moment));
-    return { schema: 'hold', data: sheet, text: (options) => holdText(sheet, options), findings: sheet.findings };
+    return {
+      schema: 'hold',
+      data: sheet,
+      text: (options) => holdText(sheet, options),
+      findings: sheet.findings,
+    };
   });
 }
 

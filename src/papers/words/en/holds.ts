@@ -189,4 +189,3 @@ function inPlural(said: string): string {
     .replace(/ its /, ' their ')
     .replace(/limit$/, 'limits');
 }
-
