@@ -5,15 +5,6 @@ export { trendTable } from './csv/trend-table.ts';
 export type { BegunSheet, CheckedSheet, CopiedSheet, ImportedSheet } from './sheets/acts.ts';
 export { type Band, bandWithin } from './sheets/band.ts';
 export type {
-  BiocideAge,
-  BiocideDays,
-  BiocideResult,
-  BiocideSheet,
-  LifeSheet,
-  RedoseSheet,
-  StandingLine,
-} from './sheets/biocide.ts';
-export type {
   BedAdvice,
   BedBand,
   BedCauseLine,
@@ -30,6 +21,15 @@ export type {
   BedsSheet,
   BedVerdict,
 } from './sheets/beds.ts';
+export type {
+  BiocideAge,
+  BiocideDays,
+  BiocideResult,
+  BiocideSheet,
+  LifeSheet,
+  RedoseSheet,
+  StandingLine,
+} from './sheets/biocide.ts';
 
 export type { BookLine, BookSheet, KeptSheet } from './sheets/book.ts';
 export type { CodeLine, CodesSheet } from './sheets/codes.ts';
@@ -77,20 +77,6 @@ export type {
   TableSheet,
   TakenSheet,
 } from './sheets/inbox.ts';
-export type { EndingLine, QualitySheet, WaitingStore } from './sheets/quality.ts';
-export type {
-  Trend,
-  TrendChart,
-  TrendLimit,
-  TrendMark,
-  TrendParameter,
-  TrendPattern,
-  TrendPlace,
-  TrendPoint,
-  TrendSheet,
-  TrendSignal,
-  TrendTold,
-} from './sheets/quality-trend.ts';
 export type {
   LimitClash,
   LimitGrade,
@@ -106,6 +92,20 @@ export type {
   LimitsSheet,
   LimitTypedSheet,
 } from './sheets/limits.ts';
+export type { EndingLine, QualitySheet, WaitingStore } from './sheets/quality.ts';
+export type {
+  Trend,
+  TrendChart,
+  TrendLimit,
+  TrendMark,
+  TrendParameter,
+  TrendPattern,
+  TrendPlace,
+  TrendPoint,
+  TrendSheet,
+  TrendSignal,
+  TrendTold,
+} from './sheets/quality-trend.ts';
 export type { Quirk, QuirkFacts, QuirkKind, QuirksSheet } from './sheets/quirks.ts';
 export type {
   ReckonCaution,
