@@ -17,6 +17,7 @@ import { HOLM } from '../../journeys/holm.ts';
 import { draftOf, emptyBook, holmBook } from '../../journeys/kept.ts';
 import { at, dayLine, holmOpening, litres, readings } from '../../journeys/told.ts';
 import { askedSample, deskOver, failed, NOW } from './asked-desk.ts';
+import { bedSamples } from './beds.ts';
 import { failure, type Samples, sample } from './sample.ts';
 import { typedAfter } from './typed-lines.ts';
 
@@ -365,4 +366,5 @@ export const deskSamples: Samples<DeskFindingCode> = {
   ...counts,
   ...reckonings,
   ...condensate,
+  ...bedSamples,
 };
