@@ -4,7 +4,7 @@ import { dayOf, msPerDay } from '../ground/units/index.ts';
 import type { Service } from '../outpost/index.ts';
 import { adviceInWords, type BedAdvice, type BedDecision, type BedVerdict } from '../papers/index.ts';
 import { datesOf } from './bed-parameter.ts';
-import type { DatedTrend } from './beds.ts';
+import type { DatedTrend } from './dated-trend.ts';
 
 /** The quantity whose limit is met first: of those that rise if one does, else of all. */
 export function soonest(trends: readonly DatedTrend[]): DatedTrend | null {

@@ -1,9 +1,9 @@
 // The purifier beds of the practice outpost, as they were known day by day, and of a small outpost with its own story.
 import { beforeAll, describe, expect, test } from 'vitest';
+import { deskOver } from '../../tests/docs/gallery/asked-desk.ts';
 import { KEEPER, practiceDesk } from '../../tests/field-log/practice-desk.ts';
 import { holmWithBeds } from '../../tests/journeys/holm-beds.ts';
 import { holmBook } from '../../tests/journeys/kept.ts';
-import { deskOver } from '../../tests/docs/gallery/asked-desk.ts';
 import type { BedDay, BedSheet } from '../papers/index.ts';
 import { bedPlot, bedTable } from '../papers/index.ts';
 import { bedList, bedShow } from './beds.ts';

@@ -1,14 +1,13 @@
 // The purifier beds: the list of them, and one bed with what is read behind it and when it is due.
 import {
   type BedStory,
-  type BedTrend,
+  type Beds,
   bedCauses,
   bedTrends,
-  type Beds,
   leadUsedL,
   type Position,
 } from '../account/index.ts';
-import { type BedDate, bedCurve, bedDate, type FeedAhead, feedAhead } from '../forecast/index.ts';
+import { bedCurve, bedDate, type FeedAhead, feedAhead } from '../forecast/index.ts';
 import { dayOf, type Finding, formatIsoUtc, msPerDay } from '../ground/units/index.ts';
 import {
   type BedLine,
@@ -20,8 +19,9 @@ import {
 } from '../papers/index.ts';
 import { type Answer, no, yes } from './answer.ts';
 import { adviceOf, soonest } from './bed-advice.ts';
-import { changeLines, readingLines } from './bed-readings.ts';
 import { datesOf, dayAt, feedOf, parameterOf } from './bed-parameter.ts';
+import { changeLines, readingLines } from './bed-readings.ts';
+import type { DatedTrend } from './dated-trend.ts';
 import { type Desk, type Moment, positionAt, type Sight, viewOf } from './desk.ts';
 import { deskFinding } from './desk-finding.ts';
 import { findName } from './log/context.ts';
@@ -32,12 +32,6 @@ const COVERAGE = 2;
 /** The days ahead that a plot and a table show, at the least and at the most. */
 const LEAST_AHEAD = 7;
 const MOST_AHEAD = 60;
-
-/** A trend with its date; the date is null where nothing is known of the feed. */
-export interface DatedTrend {
-  readonly trend: BedTrend;
-  readonly date: BedDate | null;
-}
 
 interface Seen {
   readonly position: Position;

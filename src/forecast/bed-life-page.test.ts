@@ -1,7 +1,6 @@
 // The examples of docs/methods/bed-life.md are run as they stand there.
 import { runExamplesOf } from '../../tests/docs/page-examples.ts';
-import { fitBed, type FitReading } from '../account/bed/bed-fit.ts';
-import type { BedStory } from '../account/index.ts';
+import { type BedStory, type FitReading, fitBed } from '../account/index.ts';
 import { formatFigure, msPerDay } from '../ground/units/index.ts';
 import { bedDate, type FeedAhead } from './bed-date.ts';
 import { sureUse } from './use-ahead.ts';

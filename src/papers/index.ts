@@ -119,8 +119,8 @@ export type { CliFindingCode } from './words/cli-codes.ts';
 export type { DeskFindingCode } from './words/desk-codes.ts';
 export { aloud, LONGEST_ALOUD } from './words/en/aloud.ts';
 export { becameInWords } from './words/en/became.ts';
-export { condensateLabels, saidPeople, saidVerdict } from './words/en/condensate.ts';
 export { adviceInWords, evidenceInWords } from './words/en/beds.ts';
+export { condensateLabels, saidPeople, saidVerdict } from './words/en/condensate.ts';
 export {
   countedInWords,
   countLabels,

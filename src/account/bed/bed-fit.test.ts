@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { exp, log } from '../../ground/maths/index.ts';
 import { curveAt, readingOf } from './bed-axes.ts';
-import { fitBed, type FitReading, OWN_SCATTER } from './bed-fit.ts';
+import { type FitReading, fitBed, OWN_SCATTER } from './bed-fit.ts';
 
 const DOUBT = { random: 0.085, calibration: 0.05 };
 const PRIOR = { lifeL: 850, lifeUL: 120, limit: 3 };

@@ -6,7 +6,7 @@ import { together } from '../watcher.ts';
 import { fedAt, standingsOf } from './bed-standing.ts';
 import type { BedResult, BedStory, ElsewhereResult } from './bed-story.ts';
 import { BedWatch, type FedPoint, type HeardResult, type Purifier } from './bed-watch.ts';
-import { SampleFigures, type SampleContradiction } from './sample-figures.ts';
+import { type SampleContradiction, SampleFigures } from './sample-figures.ts';
 import { bedPart, SpareCount, type Spares } from './spares.ts';
 
 export interface Beds {

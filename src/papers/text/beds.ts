@@ -1,16 +1,16 @@
 // The purifier beds as a text: the list, one bed, and the days ahead.
 import type {
   BedBand,
+  BedLine,
   BedParameter,
+  BedPlotPoint,
   BedReading,
   BedSheet,
   BedsSheet,
-  BedLine,
-  BedPlotPoint,
 } from '../sheets/beds.ts';
 import * as words from '../words/en/beds.ts';
-import { saidValue, saidValueAt } from '../words/en/said.ts';
 import { dropped } from '../words/en/labels.ts';
+import { saidValue, saidValueAt } from '../words/en/said.ts';
 import { bedRecords, bedsRecords, curveRecords } from './bed-records.ts';
 import { amountOf } from './figures.ts';
 import { findingLines } from './findings.ts';

@@ -42,10 +42,11 @@ const sessions: Readonly<Record<string, readonly string[]>> = {
     'waterwright bed list --at D32 --width 60',
     'waterwright bed show --at D32 --width 100',
     'waterwright bed show lead --at D35',
+  ],
+  'beds-others': [
     'waterwright bed show lead --at D40 --plain',
     'waterwright bed show lag',
     'waterwright bed forecast lead --at D32',
-    'waterwright bed forecast lead --at D32 --plain',
     'waterwright bed show lead --at D32 --csv',
     'waterwright bed show third',
     'waterwright bed show lead --svg --csv',

@@ -1,11 +1,11 @@
 // English for the purifier beds: labels, the advice, and what speaks for and against a cause.
-import { formatFigure } from '../../../ground/units/index.ts';
+
 import type { BedCause, Evidence } from '../../../account/index.ts';
+import { formatFigure } from '../../../ground/units/index.ts';
 import type {
-  BedDecision,
   BedChangeLine,
   BedDates,
-  BedDay,
+  BedDecision,
   BedFeed,
   BedLine,
   BedParameter,
@@ -57,10 +57,6 @@ function figure(value: number, u: number, unit: string): string {
 export function saidPercent({ value, low, high }: BedLine['usedPercent']): string {
   const at = (percent: number): string => `${Math.round(percent)}`;
   return `${at(value)}${nb}%${nb}(${at(low)}${nb}to${nb}${at(high)})`;
-}
-
-export function saidBedDay(day: BedDay): string {
-  return day === null ? 'more than two years ahead' : `Day${nb}${Math.floor(day.day)}`;
 }
 
 /** `Day 35 (34 to 38)`; `reached` where even P90 lies behind. */
