@@ -47,7 +47,6 @@ const sessions: Readonly<Record<string, readonly string[]>> = {
     'waterwright bed show lead --at D40 --plain',
     'waterwright bed show lag',
     'waterwright bed forecast lead --at D32',
-    'waterwright bed show lead --at D32 --csv',
     'waterwright bed show third',
     'waterwright bed show lead --svg --csv',
   ],
