@@ -1,4 +1,4 @@
-// Sheets of an invented outpost, made by hand: what the desk would hand out, small enough to be read.
+// Table of sheets of an invented outpost, made by hand: what the desk would hand out, small enough to be read.
 
 import type {
   BookSheet,
