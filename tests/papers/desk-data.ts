@@ -4,11 +4,7 @@ import type { FindingData } from '../../src/ground/units/index.ts';
 import type { DeskFindingCode } from '../../src/papers/index.ts';
 
 const at = (day: number, hour: number, minute = 0): number => Date.UTC(2147, 2, day, hour, minute);
-/** What stands in the data of every finding about an entry. */
-const of = { ref: 'E0034', entryNo: 'skerry:35', kind: 'movement', mgPerL: 997_800 };
 const litres = (volume: number): number => Math.round(volume * 997_800);
-
-const overdose = { biocide: 'silver', maximumMgPerL: 0.5, presentMgPerL: null, massMg: litres(0.1) };
 
 export const deskData: Readonly<Record<DeskFindingCode, readonly FindingData[]>> = {
   'limits-ask': [
