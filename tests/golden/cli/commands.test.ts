@@ -2,6 +2,7 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { expectGolden } from '../record.ts';
 import { Console, record } from './console.ts';
+import { QUALITY_SESSIONS } from './quality-sessions.ts';
 
 let console: Console;
 beforeEach(async () => {
@@ -253,7 +254,7 @@ test.each(Object.entries(sessions))('%s', async (name, lines) => {
 
 test('every command stands in a record', async () => {
   const { COMMANDS } = await import('../../../src/doors/cli/index.ts');
-  const typed = Object.values(sessions).flat().join('\n');
+  const typed = [sessions, QUALITY_SESSIONS].flatMap((each) => Object.values(each).flat()).join('\n');
   const elsewhere = [
     'start',
     'serve',
