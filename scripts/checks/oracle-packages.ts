@@ -1,10 +1,12 @@
-// Sees to it that the programs of others are there against which the physics is held: Debian's Python and three packages.
+// Sees to it that the programs of others are there against which the physics is held: Debian's Python with three packages, and its R with one.
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { python } from '../oracles/ask-script.ts';
 
 const MODULES = ['iapws', 'fluids', 'uncertainties'];
-const PACKAGES = MODULES.map((name) => `python3-${name}`).join(' ');
+/** A package of R, and what Debian calls it. */
+const OF_R = 'survival';
+const PACKAGES = [...MODULES.map((name) => `python3-${name}`), 'r-base-core', `r-cran-${OF_R}`].join(' ');
 const INSTALL = `apt-get update && apt-get install -y --no-install-recommends ${PACKAGES}`;
 
 /** Installs them where that can be done; says what is missing where it cannot. */
@@ -13,15 +15,17 @@ export function makeSureOfOracles(): string | undefined {
   const left = missing();
   if (left.length === 0) return undefined;
   return (
-    `${python()} cannot import: ${left.join(', ')}. On Debian, as root: ${INSTALL}\n` +
-    'Elsewhere, set WATERWRIGHT_PYTHON to a Python that has them.'
+    `${python()} or Rscript cannot load: ${left.join(', ')}. On Debian, as root: ${INSTALL}\n` +
+    'Elsewhere, set WATERWRIGHT_PYTHON to a Python that has them, and have Rscript on the path.'
   );
 }
 
 function missing(): readonly string[] {
   const imports = (names: readonly string[]): boolean =>
     spawnSync(python(), ['-c', `import ${names.join(', ')}`]).status === 0;
-  return imports(MODULES) ? [] : MODULES.filter((name) => !imports([name]));
+  const ofPython = imports(MODULES) ? [] : MODULES.filter((name) => !imports([name]));
+  const { status } = spawnSync('Rscript', ['--vanilla', '-e', `library(${OF_R})`]);
+  return status === 0 ? ofPython : [...ofPython, OF_R];
 }
 
 function canInstall(): boolean {

@@ -305,7 +305,7 @@ const exchangeAndAbuse: readonly PromiseRow[] = [
         records: ['server-guards'],
       },
       {
-        file: 'tests/server/browser.test.ts',
+        file: 'tests/page/attacks.test.ts',
         holds:
           'a rebound name and cross-site writes from a real browser; with the guards off they reach the book',
         records: ['server-browser'],

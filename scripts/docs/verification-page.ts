@@ -14,7 +14,7 @@ const HEAD = `# Verification
 
 Made by a test from the table \`scripts/docs/promises.ts\` and from what the tests counted. Do not edit it.
 
-Each promise has an own test, or is marked *not yet*: then nothing is claimed. *In part* says what is open. Figures are those that a test wrote down when it passed; a test with a fault in it leaves none. To renew them: \`npm test\` and \`npm run test:faults\`, then \`npm run golden -- tests/docs\`, and read the difference.
+Each promise has an own test, or is marked *not yet*: then nothing is claimed. *In part* says what is open. Figures are those that a test wrote down when it passed; a test with a fault in it leaves none. To renew them: \`npm test\`, \`npm run test:browser\` and \`npm run test:faults\`, then \`npm run golden -- tests/docs\`, and read the difference.
 `;
 
 export function verificationPage(

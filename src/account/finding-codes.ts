@@ -61,4 +61,10 @@ export type AccountFindingCode =
   | 'order-impossible'
   | 'store-doubtful'
   | 'people-differ'
+  | 'dose-above-maximum'
+  | 'biocide-over-age'
+  | 'line-stood-too-long'
+  | 'container-life-near'
+  | 'container-life-over'
+  | 'taste-repeated'
   | 'no-reading';

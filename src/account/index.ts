@@ -1,5 +1,47 @@
 // The door of the account: what other rooms may use.
 export { applyEntry } from './apply.ts';
+export { type BedPrior, curveAt, readingOf } from './bed/bed-axes.ts';
+export {
+  type BedCause,
+  bedCauses,
+  type Evidence,
+  type RankedCause,
+} from './bed/bed-causes.ts';
+export { type BedFit, type FitReading, fitBed } from './bed/bed-fit.ts';
+export { type BedResult, type BedStory, leadUsedL } from './bed/bed-story.ts';
+export { type BedTrend, bedTrends, type Moves } from './bed/bed-trend.ts';
+export { type Beds, type BedsOutcome, bedsOf } from './bed/beds.ts';
+export type { SampleContradiction } from './bed/sample-figures.ts';
+export type { Spares } from './bed/spares.ts';
+export { type StandingAge, standingAge } from './biocide/biocide-age.ts';
+export {
+  type BiocideState,
+  biocideStates,
+  type NoRate,
+  type StoreWithWater,
+} from './biocide/biocide-state.ts';
+export { type ContainerLife, containerLife } from './biocide/container-life.ts';
+export { type BiocideLimits, biocideLimits } from './biocide/limits-of-biocide.ts';
+export { type Overdose, overdoseOf } from './biocide/overdose.ts';
+export type { LogRow } from './biocide/result-doubt.ts';
+export type {
+  BiocideSince,
+  LevelResult,
+  LineFlow,
+  Storage,
+  StoreStorage,
+  TasteTold,
+} from './biocide/storage.ts';
+export { storageFindings } from './biocide/storage-findings.ts';
+export { type StorageOutcome, storageOf } from './biocide/storage-of-book.ts';
+export { StorageRecorder } from './biocide/storage-recorder.ts';
+export {
+  type FallingLevel,
+  fallingLevel,
+  kindRate,
+  type WallRate,
+} from './biocide/wall-rate.ts';
+export { wettedArea } from './biocide/wetted-area.ts';
 export { type CondensateOutcome, condensateOf } from './condensate.ts';
 export type {
   Condensate,
@@ -35,12 +77,38 @@ export {
   storesOfResult,
 } from './quality/clean-results.ts';
 export { flowsThrough } from './quality/flows-through.ts';
+export { LIMITS_HOLD, limitsHoldOf } from './quality/judge-anew.ts';
 export { type JudgedFigure, judgedFigure } from './quality/judged-figure.ts';
 export type { KnownResult, SampleTaken } from './quality/known-results.ts';
 export type { ChosenSet, LimitsInForce } from './quality/limits-in-force.ts';
-export { isForPeople, rowsOfGrade } from './quality/limits-in-force.ts';
+export { isForPeople, policyInForce, rowsOfGrade, typedRow } from './quality/limits-in-force.ts';
 export { verdictOfStore } from './quality/release.ts';
 export { behindPoint } from './quality/speaks-of.ts';
+export { type AgainstLimits, againstLimits } from './quality-series/against-limits.ts';
+export {
+  type Chart,
+  type ChartSignal,
+  chartOf,
+  FULL_RESULTS,
+  LEAST_RESULTS,
+  type NoLimits,
+} from './quality-series/chart.ts';
+export { type Filling, fillingOf } from './quality-series/filling.ts';
+export { type MeasuredOutcome, measuredOf } from './quality-series/measured.ts';
+export type { Measured, MeasuredPoint, SeriesPlace, WaterMark } from './quality-series/measured-point.ts';
+export {
+  type ChanceStep,
+  type Count,
+  type Pattern,
+  patternOf,
+  type SharedGroup,
+  type StoreFound,
+  type StoreInPattern,
+  type Trait,
+  WINDOW_DAYS,
+} from './quality-series/pattern.ts';
+export { type SamplingInterval, samplingInterval } from './quality-series/sampling-interval.ts';
+export { type QualitySeries, type SeriesPoint, seriesOf } from './quality-series/series.ts';
 export type { ReadingAhead, WayOfReading } from './reading-ahead.ts';
 export { Account, type OpenOutcome } from './reckon.ts';
 export { biocidesIn, gradeAfter, isWaste, type RuleBreak, ruleBreaks, type Side } from './rules.ts';

@@ -25,6 +25,8 @@ export interface HoldState {
   readonly entry: string;
   /** Parameters that failed, where a result set it. */
   readonly failed?: readonly string[];
+  /** Results that fail a limit which was chosen: they go with the water, so that the next choice judges them wherever it is. */
+  readonly results?: readonly KnownResult[];
   /** Who looks after it, and until when. */
   readonly parked?: Parked;
 }

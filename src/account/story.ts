@@ -1,5 +1,7 @@
 // The story of one store: where its water came from, what was believed of it, and what was read.
 import type { BookPort } from '../book/index.ts';
+import type { Storage } from './biocide/storage.ts';
+import { StorageRecorder } from './biocide/storage-recorder.ts';
 import { type Estimate, Estimates, type Gauging } from './estimates.ts';
 import { type FamilyPart, familyOf } from './family.ts';
 import { withGapsFilled } from './gaps.ts';
@@ -13,6 +15,8 @@ export interface StoreStory {
   readonly family: readonly FamilyPart[];
   readonly estimates: readonly Estimate[];
   readonly gaugings: readonly Gauging[];
+  /** What the book tells of standing water, of all stores: their kinds speak for one another. */
+  readonly storage: Storage;
 }
 
 export type StoryOutcome = { readonly ok: true; readonly story: StoreStory } | NoPass;
@@ -28,7 +32,8 @@ export async function storyOf(
 ): Promise<StoryOutcome> {
   const inflows = new Inflows();
   const estimates = new Estimates(store);
-  const watcher = together([inflows.watcher, estimates.watcher]);
+  const storage = new StorageRecorder();
+  const watcher = together([inflows.watcher, estimates.watcher, storage.watcher]);
   const begun = await beginPass(port, watcher, { ...options, estimating: true });
   if (!begun.ok) return begun;
   for await (const _ of begun.pass.batches);
@@ -43,6 +48,7 @@ export async function storyOf(
       family: familyOf(inflows.list, { store, massMg }),
       estimates: estimates.estimates,
       gaugings: estimates.gaugings,
+      storage: storage.storage(fold),
     },
   };
 }

@@ -47,6 +47,7 @@ export async function finishCount(
   return yes({
     ...result,
     kept: true,
+    second: kept.value.kept[0]?.second ?? null,
     entries: kept.value.kept.map(({ site, number }) => `${site} ${number}`),
   });
 }

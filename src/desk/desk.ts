@@ -1,15 +1,21 @@
 // The desk of one book: its account kept up to date, and what every request needs to know of its moment.
 import {
   Account,
+  type Beds,
+  bedsOf,
   type Condensate,
   condensateOf,
   type Fold,
   historyOf,
+  type Measured,
+  measuredOf,
   type OutpostReader,
   type Position,
   positionOf,
   type SnapshotPlace,
+  type Storage,
   type StoreStory,
+  storageOf,
   storyOf,
   type WaterHistory,
 } from '../account/index.ts';
@@ -17,6 +23,7 @@ import type { AnyDraft, AnyEntry, BookInfo, BookPort, Hash, SecondPerson, View }
 import { entryId, keepDrafts, plainHash } from '../book/index.ts';
 import { type DayRule, dayOf, dayStartUtcMs, type Finding } from '../ground/units/index.ts';
 import { type Answer, no, yes } from './answer.ts';
+import { type CodeKeeper, NO_CODES } from './codes/code-keeper.ts';
 import { deskFinding } from './desk-finding.ts';
 
 /** Who asks, and when: doors bring it, the desk has no clock of its own. */
@@ -25,20 +32,33 @@ export interface Moment {
   readonly offsetMin: number;
   readonly by: string;
   readonly second?: SecondPerson;
+  /** Spoken when nothing else speaks against what is to be kept, and never when it is only tried: it may refuse, or say it anew. */
+  readonly lastWord?: (drafts: readonly AnyDraft[]) => Promise<Answer<readonly AnyDraft[]>>;
 }
 
 export interface DeskTools {
   readonly hash?: Hash;
   /** Ten bytes of chance for a new id. */
   readonly chance: () => Uint8Array;
+  /** Where the codes of the offices are kept; absent: nobody has one. */
+  readonly codes?: CodeKeeper;
   /** How the outpost file of the book is read; absent: by its own room. */
   readonly readOutpost?: OutpostReader;
   /** Where the account of the book is put away between two runs; absent: nowhere. */
   readonly snapshots?: SnapshotPlace;
+  /** Files of limits that come with the program; absent: none. */
+  readonly limitFiles?: () => Promise<readonly NamedText[]>;
+}
+
+/** A file as a door brings it. */
+export interface NamedText {
+  readonly file: string;
+  readonly text: string;
 }
 
 /** Views of the past that a desk keeps at once. */
 const MOST_VIEWS = 4;
+
 /** A history is as long as its book. */
 const MOST_HISTORIES = 2;
 
@@ -46,19 +66,23 @@ export class Desk {
   readonly port: BookPort;
   readonly info: BookInfo;
   readonly hash: Hash;
+  readonly codes: CodeKeeper;
   readonly #chance: () => Uint8Array;
+  /** Files of limits that come with the program. */
+  readonly limitFiles: () => Promise<readonly NamedText[]>;
   readonly #opening: Pick<DeskTools, 'readOutpost' | 'snapshots'>;
   #account: Account | null = null;
   /** Accounts of the past that were asked for last, by their view: a page asks for one of them several times. */
   readonly #views = new Map<string, Account>();
-  /** Every step of the water, by the view that it was asked for in; made again when the book has gone on. */
   readonly #histories = new Map<string, WaterHistory>();
 
   private constructor(port: BookPort, info: BookInfo, tools: DeskTools) {
     this.port = port;
     this.info = info;
     this.hash = tools.hash ?? plainHash;
+    this.codes = tools.codes ?? NO_CODES;
     this.#chance = tools.chance;
+    this.limitFiles = tools.limitFiles ?? (() => Promise.resolve([]));
     this.#opening = {
       ...(tools.readOutpost !== undefined && { readOutpost: tools.readOutpost }),
       ...(tools.snapshots !== undefined && { snapshots: tools.snapshots }),
@@ -72,7 +96,7 @@ export class Desk {
   /** The account of a view; that of the whole book is kept and goes on with every entry. */
   async account(view: View = {}): Promise<Answer<Account>> {
     const whole = view.knownAtMs === undefined && view.asOfMs === undefined;
-    const name = nameOf(view);
+    const name = `${view.knownAtMs ?? ''} ${view.asOfMs ?? ''}`;
     const known = whole ? this.#account : this.#views.get(name);
     if (known != null) return yes(known);
     const opened = await Account.open(this.port, { view, ...this.#opening });
@@ -94,6 +118,12 @@ export class Desk {
     return told.ok ? yes(told.story) : notBegun(told.findings);
   }
 
+  /** What a view tells of standing water and its biocide: a pass over the whole book. */
+  async storage(view: View = {}): Promise<Answer<Storage>> {
+    const told = await storageOf(this.port, { view, ...this.#opening });
+    return told.ok ? yes(told.storage) : notBegun(told.findings);
+  }
+
   /** Expected and collected condensate of every day in a view: a pass over the whole book. */
   async condensate(view: View = {}): Promise<Answer<Condensate>> {
     const told = await condensateOf(this.port, { view, ...this.#opening });
@@ -101,6 +131,12 @@ export class Desk {
     return told.missing === undefined
       ? notBegun(told.findings)
       : no('wrong use', deskFinding('no-condensate-expectation', { missing: told.missing }));
+  }
+
+  /** All that was measured of the water in a view: a pass over the whole book. */
+  async measured(view: View = {}): Promise<Answer<Measured>> {
+    const told = await measuredOf(this.port, { view, ...this.#opening });
+    return told.ok ? yes(told.measured) : notBegun(told.findings);
   }
 
   /** Every step of the water in a view: a pass over the whole book, which is kept until the book goes on. */
@@ -116,12 +152,20 @@ export class Desk {
     return yes(told.history);
   }
 
+  /** What is told of the purifier's beds in a view: a pass over the whole book. */
+  async beds(view: View = {}): Promise<Answer<Beds>> {
+    const told = await bedsOf(this.port, { view, ...this.#opening });
+    return told.ok ? yes(told.beds) : notBegun(told.findings);
+  }
+
   /** Keeps drafts and moves the account on. */
   async keep(
     drafts: readonly AnyDraft[],
-    moment: Pick<Moment, 'nowUtcMs'>,
+    moment: Pick<Moment, 'nowUtcMs' | 'lastWord'>,
   ): Promise<Answer<{ kept: readonly AnyEntry[]; alreadyKept: readonly string[] }>> {
-    const outcome = await keepDrafts(this.port, drafts, { hash: this.hash, keptAtMs: moment.nowUtcMs });
+    const said = moment.lastWord === undefined ? yes(drafts) : await moment.lastWord(drafts);
+    if (!said.ok) return said;
+    const outcome = await keepDrafts(this.port, said.value, { hash: this.hash, keptAtMs: moment.nowUtcMs });
     if (!outcome.ok) return no('bad input', ...outcome.findings);
     await this.took(outcome.kept);
     return yes({ kept: outcome.kept, alreadyKept: outcome.alreadyKept });

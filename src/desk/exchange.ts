@@ -113,7 +113,7 @@ async function importFieldLog(
       findings: told,
       dryRun: true,
     });
-  const kept = await desk.keep(read.drafts, moment);
+  const kept = await desk.keep(read.drafts, { nowUtcMs: moment.nowUtcMs });
   if (!kept.ok) return kept;
   const ids = new Set(kept.value.kept.map((entry) => entry.id));
   return yes({

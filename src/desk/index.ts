@@ -3,12 +3,32 @@
 export type { OutpostReader } from '../account/index.ts';
 export { readOutpost, USES } from '../outpost/index.ts';
 export type { Answer, Problem } from './answer.ts';
+export { bedList, bedShow } from './beds.ts';
+export type { CodeCheck, CodeHolder, CodeKeeper, TryTerms } from './codes/code-keeper.ts';
+export { codeList } from './codes/code-list.ts';
+export {
+  askedAtLast,
+  confirmedBy,
+  confirmSecond,
+  momentWithSecond,
+  openedByMedic,
+  type SecondNamed,
+} from './codes/confirm.ts';
+export { type CodePlan, type CodeSetting, planCode, setCode } from './codes/set-code.ts';
 export { type CondensateQuery, condensateSheet } from './condensate.ts';
 export { countInBook, finishCount } from './count-finish.ts';
 export { type CountReading, readCounted } from './count-reading.ts';
 export { beginCount, type CountUnderWay, countSheet } from './count-sheet.ts';
 export { allFindings, type BookQuery, closeDay, showBook } from './daybook.ts';
-export { Desk, type DeskTools, dayRuleOf, type Moment, positionAt, type Sight } from './desk.ts';
+export {
+  Desk,
+  type DeskTools,
+  dayRuleOf,
+  type Moment,
+  type NamedText,
+  positionAt,
+  type Sight,
+} from './desk.ts';
 export {
   checkWhole,
   digestOf,
@@ -27,6 +47,9 @@ export { readZone } from './inbox/meaning.ts';
 export type { TableOptions } from './inbox/options.ts';
 export type { Table, TableRow } from './inbox/table.ts';
 export { inboxTake, type TakeFields } from './inbox/take-line.ts';
+export { chooseLimits, type LimitsChoice } from './limits/choose.ts';
+export { limitSetShow, limitSets, limitsInForce } from './limits/limits.ts';
+export { type TypedRow, typeLimit } from './limits/type.ts';
 export { type DayForm, type DayFormItem, dayForm } from './log/day-form.ts';
 export { COMMAND_OF_KIND, findForm, formKinds, formOf, type KindField } from './log/kind-form.ts';
 export { log } from './log/log.ts';
@@ -40,6 +63,8 @@ export { qualityToday } from './quality/queue.ts';
 export { addResult, type ResultRequest } from './quality/result-add.ts';
 export { addSample, type SampleRequest } from './quality/sample-add.ts';
 export { sampleList, sampleShow } from './quality/samples.ts';
+export { qualityTrend } from './quality/trend.ts';
+export type { TrendQuery } from './quality/trend-names.ts';
 export { quirks } from './quirks.ts';
 export { reckonOver } from './reckon/ask.ts';
 export { reckonForms } from './reckon/forms.ts';

@@ -8,9 +8,20 @@ import { volumeFigure } from './figures.ts';
 type RefOf = (id: string) => string;
 
 /** The names by which people know the entries that a story speaks of. */
-export async function refsOfStory(port: BookPort, { family, gaugings }: StoreStory): Promise<RefOf> {
+export function refsOfStory(port: BookPort, { family, gaugings }: StoreStory): Promise<RefOf> {
+  return refsOf(port, new Set([...family.flatMap(entriesBelow), ...gaugings.map(({ entry }) => entry)]));
+}
+
+/** The same for the entries of results. */
+export function refsOfResults(
+  port: BookPort,
+  results: readonly { readonly entry: string }[],
+): Promise<RefOf> {
+  return refsOf(port, new Set(results.map(({ entry }) => entry)));
+}
+
+async function refsOf(port: BookPort, ids: ReadonlySet<string>): Promise<RefOf> {
   const refs = new Map<string, string>();
-  const ids = new Set([...family.flatMap(entriesBelow), ...gaugings.map(({ entry }) => entry)]);
   for (const id of ids) {
     const found = await port.find(id);
     if (found !== null) refs.set(id, `${found.site} ${found.number}`);

@@ -1,16 +1,19 @@
 // Stores: the list, and one store with its history and the answer to "may I use this water?".
-import { notFreeBecause, type Position, type StorePosition } from '../account/index.ts';
+import { notFreeBecause, type Position, type StorePosition, storageFindings } from '../account/index.ts';
 import { formatRange, formatShortStamp } from '../ground/units/index.ts';
 import type { Grade } from '../outpost/index.ts';
 import { type StoreSheet, type StoresSheet, type StoreUse, storeAnswer } from '../papers/index.ts';
 import { type Answer, yes } from './answer.ts';
+import { biocideSheet } from './biocide/biocide-sheet.ts';
+import { lifeSheet } from './biocide/life-sheet.ts';
+import { standingStores } from './biocide/standing-stores.ts';
 import { type Desk, type Moment, type Sight, viewOf } from './desk.ts';
 import { findName } from './log/context.ts';
 import { openFindings, pastFindings } from './open-findings.ts';
 import { seenAt } from './quality/seen.ts';
 import { storeQuality } from './quality/store-quality.ts';
 import { historyOf } from './store-history.ts';
-import { familyNodes, gaugingSheet, refsOfStory } from './store-story.ts';
+import { familyNodes, gaugingSheet, refsOfResults, refsOfStory } from './store-story.ts';
 import { headOf, storeLine, wordOf } from './today.ts';
 import { worthOf } from './worth.ts';
 
@@ -57,6 +60,10 @@ export async function storeShow(
   if (!told.ok) return told;
   const story = told.value;
   const refOf = await refsOfStory(desk.port, story);
+  const { storage } = story;
+  const states = standingStores(position, storage);
+  const refOfResult = await refsOfResults(desk.port, states.get(id.value)?.results ?? []);
+  const standing = storageFindings(storage, [...states.values()], position);
   const history = await historyOf(desk, position, {
     store: id.value,
     view,
@@ -70,13 +77,19 @@ export async function storeShow(
     facts: factsOf(position, store),
     gradeHistory: store.gradeHistory,
     biocides: store.biocides,
+    biocide: biocideSheet(position, store, {
+      state: states.get(id.value) ?? null,
+      storage,
+      refOf: refOfResult,
+    }),
+    life: lifeSheet(position, store, storage),
     worth: worthOf(position, id.value),
     history: history.events,
     olderEvents: history.older,
     family: familyNodes(position, store, { parts: story.family, refOf }),
     gauging: gaugingSheet(position, store, { story, refOf }),
     // As Today has them, in its order; then what is past.
-    findings: [...openFindings(position), ...pastFindings(position)]
+    findings: [...openFindings(position), ...standing, ...pastFindings(position)]
       .filter((finding) => concerns(finding, id.value))
       .map((finding) => wordOf(position, finding)),
   });

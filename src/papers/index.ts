@@ -1,8 +1,38 @@
 // The door of the papers: what other rooms may use.
+export { bedTable } from './csv/bed-table.ts';
 export { gaugingTable } from './csv/gauging-table.ts';
+export { trendTable } from './csv/trend-table.ts';
 export type { BegunSheet, CheckedSheet, CopiedSheet, ImportedSheet } from './sheets/acts.ts';
 export { type Band, bandWithin } from './sheets/band.ts';
+export type {
+  BedAdvice,
+  BedBand,
+  BedCauseLine,
+  BedChangeLine,
+  BedDates,
+  BedDay,
+  BedDecision,
+  BedFeed,
+  BedLine,
+  BedParameter,
+  BedPlot,
+  BedReading,
+  BedSheet,
+  BedsSheet,
+  BedVerdict,
+} from './sheets/beds.ts';
+export type {
+  BiocideAge,
+  BiocideDays,
+  BiocideResult,
+  BiocideSheet,
+  LifeSheet,
+  RedoseSheet,
+  StandingLine,
+} from './sheets/biocide.ts';
+
 export type { BookLine, BookSheet, KeptSheet } from './sheets/book.ts';
+export type { CodeLine, CodesSheet } from './sheets/codes.ts';
 export type {
   CondensateFound,
   CondensateLine,
@@ -47,7 +77,35 @@ export type {
   TableSheet,
   TakenSheet,
 } from './sheets/inbox.ts';
+export type {
+  LimitClash,
+  LimitGrade,
+  LimitHold,
+  LimitLine,
+  LimitSetLine,
+  LimitSetLines,
+  LimitSetSheet,
+  LimitSetsSheet,
+  LimitSides,
+  LimitsChosenSheet,
+  LimitsEffect,
+  LimitsSheet,
+  LimitTypedSheet,
+} from './sheets/limits.ts';
 export type { EndingLine, QualitySheet, WaitingStore } from './sheets/quality.ts';
+export type {
+  Trend,
+  TrendChart,
+  TrendLimit,
+  TrendMark,
+  TrendParameter,
+  TrendPattern,
+  TrendPlace,
+  TrendPoint,
+  TrendSheet,
+  TrendSignal,
+  TrendTold,
+} from './sheets/quality-trend.ts';
 export type { Quirk, QuirkFacts, QuirkKind, QuirksSheet } from './sheets/quirks.ts';
 export type {
   ReckonCaution,
@@ -82,9 +140,11 @@ export type {
 } from './sheets/store-story.ts';
 export type { CoverFigure, SheetHead, StoreLine, StoreMark, SumLine, TodaySheet } from './sheets/today.ts';
 export type { BeforeAndAfter, CoverAtRateFigure, ReadingWay, ReadingWorth } from './sheets/worth.ts';
+export { bedPlot } from './svg/bed-plot.ts';
 export { plotFileName } from './svg/file-name.ts';
 export { gaugingPlot } from './svg/gauging-plot.ts';
 export { plotRange } from './svg/plot-range.ts';
+export { trendPlot } from './svg/trend-plot.ts';
 export {
   begunText,
   checkedText,
@@ -96,7 +156,9 @@ export {
   startText,
 } from './text/acts.ts';
 export { saidAge, saidKnown } from './text/age.ts';
+export { bedForecastText, bedsText, bedText } from './text/beds.ts';
 export { bookText } from './text/book.ts';
+export { codeSetText, codesText } from './text/codes.ts';
 export { commandsIn, firstThought } from './text/commands.ts';
 export { condensateSentences, condensateText } from './text/condensate.ts';
 export { countResultText, countSheetText, countTakenText } from './text/count.ts';
@@ -106,9 +168,12 @@ export { holdsText, holdText } from './text/holds.ts';
 export { seriesOf } from './text/ids.ts';
 export { droppedText, inboxLineText, inboxText, tableText, takenText } from './text/inbox.ts';
 export { keptText } from './text/kept.ts';
+export { limitSetsText, limitSetText, limitsText } from './text/limits.ts';
+export { limitsChosenText, limitTypedText } from './text/limits-choice.ts';
 export type { TextOptions, TextStyle } from './text/options.ts';
 export { painted } from './text/paint.ts';
 export { qualityText } from './text/quality.ts';
+export { qualityTrendText } from './text/quality-trend.ts';
 export { quirksText } from './text/quirks.ts';
 export { givenBy, inputName, inputText, reckonText, resultText, shareText } from './text/reckon.ts';
 export { reportsText } from './text/reports.ts';
@@ -124,12 +189,16 @@ export { type Need, needsOf } from './text/today-needs.ts';
 export { todayShortText } from './text/today-short.ts';
 export { sortStores } from './text/today-stores.ts';
 export { sumFigures } from './text/today-sum.ts';
+export { type TrendPaper, trendPaper } from './text/trend-paper.ts';
 export { worthDoing, worthText } from './text/worth.ts';
 export { wrap } from './text/wrap.ts';
 export type { CliFindingCode } from './words/cli-codes.ts';
+export type { CodeFindingCode } from './words/code-codes.ts';
 export type { DeskFindingCode } from './words/desk-codes.ts';
 export { aloud, LONGEST_ALOUD } from './words/en/aloud.ts';
 export { becameInWords } from './words/en/became.ts';
+export { adviceInWords, evidenceInWords } from './words/en/beds.ts';
+export { codeLabels } from './words/en/codes.ts';
 export { condensateLabels, saidPeople, saidVerdict } from './words/en/condensate.ts';
 export {
   countedInWords,
@@ -142,6 +211,7 @@ export type { EntryContext } from './words/en/entries/context.ts';
 export { entryInWords } from './words/en/entries.ts';
 export { holdReason, holdWays } from './words/en/holds.ts';
 export { levels } from './words/en/labels.ts';
+export { saidClash } from './words/en/limits-sheet.ts';
 export { type PageWords, pageWords } from './words/en/page.ts';
 export { quirkInWords } from './words/en/quirks.ts';
 export { reckonLabels } from './words/en/reckon/page-labels.ts';

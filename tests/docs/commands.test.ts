@@ -14,7 +14,8 @@ function faultsOf(lines: readonly string[]): readonly string[] {
   return different.flatMap((line) => whatIsWrongWith(line) ?? []);
 }
 
-test('in every sentence of the gallery', async () => {
+// The whole gallery is made for it.
+test('in every sentence of the gallery', { timeout: 120_000 }, async () => {
   const rooms = await galleryRooms();
   const findings = rooms.flatMap(({ entries }) =>
     entries.flatMap(({ failures }) => failures.map(({ finding }) => finding)),

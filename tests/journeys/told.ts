@@ -68,7 +68,9 @@ export class Told {
       body,
     } as AnyEntry;
     this.entries.push(entry);
+    this.fold.watcher?.onEntry?.(this.fold, entry);
     applyEntry(this.fold, entry);
+    this.fold.watcher?.onApplied?.(this.fold, entry);
     return entry;
   }
 

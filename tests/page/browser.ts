@@ -40,14 +40,14 @@ export function describeInBrowser(name: string, define: () => void): void {
   describe(name, define);
 }
 
-export async function openBrowser(): Promise<Browser> {
+export async function openBrowser(flags: readonly string[] = []): Promise<Browser> {
   const executablePath = browserPath();
   if (executablePath === null) {
     throw new Error(
       `There is no Chromium at ${PLACES.join(', ')}. Install it, or set ${WITHOUT}=1 to go without.`,
     );
   }
-  return await chromium.launch({ executablePath, args: FLAGS });
+  return await chromium.launch({ executablePath, args: [...FLAGS, ...flags] });
 }
 
 /** Runs the program; what it printed to standard output. */

@@ -272,6 +272,10 @@ export const bodies: Readonly<Record<Kind, readonly unknown[]>> = {
     { store: 'FA', fromLabel: 'drinking', toGrade: 'waste', twoPersons: true, photo: 'P-1' },
     { store: 'FB', fromLabel: 'technical', toGrade: 'waste', twoPersons: false },
   ],
+  taste: [
+    { store: 'C-05', words: 'metallic', who: 'keeper', strength: 2 },
+    { point: 'dispenser cold', words: 'smells of plastic' },
+  ],
   check: [
     { what: 'labels', ok: true, items: ['FA circle'] },
     {
@@ -399,6 +403,11 @@ export const bodies: Readonly<Record<Kind, readonly unknown[]>> = {
   'waiting-line-settled': [
     { line: targets[0], how: 'taken', entries: [targets[1]] },
     { line: targets[0], how: 'dropped', entries: [], reason: 'a sum' },
+  ],
+  'code-set': [
+    { office: 'medic', because: 'first' },
+    { office: 'second', because: 'changed' },
+    { office: 'keeper', because: 'lost' },
   ],
   'column-matching': [
     {

@@ -1,4 +1,5 @@
-// Sheets of an invented outpost, made by hand: what the desk would hand out, small enough to be read.
+// Table of sheets of an invented outpost, made by hand: what the desk would hand out, small enough to be read.
+
 import type {
   BookSheet,
   CoverFigure,
@@ -12,6 +13,7 @@ import type {
   WordedFinding,
 } from '../../src/papers/index.ts';
 import { wordFinding } from '../../src/papers/index.ts';
+import { fallingBiocide, usedLife } from './sample-biocide.ts';
 import { at, because, mass, volume } from './sample-figures.ts';
 import { onHold } from './sample-quality.ts';
 import { family, gauging } from './sample-story.ts';
@@ -378,6 +380,8 @@ export const oneStore: StoreSheet = {
   worth: { ...(readings[2] as ReadingWorth), store: 'C-03' },
   gradeHistory: ['drinking'],
   biocides: ['silver'],
+  biocide: fallingBiocide,
+  life: { ...usedLife },
   history: [
     {
       ref: 'skerry 7',

@@ -23,6 +23,7 @@ import {
 } from '../../src/ground/maths/index.ts';
 import { saturationPressurePa, waterDensityKgPerM3 } from '../../src/ground/physics/index.ts';
 import { convert, roundFigure } from '../../src/ground/units/index.ts';
+import { CHARTS } from './charts.ts';
 import { CURVES } from './curves.ts';
 import { GUM } from './gum.ts';
 import { PHYSICS_AIR } from './physics-air.ts';
@@ -60,6 +61,7 @@ export const SUBJECTS: Readonly<Record<string, Subject>> = {
   acos: ofOne(acos),
   asin: ofOne(asin),
   atan: ofOne(atan),
+  ...CHARTS,
   ...CURVES,
   ...GUM,
   ...GAUGING,

@@ -4,14 +4,34 @@ import { cpSync, mkdtempSync, rmSync } from 'node:fs';
 import { request } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { build } from 'esbuild';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
 import { checkBookFile, findServer, openBook } from '../../src/doors/disk/index.ts';
 import { Console } from '../golden/cli/console.ts';
 import { recordCounts } from '../verification/record.ts';
 
-const CHILD = join(import.meta.dirname, 'serve-child.ts');
+/** Bundled once, as the program is: each start then reads one file and not hundreds. */
+const CHILD_FOLDER = mkdtempSync(join(tmpdir(), 'waterwright-kill-child-'));
+const CHILD = join(CHILD_FOLDER, 'serve-child.mjs');
 const ROUNDS = 12;
 const AFTER_ACK_MS = 50;
+
+beforeAll(async () => {
+  await build({
+    entryPoints: [join(import.meta.dirname, 'serve-child.ts')],
+    outfile: CHILD,
+    bundle: true,
+    format: 'esm',
+    platform: 'node',
+    target: 'node26',
+    tsconfigRaw: { compilerOptions: { verbatimModuleSyntax: true } },
+    // Packages in CommonJS ask for Node's own modules by require, which a module of the new kind has not.
+    banner: {
+      js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);",
+    },
+  });
+});
+afterAll(() => rmSync(CHILD_FOLDER, { recursive: true, force: true }));
 
 let folder: string;
 let path: string;

@@ -9,6 +9,7 @@ Console.prototype.end = function counted(this: InstanceType<typeof Console>) {
   served += this.served;
   return end.call(this);
 };
+await import('../golden/cli/codes.test.ts');
 await import('../golden/cli/commands.test.ts');
 await import('../golden/cli/count.test.ts');
 await import('../golden/cli/day.test.ts');

@@ -1,6 +1,7 @@
 // One posting for each entry kind: a kind without a line here does not compile.
 import type { AnyEntry, Entry, Kind } from '../../book/index.ts';
 import type { Fold } from '../fold.ts';
+import { postDoseAndHold } from './dose.ts';
 import { postInstrumentCalibrated, postInstrumentReplaced } from './instruments.ts';
 import {
   postRoster,
@@ -20,7 +21,6 @@ import {
 } from './movements.ts';
 import { postOpening } from './opening.ts';
 import {
-  postDose,
   postDowngrade,
   postHold,
   postLimitsChosen,
@@ -80,11 +80,12 @@ const postings: { readonly [K in Kind]: Posting<K> } = {
   waiver: postWaiver,
   downgrade: postDowngrade,
   treatment: postTreatment,
-  dose: postDose,
+  dose: postDoseAndHold,
   relabel: postRelabel,
   check: onlyKept,
   'limits-chosen': postLimitsChosen,
   'limit-typed': postLimitTyped,
+  taste: onlyKept,
   'store-added': postStoreAdded,
   roster: postRoster,
   'visit-berth': postVisitBerth,
@@ -111,6 +112,8 @@ const postings: { readonly [K in Kind]: Posting<K> } = {
   'waiting-line': onlyKept,
   'waiting-line-settled': onlyKept,
   'column-matching': onlyKept,
+  // Who confirms by a code is no matter of the water.
+  'code-set': onlyKept,
 };
 
 export function post<K extends Kind>(fold: Fold, entry: Entry<K>): void {

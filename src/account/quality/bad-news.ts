@@ -2,7 +2,7 @@
 import type { AnyEntry } from '../../book/index.ts';
 import type { LimitRow } from '../../outpost/index.ts';
 import type { Fold } from '../fold.ts';
-import { holdsOf, putOnHold } from '../hold.ts';
+import { putOnHold } from '../hold.ts';
 import { isWaste } from '../rules.ts';
 import type { HoldState, StoreState } from '../store-state.ts';
 import { judgeResult } from '../verdict/judge-result.ts';
@@ -34,8 +34,19 @@ export function failedBy(
   results: readonly KnownResult[],
   nowMs: number,
 ): readonly string[] {
-  const failed = results.filter((result) => rows.some((row) => fails(row, result, nowMs)));
-  return [...new Set(failed.map(({ parameter }) => parameter))].sort();
+  return parametersOf(failingIn(rows, results, nowMs));
+}
+
+export function failingIn(
+  rows: readonly LimitRow[],
+  results: readonly KnownResult[],
+  nowMs: number,
+): readonly KnownResult[] {
+  return results.filter((result) => rows.some((row) => fails(row, result, nowMs)));
+}
+
+export function parametersOf(results: readonly KnownResult[]): readonly string[] {
+  return [...new Set(results.map(({ parameter }) => parameter))].sort();
 }
 
 const ANY_WATER = {
@@ -63,18 +74,4 @@ export function holdWhatFails(
   const failed = failedBy(rows, own, entry.happenedAtMs);
   if (failed.length === 0) return;
   putOnHold(state, { hold, reason, sinceMs: entry.happenedAtMs, entry: entry.id, failed });
-}
-
-/** Name of the holds that a choice of limits sets, and ends when another is made. */
-export const LIMITS_HOLD = 'limits chosen';
-
-/** A new choice judges all that is known of the water aboard anew. */
-export function judgeAnew(fold: Fold, entry: AnyEntry): void {
-  for (const state of fold.stores.values()) {
-    const held = holdsOf(state).filter(({ hold }) => hold !== LIMITS_HOLD);
-    state.hold = held[0] ?? null;
-    state.holdsBehind = held.slice(1);
-    const results = resultsOfWater(fold, state);
-    holdWhatFails(fold, entry, state, { hold: LIMITS_HOLD, reason: 'limits-chosen', results });
-  }
 }

@@ -15,6 +15,7 @@ import { askHookup, askTakenOff } from './ports.ts';
 import { askSameWater } from './same-water.ts';
 import { askSpots } from './spots.ts';
 import { askSwapCounters } from './swap-counters.ts';
+import { askTaste } from './tastes.ts';
 import { askEntered, askLineTime } from './times.ts';
 import { askBerth, askDeparture, askLeakCheck } from './visits.ts';
 
@@ -42,6 +43,7 @@ const asks: { readonly [K in Kind]?: Ask<K> } = {
   downgrade: askDowngrade,
   relabel: askRelabel,
   check: askLeakCheck,
+  taste: askTaste,
   'cabin-window': rememberWindow,
   roster: (fold, entry) =>
     askArrival(fold, entry, entry.body.change === 'arrive' ? entry.body.people : -entry.body.people),

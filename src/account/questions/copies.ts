@@ -8,11 +8,13 @@ import { storeOfBody } from './times.ts';
 
 /**
  * Kinds that are never taken for copies: movements and pushes are looked up by their amounts (see duplicates.ts), an opening
- * tells all anew, and words may be repeated.
+ * tells all anew, and so does a choice of limits, which may go back to the one before the last; words may be repeated.
  */
 const notCompared: ReadonlySet<Kind> = new Set<Kind>([
   'outpost',
   'opening',
+  'limits-chosen',
+  'limit-typed',
   'movement',
   'push',
   'note',

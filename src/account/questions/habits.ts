@@ -49,6 +49,8 @@ export interface Habits {
   readonly oddHours: Map<string, number>;
   /** Checks that were made, by what and visit. */
   readonly checked: Map<string, string>;
+  /** Tastes and odours of the last two weeks, by store or point. */
+  readonly tastes: Map<string, readonly { readonly atMs: number; readonly entry: string }[]>;
   /** Entries that later ones are compared with, to see the same one entered twice. */
   recent: AnyEntry[];
   line: LineMark | null;
@@ -78,6 +80,7 @@ export function noHabits(): Habits {
     putOn: new Map(),
     oddHours: new Map(),
     checked: new Map(),
+    tastes: new Map(),
     recent: [],
     line: null,
     people: null,
@@ -105,6 +108,7 @@ export function cloneHabits(habits: Habits): Habits {
     putOn: new Map(habits.putOn),
     oddHours: new Map(habits.oddHours),
     checked: new Map(habits.checked),
+    tastes: new Map(habits.tastes),
   };
 }
 

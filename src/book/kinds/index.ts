@@ -1,5 +1,6 @@
 // The table of entry kinds: name, version of its shape, schema. A new kind is one line here, a schema, and a posting in the account.
 import type * as z from 'zod';
+import * as code from './code.ts';
 import * as flow from './flow.ts';
 import * as inbox from './inbox.ts';
 import * as instrument from './instrument.ts';
@@ -8,6 +9,7 @@ import * as limits from './limits.ts';
 import * as quality from './quality.ts';
 import * as reading from './reading.ts';
 import * as record from './record.ts';
+import * as sense from './sense.ts';
 
 export const kinds = {
   outpost: life.outpost,
@@ -42,6 +44,7 @@ export const kinds = {
   check: quality.check,
   'limits-chosen': limits.limitsChosen,
   'limit-typed': limits.limitTyped,
+  taste: sense.taste,
   'store-added': life.storeAdded,
   roster: life.roster,
   'visit-berth': life.visitBerth,
@@ -66,6 +69,7 @@ export const kinds = {
   'waiting-line': inbox.waitingLine,
   'waiting-line-settled': inbox.waitingLineSettled,
   'column-matching': inbox.columnMatching,
+  'code-set': code.codeSet,
 } as const;
 
 export type Kind = keyof typeof kinds;

@@ -2,6 +2,7 @@
 import type { Fold } from '../../account/index.ts';
 import type { AnyDraft, Draft } from '../../book/index.ts';
 import { dayOf, type Finding } from '../../ground/units/index.ts';
+import { doseRules } from '../biocide/dose-rules.ts';
 import { deskFinding } from '../desk-finding.ts';
 import { isSameName } from './context.ts';
 import { figureRules } from './figure-rules.ts';
@@ -35,6 +36,10 @@ function rulesAgainst(fold: Fold, draft: AnyDraft): readonly Finding[] {
       return contentRules(fold, { store: draft.body.store, massMg: draft.body.amount.massMg });
     case 'opening':
       return fold.openingMs === null ? [] : [deskFinding('opening-kept', { openingMs: fold.openingMs })];
+    case 'dose':
+      return doseRules(fold, draft);
+    case 'taste':
+      return placeRules(draft);
     case 'store-added':
       return nameRules(fold, draft.body.store);
     default:
@@ -47,6 +52,13 @@ function nameRules(fold: Fold, name: string): Finding[] {
   return taken === undefined
     ? []
     : [deskFinding('name-taken', { what: 'store', name: taken }, { where: { field: 'store' } })];
+}
+
+/** One of the two has to be named, for it is of some water. */
+function placeRules({ body }: Draft<'taste'>): Finding[] {
+  if ((body.store === undefined) !== (body.point === undefined)) return [];
+  const data = { field: 'store', received: null, expected: 'either a store or a point' };
+  return [deskFinding('field-needed', data, { where: { field: 'store' } })];
 }
 
 function contentRules(fold: Fold, reading: { readonly store: string; readonly massMg: number }): Finding[] {
@@ -80,9 +92,12 @@ function hookupRules(fold: Fold, draft: Draft<'hookup'>): Finding[] {
   ];
 }
 
+/** No paper of a day tells of these. */
+const NOT_OF_A_DAY: ReadonlySet<string> = new Set(['day-close', 'code-set']);
+
 function closedDay(fold: Fold, draft: AnyDraft): Finding[] {
   const day = dayOf(draft.happenedAtMs, fold.dayRule);
-  if (draft.late !== undefined || draft.kind === 'day-close' || !fold.closedDays.has(day)) return [];
+  if (draft.late !== undefined || NOT_OF_A_DAY.has(draft.kind) || !fold.closedDays.has(day)) return [];
   return [deskFinding('day-closed', { day })];
 }
 

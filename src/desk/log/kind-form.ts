@@ -37,9 +37,12 @@ export const COMMAND_OF_KIND: Partial<Record<Kind, string>> = {
   correction: 'log correct',
   'duplicate-decision': 'log decide',
   'day-close': 'book close',
+  'limits-chosen': 'quality limits choose',
+  'limit-typed': 'quality limits type',
   'waiting-line': 'import',
   'waiting-line-settled': 'inbox take',
   'column-matching': 'import',
+  'code-set': 'book code set',
 };
 
 export const formKinds: readonly Kind[] = kindNames.filter((kind) => COMMAND_OF_KIND[kind] === undefined);

@@ -1,9 +1,11 @@
 // Entering: read what was typed, ask the rules, keep it, and tell what it changed.
 import { type Fold, positionOf } from '../../account/index.ts';
 import type { AnyDraft } from '../../book/index.ts';
-import { dayOf } from '../../ground/units/index.ts';
+import { dayOf, type Finding } from '../../ground/units/index.ts';
 import type { KeptSheet } from '../../papers/index.ts';
 import { type Answer, no, type Problem, yes } from '../answer.ts';
+import { doseRules } from '../biocide/dose-rules.ts';
+import { standingStores } from '../biocide/standing-stores.ts';
 import type { Desk, Moment } from '../desk.ts';
 import { deskFinding } from '../desk-finding.ts';
 import { wordOf } from '../today.ts';
@@ -32,7 +34,9 @@ export async function log(
   const made = await makeDraft(context, request, more);
   if (!made.ok) return made;
   const draft = made.value;
-  const against = [...objections(fold, draft), ...(await lineTwice(desk, draft))];
+  const rules = objections(fold, draft);
+  const against = [...rules, ...(await lineTwice(desk, draft))];
+  if (rules.length === 0) against.push(...(await doseTooMuch(context, draft)));
   if (against.length > 0) return no(problemOf(against), ...against);
   // A yes, and that it has happened, answer every question.
   const isSure = more.sure === true || more.happened !== undefined;
@@ -48,6 +52,7 @@ export async function log(
 
 /** Before there are stocks nothing can flow; the opening itself, and what was entered wrongly, can be entered. */
 function mayBegin(request: LogRequest): boolean {
+  if (request.what === 'kind') return request.kind === 'code-set';
   if (request.what === 'told') return request.kind === 'opening' || request.kind === 'note';
   return request.what === 'undo' || request.what === 'correct';
 }
@@ -78,4 +83,13 @@ async function lineTwice(desk: Desk, draft: AnyDraft) {
   if (lastLineMs === null || lastLineMs === openingMs) return [];
   const day = dayOf(lastLineMs, dayRule);
   return dayOf(draft.happenedAtMs, dayRule) === day ? [deskFinding('day-line-kept', { day, ref: null })] : [];
+}
+
+/** What a dose makes of what is in the water already, by the results in the book. */
+async function doseTooMuch({ desk, fold, presentMs }: Context, draft: AnyDraft): Promise<readonly Finding[]> {
+  if (draft.kind !== 'dose' || draft.happened !== undefined) return [];
+  const storage = await desk.storage();
+  if (!storage.ok) return [];
+  const position = positionOf(fold, Math.max(presentMs, fold.lastEntryMs ?? presentMs));
+  return doseRules(fold, draft, standingStores(position, storage.value));
 }

@@ -9,6 +9,7 @@ import {
 } from '../../book/index.ts';
 import type { Finding } from '../../ground/units/index.ts';
 import { type Answer, no, yes } from '../answer.ts';
+import { codeFinding } from '../codes/code-finding.ts';
 import { deskFinding } from '../desk-finding.ts';
 import {
   drinkBody,
@@ -136,6 +137,11 @@ async function undoBody(
   const target =
     request.entry === undefined ? await lastOwn(context) : await findEntry(context.desk, request.entry);
   if (!target.ok) return target;
+  const office = await codeOfOffice(context.desk, target.value.id);
+  if (office !== null) {
+    const ref = `${target.value.site} ${target.value.number}`;
+    return no('refused', codeFinding('code-not-undone', { ref, office }));
+  }
   const amendments = await amendmentsOf(context.desk.port, {});
   const before = amendments.undone.get(target.value.id);
   if (before !== undefined) {
@@ -149,8 +155,15 @@ async function undoBody(
   return yes({ kind: 'undo', body: { target: target.value.id, ...reason } });
 }
 
-/** An undo is not undone by going on, and the outpost file is no slip of a moment. */
-const NOT_TAKEN_BACK: ReadonlySet<string> = new Set(['undo', 'outpost']);
+/** The office whose code an entry tells of; null where it tells of something else. */
+async function codeOfOffice(desk: Context['desk'], id: string): Promise<string | null> {
+  const row = await desk.port.find(id);
+  const entry = row === null ? null : entryOf(row);
+  return entry?.kind === 'code-set' ? entry.body.office : null;
+}
+
+/** An undo is not undone by going on; the outpost file and a code are no slips of a moment. */
+const NOT_TAKEN_BACK: ReadonlySet<string> = new Set(['undo', 'outpost', 'code-set']);
 
 /** When a row was entered, as a watch would have it: the time of a practice book leaps from line to line. */
 function enteredMs({ desk, moment, presentMs }: Context, row: KeptEntry): { atMs: number; nowMs: number } {

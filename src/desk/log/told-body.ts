@@ -3,6 +3,7 @@ import type * as z from 'zod';
 import { type Amount, isKind, readDraft } from '../../book/index.ts';
 import { type Finding, parseNumber, parseQuantity, parseWhen } from '../../ground/units/index.ts';
 import { type Answer, no, yes } from '../answer.ts';
+import { codeFinding } from '../codes/code-finding.ts';
 import { deskFinding } from '../desk-finding.ts';
 import type { Made } from './bodies.ts';
 import { type Context, readAmount } from './context.ts';
@@ -17,6 +18,7 @@ export function toldBody(context: Context, kind: string, told: Told): Answer<Mad
     const read = readDraft({ kind });
     return read.ok ? no('bad input') : no('bad input', ...read.findings);
   }
+  if (kind === 'code-set') return no('wrong use', codeFinding('code-by-hand'));
   const shape = shapeOf(kind);
   const missing = Object.entries(shape).filter(
     ([key, each]) => unwrapped(each).needed && !isTold(told, key, Object.keys(shape)),

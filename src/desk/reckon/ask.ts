@@ -1,9 +1,11 @@
 // A calculator asked over a book: the position and the runs of a hose are looked up first, then all is pure.
+import type { BiocideState } from '../../account/index.ts';
 import { type AnyEntry, readBook, type View } from '../../book/index.ts';
 import type { ReckonSheet } from '../../papers/index.ts';
 import { type Answer, yes } from '../answer.ts';
+import { standingStores } from '../biocide/standing-stores.ts';
 import { type Desk, type Moment, positionAt, type Sight, viewOf } from '../desk.ts';
-import { hoseOf, type RawGauging, storeOf, type TimedRun } from './from-book.ts';
+import { type FromBook, hoseOf, type RawGauging, storeOf, type TimedRun } from './from-book.ts';
 import { type ReckonRequest, reckon } from './reckon.ts';
 
 /** Reckons with what the book knows in a sight. */
@@ -17,7 +19,7 @@ export async function reckonOver(
   if (!seen.ok) return seen;
   const position = seen.value;
   const names = new Map(Object.entries(request.fields));
-  const book = { position, names, runs: [], lastGauging: null };
+  const book = { position, names, runs: [], lastGauging: null, biocide: null };
   const hose = hoseOf(book, 'hose');
   const runs = hose.ok && hose.value !== null ? await runsOf(desk, hose.value.id, viewOf(sight)) : [];
   const store = request.fields['reading'] === 'last' ? storeOf(book, 'store') : null;
@@ -25,8 +27,17 @@ export async function reckonOver(
     store?.ok === true && store.value !== null
       ? await lastGaugingOf(desk, store.value.facts.id, viewOf(sight))
       : null;
-  const answer = reckon(request, { position, runs, lastGauging });
+  const biocide = request.what === 'dose' ? await biocideOf(desk, book, viewOf(sight)) : null;
+  const answer = reckon(request, { position, runs, lastGauging, biocide });
   return answer.ok ? yes(await withRefs(desk, answer.value)) : answer;
+}
+
+async function biocideOf(desk: Desk, book: FromBook, view: View): Promise<BiocideState | null> {
+  const store = storeOf(book, 'store');
+  if (!store.ok || store.value === null) return null;
+  const storage = await desk.storage(view);
+  if (!storage.ok) return null;
+  return standingStores(book.position, storage.value).get(store.value.facts.id) ?? null;
 }
 
 /** Runs that went through in one go and were timed; what was paused is no measure of a hose. */

@@ -44,10 +44,11 @@ export interface Calculator {
   /** Says no before anything is reckoned: a rating that is missing or would be passed. */
   readonly refuse?: (inputs: Inputs) => RefusedBy | null;
   /**
-   * Pure, and the same for the same inputs: the doubt is found by running it again.
+   * Pure, and the same for the same inputs: the doubt is found by running it again, with the first answer beside it for what was
+   * decided by it and does not move with the inputs any more.
    * @throws OutsideRange where an input is outside the range of the source
    */
-  readonly reckon: (inputs: Inputs) => Reckoned;
+  readonly reckon: (inputs: Inputs, first?: Reckoned) => Reckoned;
 }
 
 export interface RefusedBy {

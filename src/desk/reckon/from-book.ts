@@ -1,5 +1,5 @@
 // What a calculator may look up in the book: the outpost file, a store as it stands, and the runs of a hose.
-import type { Position, StorePosition } from '../../account/index.ts';
+import type { BiocideState, Position, StorePosition } from '../../account/index.ts';
 import type { Entry } from '../../book/index.ts';
 import type { Hose } from '../../outpost/index.ts';
 import { type Answer, yes } from '../answer.ts';
@@ -36,6 +36,8 @@ export interface FromBook {
   readonly runs: readonly TimedRun[];
   /** The last gauging of the store that is named; null where there was none. */
   readonly lastGauging: RawGauging | null;
+  /** What is known of the biocide in the store that is named; null where nothing is, or it was not asked for. */
+  readonly biocide: BiocideState | null;
 }
 
 /** The store of a field; null where none is named. */

@@ -50,9 +50,9 @@ export function reckon(request: ReckonRequest, book: Omit<FromBook, 'names'> | n
     const where = refused.field === undefined ? {} : { field: refused.field };
     return no('refused', deskFinding('reckon-refused', { rule: refused.rule, ...refused.data }, { where }));
   }
-  const run = (given: Inputs): Reckoned => calculator.reckon(given);
   try {
-    const reckoned = run(inputs);
+    const reckoned = calculator.reckon(inputs);
+    const run = (given: Inputs): Reckoned => calculator.reckon(given, reckoned);
     return yes(sheetOf(calculator, inputs, reckoned, doubtsOf(inputs, run, reckoned.results)));
   } catch (error) {
     if (error instanceof OutsideRange) return no('bad input', outsideRange(error));

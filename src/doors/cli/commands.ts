@@ -1,6 +1,8 @@
 // Table of all commands, in the order in which help shows them.
 import type { Command } from './command.ts';
+import { BED_COMMANDS } from './tables/bed.ts';
 import { BOOK_COMMANDS } from './tables/book.ts';
+import { CODE_COMMANDS } from './tables/code.ts';
 import { COUNT_COMMANDS } from './tables/count.ts';
 import { EVERYDAY_COMMANDS } from './tables/everyday.ts';
 import { INBOX_COMMANDS } from './tables/inbox.ts';
@@ -15,7 +17,10 @@ export const COMMANDS: readonly Command[] = [
   ...QUALITY_COMMANDS,
   ...COUNT_COMMANDS,
   ...BOOK_COMMANDS,
+  ...CODE_COMMANDS,
   ...INBOX_COMMANDS,
+  ...QUALITY_COMMANDS,
+  ...BED_COMMANDS,
   ...RECKON_COMMANDS,
   ...REPORT_COMMANDS,
 ];

@@ -26,7 +26,15 @@ function commandOf(words: readonly string[]): Command | undefined {
 
 /** Words that a group goes on with: `show, check` for `book`. */
 export function secondWords(group: string): readonly string[] {
-  return COMMANDS.filter(({ path }) => path[0] === group && path.length > 1).map(({ path }) => path[1] ?? '');
+  return nextWords([group]);
+}
+
+/** Words that may stand behind the first words of a command. */
+export function nextWords(words: readonly string[]): readonly string[] {
+  const longer = COMMANDS.filter(
+    ({ path }) => path.length > words.length && words.every((word, k) => path[k] === word),
+  );
+  return [...new Set(longer.map(({ path }) => path[words.length] ?? ''))];
 }
 
 export function findCommand(typed: Typed): Found {
@@ -48,15 +56,17 @@ function openCommand(first: string): Command | undefined {
 }
 
 function unknownCommand(words: readonly string[]): Error {
-  const [first = '', second] = words;
-  const seconds = secondWords(first);
-  if (seconds.length === 0) {
+  const [first = ''] = words;
+  if (nextWords([first]).length === 0) {
     const names = [...new Set(COMMANDS.map(({ path }) => path[0] ?? ''))];
     return wrongUse('command-unknown', { name: first.slice(0, 60), nearest: nearest(first, names) });
   }
-  if (second === undefined) return wrongUse('command-unfinished', { command: first, words: seconds });
-  const near = nearest(second, seconds).map((word) => `${first} ${word}`);
-  return wrongUse('command-unknown', { name: `${first} ${second.slice(0, 60)}`, nearest: near });
+  const known = nextWords(words.slice(0, 2)).length > 0 ? words.slice(0, 2) : [first];
+  const [group, next] = [known.join(' '), words[known.length]];
+  const wanted = nextWords(known);
+  if (next === undefined) return wrongUse('command-unfinished', { command: group, words: wanted });
+  const near = nearest(next, wanted).map((word) => `${group} ${word}`);
+  return wrongUse('command-unknown', { name: `${group} ${next.slice(0, 60)}`, nearest: near });
 }
 
 function holdArguments(command: Command, given: readonly string[]): readonly string[] {

@@ -1,5 +1,6 @@
 // Table of all flags: one name means one thing in every command that takes it.
 import type { Flag } from './flag.ts';
+import { LIMIT_FLAGS } from './limit-flags.ts';
 import { RECKON_FLAGS } from './reckon-flags.ts';
 
 export type { Flag };
@@ -19,7 +20,15 @@ export const GLOBAL_FLAGS: readonly Flag[] = [
   { name: 'at', value: 'TIME', what: 'reading: as known at TIME; entering: when it happened' },
   { name: 'as-of', value: 'TIME', what: 'reading: the state at TIME by all that is known now' },
   { name: 'by', value: 'OFFICE', what: 'who says so; else the keeper' },
-  { name: 'second', value: 'OFFICE', what: 'the second person of a two-person act' },
+  {
+    name: 'second',
+    value: 'OFFICE',
+    what: 'the second person of a two-person act, who is asked for a code if there is one',
+  },
+  {
+    name: 'codes-from-stdin',
+    what: 'without a terminal: codes come from standard input, one a line, in the order of the questions',
+  },
   {
     name: 'happened',
     value: 'REASON',
@@ -152,11 +161,16 @@ const OWN_FLAGS: readonly Flag[] = [
   { name: 'recipe', value: 'NAME', what: 'the recipe of the outpost file; else the only one for its grade' },
   { name: 'dose', value: 'AMOUNT', what: 'what is added' },
   { name: 'drank', what: 'who drank of it, and when; opens with the code of the medic' },
+  { name: 'point', value: 'POINT', what: 'a sampling point' },
+  { name: 'lost', what: 'the old code is lost: the chief and a second person set it anew' },
   { name: 'since', value: 'SITE:N', many: true, what: 'only what comes after entry N of SITE' },
 ];
 
 const byName: ReadonlyMap<string, Flag> = new Map(
-  [...GLOBAL_FLAGS, ...CIRCUMSTANCE_FLAGS, ...OWN_FLAGS, ...RECKON_FLAGS].map((flag) => [flag.name, flag]),
+  [...GLOBAL_FLAGS, ...CIRCUMSTANCE_FLAGS, ...OWN_FLAGS, ...LIMIT_FLAGS, ...RECKON_FLAGS].map((flag) => [
+    flag.name,
+    flag,
+  ]),
 );
 
 export function flagNamed(name: string): Flag | undefined {

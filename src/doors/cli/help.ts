@@ -17,8 +17,10 @@ export function helpFor(words: readonly string[]): string | Promise<string> {
     .filter(({ path }) => path.every((word, k) => words[k] === word))
     .sort((a, b) => b.path.length - a.path.length)[0];
   if (isKinds(command) && second !== undefined) return kindPage(second);
-  const group = COMMANDS.filter(({ path }) => path[0] === first && path.length > 1);
-  if (group.length > 0 && second === undefined) return groupPage(first, group);
+  const group = COMMANDS.filter(
+    ({ path }) => path.length > words.length && words.every((word, k) => path[k] === word),
+  );
+  if (group.length > 0) return groupPage(words, group);
   if (command !== undefined) return page(commandPage(command));
   const names = [...new Set(COMMANDS.flatMap(({ path }) => [path[0] ?? '', path.join(' ')]))];
   const name = words.join(' ').slice(0, 60);
@@ -43,7 +45,7 @@ function frontPage(): readonly string[] {
     ...row('See', 'today, store list, store show STORE, book show'),
     ...row('Share', 'serve (the page for a browser), report (a sheet for paper)'),
     ...row('Enter', `log ${acts.join(', ')}, KIND; count; import FILE, inbox`),
-    ...row('Book', 'init, start; book check, close, backup, export, outpost; store add'),
+    ...row('Book', 'init, start; book check, close, backup, export, outpost, code; store add'),
     ...row('More', 'help COMMAND, help log KIND, help flags, completion SHELL'),
     '',
     'The book: --book PATH, else WATERWRIGHT_BOOK, else waterwright.book in this folder,',
@@ -60,7 +62,8 @@ function isKinds(command: Command | undefined): command is Command {
   return command?.open === true && command.path.length === 1;
 }
 
-async function groupPage(name: string, group: readonly Command[]): Promise<string> {
+async function groupPage(words: readonly string[], group: readonly Command[]): Promise<string> {
+  const name = words.join(' ');
   const open = COMMANDS.find((command) => command.path[0] === name && isKinds(command));
   const all = open === undefined ? group : [...group, open];
   const calls = all.map((command) => [callOf(command), command.does] as const);
@@ -71,7 +74,7 @@ async function groupPage(name: string, group: readonly Command[]): Promise<strin
     ...calls.flatMap(([call, does]) => hung(`  ${call}`, does, indent)),
     '',
     ...(open === undefined ? [] : await kindLines()),
-    `One of them: waterwright help ${name} ${group[0]?.path[1] ?? ''}`,
+    `One of them: waterwright help ${name} ${group[0]?.path.slice(words.length).join(' ') ?? ''}`,
   ]);
 }
 

@@ -1,7 +1,7 @@
 // Entering for a call: with the circumstances that its flags tell, and the print of what the entry changed.
 import { type Answer, type LogRequest, log, type RequestWith } from '../../desk/index.ts';
 import type { Finding } from '../../ground/units/index.ts';
-import { keptText } from '../../papers/index.ts';
+import { codeLabels, keptText } from '../../papers/index.ts';
 import type { Call } from './call.ts';
 import { EXIT } from './exit-code.ts';
 import { type OpenBook, withBook } from './open-book.ts';
@@ -22,6 +22,7 @@ export async function keepIn(
 ): Promise<Sheet> {
   const how = { ...circumstancesOf(call, at), ...more };
   const answer = await log(desk, moment, request, how);
+  await tellOfCode(call, desk);
   const sheet =
     answer.ok || answer.problem !== 'ask first' || !call.mayAsk()
       ? orStop(answer)
@@ -29,6 +30,13 @@ export async function keepIn(
           log(desk, moment, request, { ...how, sure: true }),
         );
   return { schema: 'kept', data: sheet, text: (options) => keptText(sheet, options) };
+}
+
+/** What is only tried asks nobody for a code. */
+async function tellOfCode(call: Call, desk: OpenBook['desk']): Promise<void> {
+  const second = call.text('second');
+  if (second === undefined || !call.has('dry-run') || !(await desk.codes.has(second))) return;
+  call.notes.push(codeLabels.askedLater(second));
 }
 
 /** What would be asked first is asked, where somebody sits in front of it. */

@@ -1,5 +1,6 @@
 // The terminal of this process.
 import { randomBytes } from 'node:crypto';
+import { HiddenLine } from './hidden-line.ts';
 import { packageRoot } from './package-root.ts';
 import type { OutStream, Reply, Terminal } from './terminal.ts';
 
@@ -17,6 +18,7 @@ export function nodeTerminal(): Terminal {
     stderr: outStream(process.stderr),
     readStdin: () => process.stdin as AsyncIterable<Uint8Array>,
     ask,
+    askHidden,
     stopped,
     now: () => Date.now(),
     offsetMin: () => -new Date().getTimezoneOffset(),
@@ -73,5 +75,34 @@ async function ask(prompt: string): Promise<Reply> {
       done(reply);
     });
     lines.question(prompt, (said) => end({ said }));
+  });
+}
+
+/** What was typed ahead of a question stays for it. */
+const hidden = new HiddenLine();
+
+/** Keys come one by one and are shown nowhere, not even how many there are. When the program ends, the system has its terminal back. */
+function askHidden(prompt: string): Promise<Reply> {
+  const { stdin, stderr } = process;
+  stderr.write(prompt);
+  return new Promise((done) => {
+    const end = (reply: Reply): void => {
+      stdin.off('data', take);
+      stdin.off('end', over);
+      stdin.setRawMode(false);
+      stdin.pause();
+      stderr.write('\n');
+      done(reply);
+    };
+    const take = (keys: Buffer | string): void => {
+      const reply = hidden.take(keys.toString());
+      if (reply !== null) end(reply);
+    };
+    const over = (): void => end('end of input');
+    stdin.setRawMode(true);
+    stdin.on('data', take);
+    stdin.once('end', over);
+    stdin.resume();
+    take('');
   });
 }

@@ -1,6 +1,6 @@
 // A book opened for one command: the desk over it, who asks and when, and the words that findings need.
 import type { BookPort } from '../../book/index.ts';
-import { Desk, type DeskTools, type Moment } from '../../desk/index.ts';
+import { type CodeKeeper, Desk, type DeskTools, type Moment } from '../../desk/index.ts';
 
 import type { WordsContext } from '../../papers/index.ts';
 import { BookBusy, type DiskBook, findServer, nodeHash, openBook } from '../disk/index.ts';
@@ -9,6 +9,8 @@ import { type BookPlace, needBook } from './book-path.ts';
 import type { Call } from './call.ts';
 import { keepNames } from './complete/keep-names.ts';
 import { lineOf } from './find-command.ts';
+import { shippedLimitFiles } from './limit-files.ts';
+import { withSecond } from './own-code.ts';
 import { CliProblem } from './problem.ts';
 import { rememberedAccount } from './remembered-account.ts';
 import { rememberingReader } from './remembered-outpost.ts';
@@ -29,7 +31,15 @@ export async function openForCall(
 ): Promise<OpenBook> {
   const book = await openAnyhow(call, place.path, how);
   const desk = await Desk.open(book, await toolsFor(call, book));
-  return { place, book, desk, moment: momentOf(call), call };
+  const moment = momentOf(call);
+  const second = call.text('second');
+  return {
+    place,
+    book,
+    desk,
+    moment: second === undefined ? moment : withSecond(call, desk, moment, second),
+    call,
+  };
 }
 
 /** The file itself, or through the server that holds it: what is asked and answered is the same. */
@@ -68,13 +78,21 @@ export function buildOf({ build }: Call['terminal']): string {
 }
 
 /** With what is remembered of this book between two commands. */
-export async function toolsFor(call: Call, book: BookPort): Promise<DeskTools> {
+export async function toolsFor(
+  call: Call,
+  book: BookPort & { readonly codes: CodeKeeper },
+): Promise<DeskTools> {
   const snapshots = rememberedAccount(call.terminal, (await book.info()).bookId);
-  return { ...deskTools(call), ...(snapshots !== undefined && { snapshots }) };
+  return { ...deskTools(call), codes: book.codes, ...(snapshots !== undefined && { snapshots }) };
 }
 
 export function deskTools({ terminal }: Call): DeskTools {
-  return { hash: nodeHash, chance: () => terminal.chance(10), readOutpost: rememberingReader(terminal) };
+  return {
+    hash: nodeHash,
+    chance: () => terminal.chance(10),
+    readOutpost: rememberingReader(terminal),
+    limitFiles: shippedLimitFiles,
+  };
 }
 
 /** Opens the book of a call, does the work, and closes it whatever happens. */
@@ -115,14 +133,5 @@ const USUAL_OFFICE = 'keeper';
 
 export function momentOf(call: Call): Moment {
   const { terminal } = call;
-  const second = call.text('second');
-  return {
-    nowUtcMs: terminal.now(),
-    offsetMin: terminal.offsetMin(),
-    by: call.text('by') ?? USUAL_OFFICE,
-    // There are no codes yet by which a second person could confirm; the entry says so for ever.
-    ...(second !== undefined && {
-      second: { office: second, confirmation: 'declared, not verified' } as const,
-    }),
-  };
+  return { nowUtcMs: terminal.now(), offsetMin: terminal.offsetMin(), by: call.text('by') ?? USUAL_OFFICE };
 }

@@ -24,6 +24,8 @@ export interface Terminal {
   readStdin(): AsyncIterable<Uint8Array> | Iterable<Uint8Array>;
   /** Asks on standard error; only where a person sits in front of it. */
   ask(prompt: string): Promise<Reply>;
+  /** The same, and what is typed is shown nowhere. */
+  askHidden(prompt: string): Promise<Reply>;
   /** When somebody wants the program to end: Ctrl-C, or a signal that asks for it. */
   stopped(): Promise<void>;
   /** UTC milliseconds. */

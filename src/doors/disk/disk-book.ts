@@ -11,6 +11,7 @@ import {
   type ScanQuery,
 } from '../../book/index.ts';
 import { type Connection, connect } from './connection.ts';
+import { DiskCodes } from './disk-codes.ts';
 import { oneValue } from './one-value.ts';
 import { findOwner, forgetOwner, noteOwner } from './owner.ts';
 import { BookBusy, type DiskFinding, DiskProblem, diskFinding } from './problem.ts';
@@ -35,6 +36,7 @@ export interface DiskBookParts {
 
 export class DiskBook implements BookPort {
   readonly path: string;
+  readonly codes: DiskCodes = new DiskCodes(this);
   readonly #waitMs: number;
   readonly #owner: { readonly pid: number; readonly command: string; readonly sinceMs: number };
   readonly #findings: (BookFinding | DiskFinding)[];
@@ -120,17 +122,33 @@ export class DiskBook implements BookPort {
       connection.db.exec(BEGIN);
       this.#noteOwner(connection);
       holdAppend(readHeads(connection), entries, expectedHeads);
-      for (const entry of entries) insert(connection, entry);
+      for (const entry of entries) {
+        insert(connection, entry);
+        this.codes.takeEffect(connection.db, entry);
+      }
       connection.db.exec(COMMIT);
     });
     this.#isReceiptDue = true;
     if (performance.now() - this.#receiptAtMs >= RECEIPT_EVERY_MS) this.#writeReceipt(connection);
   }
 
+  /** A write that is no entry, for the codes of this room: whole, or taken back. */
+  writeBeside<T>(work: (db: DatabaseSync) => T): T {
+    if (this.#refusal !== null) throw this.#refusal;
+    const connection = this.#connected();
+    return this.#writing(connection, () => {
+      connection.db.exec(BEGIN);
+      this.#noteOwner(connection);
+      const done = work(connection.db);
+      connection.db.exec(COMMIT);
+      return done;
+    });
+  }
+
   /** Runs a write to its commit; whatever is in the way, the book is as it was before, and the caller is told. */
-  #writing(connection: Connection, work: () => void): void {
+  #writing<T>(connection: Connection, work: () => T): T {
     try {
-      work();
+      return work();
     } catch (error) {
       takeBack(connection.db);
       if (isBusy(error)) throw new BookBusy(this.path, findOwner(this.path), this.#waitMs);

@@ -14,7 +14,7 @@ import {
   READ_SCHEMA_VERSION,
   READ_SQLITE_VERSION,
   SCHEMA_VERSION,
-  TABLES,
+  TABLES_OF_VERSION,
 } from './schema.ts';
 import { READ_ABOUT } from './statements.ts';
 
@@ -31,9 +31,9 @@ export function identify(db: DatabaseSync, path: string): BookInfo {
     throw new DiskProblem('sqlite-too-old', path, { version, needed: OLDEST_SQLITE.join('.') });
   db.exec('BEGIN');
   try {
-    holdKind(db, path);
+    const version = holdKind(db, path);
     holdLength(db, path);
-    holdTables(db, path);
+    holdTables(db, path, version);
     return readAbout(db, path);
   } finally {
     // After a failed read SQLite may have ended the transaction by itself.
@@ -50,7 +50,8 @@ function isOlder(version: string): boolean {
   return false;
 }
 
-function holdKind(db: DatabaseSync, path: string): void {
+/** @returns the version of its tables */
+function holdKind(db: DatabaseSync, path: string): number {
   const application = oneValue(db.prepare(READ_APPLICATION_ID));
   // A file too short for one page is an empty database to SQLite.
   if (oneValue(db.prepare(READ_PAGE_COUNT)) === 0)
@@ -58,7 +59,8 @@ function holdKind(db: DatabaseSync, path: string): void {
   if (application !== APPLICATION_ID) throw new DiskProblem('book-foreign', path, {});
   const version = oneValue(db.prepare(READ_SCHEMA_VERSION)) as number;
   if (version > SCHEMA_VERSION) throw new DiskProblem('book-newer', path, { version, known: SCHEMA_VERSION });
-  if (version < SCHEMA_VERSION) throw new DiskProblem('book-altered', path, { what: 'version' });
+  if (!TABLES_OF_VERSION.has(version)) throw new DiskProblem('book-altered', path, { what: 'version' });
+  return version;
 }
 
 /** SQLite takes a last page that is cut off for one that ends in zeros. */
@@ -69,11 +71,10 @@ function holdLength(db: DatabaseSync, path: string): void {
   if (size < wanted) throw new DiskProblem('book-damaged', path, { says: `${size} of ${wanted} bytes` });
 }
 
-function holdTables(db: DatabaseSync, path: string): void {
+function holdTables(db: DatabaseSync, path: string, version: number): void {
+  const wanted = new Map(Object.entries(TABLES_OF_VERSION.get(version) ?? {}));
   const tables = db.prepare(READ_SCHEMA).all() as { name: string; sql: string }[];
-  const areOurs =
-    tables.length === Object.keys(TABLES).length &&
-    tables.every(({ name, sql }) => TABLES[name as keyof typeof TABLES] === sql);
+  const areOurs = tables.length === wanted.size && tables.every(({ name, sql }) => wanted.get(name) === sql);
   if (!areOurs) throw new DiskProblem('book-altered', path, { what: 'tables' });
 }
 

@@ -2,8 +2,8 @@
 
 /** "Wate" in the header of the file, so that a book is told from the files of other programs. */
 export const APPLICATION_ID = 0x57_61_74_65;
-/** Version of the tables below; a change of them brings a named migration. */
-export const SCHEMA_VERSION = 1;
+/** A book without codes has the tables of version 1; the first code that is set adds those of version 2. */
+export const SCHEMA_VERSION = 2;
 
 /** Each statement as SQLite keeps it, so that the two can be compared letter by letter. */
 export const TABLES = {
@@ -54,6 +54,40 @@ ${TABLES.entry_no_delete};
 ${TABLES.entry_no_update};
 PRAGMA application_id = 1466004581;
 PRAGMA user_version = 1;`;
+
+/**
+ * Codes by which offices confirm: argon2id of each, the number of the office's codes from 1 on. The highest one counts, the
+ * older ones are there so that none of them is taken again.
+ */
+export const CODE_TABLES = {
+  second_code: `CREATE TABLE second_code (
+  office TEXT NOT NULL CHECK (octet_length(office) BETWEEN 1 AND 320),
+  number INTEGER NOT NULL CHECK (number >= 1),
+  since_ms INTEGER NOT NULL,
+  salt BLOB NOT NULL CHECK (octet_length(salt) = 16),
+  tag BLOB NOT NULL CHECK (octet_length(tag) = 32),
+  memory_kib INTEGER NOT NULL,
+  passes INTEGER NOT NULL,
+  lanes INTEGER NOT NULL,
+  PRIMARY KEY (office, number)
+) STRICT`,
+  second_code_try: `CREATE TABLE second_code_try (
+  office TEXT PRIMARY KEY CHECK (octet_length(office) BETWEEN 1 AND 320),
+  wrong INTEGER NOT NULL CHECK (wrong >= 1),
+  last_ms INTEGER NOT NULL
+) STRICT`,
+} as const;
+
+/** The tables that a file of each version has. */
+export const TABLES_OF_VERSION: ReadonlyMap<number, Readonly<Record<string, string>>> = new Map([
+  [1, TABLES],
+  [2, { ...TABLES, ...CODE_TABLES }],
+]);
+
+/** From version 1 to 2, inside the write that keeps the first code. */
+export const ADD_CODE_TABLES = `${CODE_TABLES.second_code};
+${CODE_TABLES.second_code_try};
+PRAGMA user_version = 2;`;
 
 export const READ_SCHEMA = `SELECT name, sql FROM sqlite_schema WHERE name NOT GLOB 'sqlite_*' ORDER BY name`;
 export const READ_APPLICATION_ID = 'PRAGMA application_id';

@@ -143,7 +143,7 @@ function sheet(c: Ctx, schema: string, data: unknown, status: 200 | 201 = 200): 
 }
 
 /** Refusals that say something about who asked, or that the server is not well; slips of a request are no news. */
-const WORTH_NOTING: ReadonlySet<number> = new Set([401, 403, 413, 415, 421, 423, 500, 503]);
+const WORTH_NOTING: ReadonlySet<number> = new Set([401, 403, 413, 415, 421, 423, 429, 500, 503]);
 
 function eventOf(
   c: Ctx,

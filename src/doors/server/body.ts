@@ -14,9 +14,18 @@ export async function readBody(request: Request, takesFile: boolean): Promise<Bo
     const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
     return { ok: true, value: JSON.parse(text, holdKey) as unknown };
   } catch (error) {
-    const says = error instanceof SyntaxError ? error.message.slice(0, 120).toWellFormed() : 'no UTF-8';
+    const says = error instanceof SyntaxError ? withoutPiece(error.message) : 'no UTF-8';
     return { ok: false, refusal: refusal(400, 'body-unreadable', { says }) };
   }
+}
+
+/** What is wrong and where, without the piece of the body that the engine quotes: there may be a code in it. */
+function withoutPiece(message: string): string {
+  const bare = message.replace(
+    /,? ?(?:\.\.\.)?".*"(?:\.\.\.)? is not valid JSON$/s,
+    '; it is not valid JSON',
+  );
+  return bare.slice(0, 120).toWellFormed();
 }
 
 /** A key that changes what an object is, and not what is in it, is in no request. */

@@ -6,6 +6,7 @@ import { LIMITS } from './limits.ts';
 import { type Refusal, refusal, serverFinding } from './refusal.ts';
 import type { Route } from './routes/route.ts';
 import { CLASHES } from './routes/sight-query.ts';
+import { SECRET_FIELDS } from './shapes/code.ts';
 
 type Values = Readonly<Record<string, unknown>>;
 export type ReadRequest =
@@ -70,7 +71,9 @@ function faultOf(
       return serverFinding('request-field-unknown', { part, nearest: nearest(key, given.known) }, { field });
     });
   }
-  const received = receivedAt(given.value, issue.path);
+  const value = receivedAt(given.value, issue.path);
+  const isSecret = issue.path.some((key) => SECRET_FIELDS.has(String(key)));
+  const received = isSecret && value !== null ? 'something that no finding shows' : value;
   return [wrong(part, place, { ...wantedBy(issue), received })];
 }
 

@@ -1,11 +1,12 @@
 // What a request ends with when it is not carried out: a status and its findings.
 import type { Answer, Problem } from '../../desk/index.ts';
 import type { Finding, FindingData, Where } from '../../ground/units/index.ts';
-import type { ServerFindingCode } from '../../papers/index.ts';
+import type { CodeFindingCode, ServerFindingCode } from '../../papers/index.ts';
 import { DiskProblem } from '../disk/index.ts';
+import { PACE, TooManyCodes } from './code-pace.ts';
 import { TooManyWaiting } from './in-turn.ts';
 
-export type RefusalStatus = 400 | 401 | 403 | 404 | 405 | 409 | 413 | 415 | 421 | 422 | 423 | 500 | 503;
+export type RefusalStatus = 400 | 401 | 403 | 404 | 405 | 409 | 413 | 415 | 421 | 422 | 423 | 429 | 500 | 503;
 
 export interface Refusal {
   readonly status: RefusalStatus;
@@ -48,10 +49,22 @@ const ofProblem: Readonly<Record<Problem, RefusalStatus>> = {
 
 /** A fault of the program is told as one; what it says stays with the server, for it may name files of this machine. */
 export function refusalOfError(error: unknown): Refusal {
+  if (error instanceof TooManyCodes) return refusalOfPace(error);
   if (error instanceof TooManyWaiting) return refusal(503, 'server-crowded');
   if (error instanceof DiskProblem)
     return { status: error.code === 'book-busy' ? 423 : 500, findings: [withoutFolders(error.finding)] };
   return refusal(500, 'server-failed', { says: error instanceof Error ? error.name : 'unknown' });
+}
+
+/** Too many codes; and when there may be more. */
+function refusalOfPace({ leftMs }: TooManyCodes): Refusal {
+  const code: CodeFindingCode = 'code-too-often';
+  const data = { leftMs, most: PACE.most };
+  return {
+    status: 429,
+    findings: [{ code, severity: 'error', where: {}, data, entries: [] }],
+    headers: { 'Retry-After': `${Math.ceil(leftMs / 1000)}` },
+  };
 }
 
 /** A page learns the name of a file and not where it lies. */

@@ -13,6 +13,7 @@ import type { Finding } from '../../ground/units/index.ts';
 import { type Backup, DiskProblem, type FileCheck, type ServerNote, StoreProblem } from '../disk/index.ts';
 import { Asker, ServerProblem } from './ask-server.ts';
 import { serverFinding } from './refusal.ts';
+import { RemoteCodes } from './remote-codes.ts';
 import type { PortAnswer } from './routes/book-port.ts';
 
 interface About {
@@ -23,6 +24,7 @@ interface About {
 
 export class RemoteBook implements BookPort {
   readonly path: string;
+  readonly codes: RemoteCodes = new RemoteCodes((what, body) => this.#ask(what, body));
   readonly #asker: Asker;
   readonly #readOnly: boolean;
 

@@ -3,6 +3,7 @@ import { bookDigest, type Head } from '../../book/index.ts';
 import { Desk, type DeskTools, type Moment } from '../../desk/index.ts';
 import type { WordsContext } from '../../papers/index.ts';
 import { type DiskBook, nodeHash } from '../disk/index.ts';
+import { CodePace } from './code-pace.ts';
 import { InTurn } from './in-turn.ts';
 
 /** How far a book has come: two equal states are the same entries. */
@@ -18,6 +19,7 @@ export class ServedBook {
   readonly desk: Desk;
   /** Set once the server listens. */
   launchAddress: () => string = () => '';
+  readonly codePace = new CodePace();
   readonly #turns = new InTurn();
   readonly #listeners = new Set<Listener>();
   readonly #clock: Pick<DeskClock, 'now' | 'offsetMin'>;
@@ -31,7 +33,7 @@ export class ServedBook {
   }
 
   static async open(book: DiskBook, tools: DeskTools, clock: DeskClock): Promise<ServedBook> {
-    const desk = await Desk.open(book, tools);
+    const desk = await Desk.open(book, { codes: book.codes, ...tools });
     return new ServedBook(book, desk, { state: await stateOf(book), clock });
   }
 
@@ -40,10 +42,8 @@ export class ServedBook {
     return this.#state;
   }
 
-  moment(asked: Partial<Pick<Moment, 'by' | 'second'>> = {}): Moment {
-    const { by = USUAL_OFFICE, second } = asked;
-    const moment = { nowUtcMs: this.#clock.now(), offsetMin: this.#clock.offsetMin(), by };
-    return second === undefined ? moment : { ...moment, second };
+  moment({ by = USUAL_OFFICE }: Partial<Pick<Moment, 'by'>> = {}): Moment {
+    return { nowUtcMs: this.#clock.now(), offsetMin: this.#clock.offsetMin(), by };
   }
 
   /** Work that looks at the book. */

@@ -1,6 +1,6 @@
 // Saving an entry: posted at once, the strip with Undo on success, the findings with their way out on a refusal.
 import { useState } from 'react';
-import type { LogRequest, RequestWith } from '../../desk/index.ts';
+import type { LogRequest, RequestWith, SecondNamed } from '../../desk/index.ts';
 import type { KeptSheet, WordedFinding } from '../../papers/index.ts';
 import { postSheet } from './api/ask-server.ts';
 import { refresh } from './api/cache.ts';
@@ -15,7 +15,7 @@ export interface Problem {
   /** What was asked for, to be asked again with a reason. */
   readonly request: LogRequest;
   readonly more: More;
-  readonly second: string | null;
+  readonly second: SecondNamed | null;
 }
 
 /** What is said with an entry; `sure`: it was asked about, and it is so. */
@@ -24,14 +24,14 @@ export type More = RequestWith & { readonly sure?: boolean };
 export interface Entering {
   readonly saving: boolean;
   readonly problem: Problem | null;
-  readonly save: (request: LogRequest, more?: More, second?: string) => Promise<boolean>;
+  readonly save: (request: LogRequest, more?: More, second?: SecondNamed) => Promise<boolean>;
   readonly forget: () => void;
 }
 
 export function useEntering(): Entering {
   const [saving, setSaving] = useState(false);
   const [problem, setProblem] = useState<Problem | null>(null);
-  const save = async (request: LogRequest, more: More = {}, second?: string) => {
+  const save = async (request: LogRequest, more: More = {}, second?: SecondNamed) => {
     if (saving) return false;
     setSaving(true);
     const reply = await enter(request, more, second);
@@ -48,7 +48,7 @@ export function useEntering(): Entering {
 }
 
 /** Keeps an entry and shows what it changed. */
-export async function enter(request: LogRequest, more: More = {}, second?: string) {
+export async function enter(request: LogRequest, more: More = {}, second?: SecondNamed) {
   const body = { request, with: more, by: device.get().office, ...(second !== undefined && { second }) };
   const reply = await postSheet<KeptSheet>('/api/log', body);
   if (reply.ok) {

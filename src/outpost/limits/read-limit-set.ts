@@ -53,7 +53,8 @@ interface Named {
 
 function resolvedRow(row: LimitSetFile['rows'][number], { set, source, act }: Named): LimitRow {
   if (source === undefined || act === undefined) throw new Error(`row ${row.id} was not checked`);
-  const { status, atLeast, atMost, remembered, ...rest } = row;
+  // What was a name in the file stands in full in the row.
+  const { status, atLeast: _least, atMost: _most, remembered, act: _act, ...rest } = row;
   return {
     ...rest,
     limit: status === 'on' ? figures(row) : null,

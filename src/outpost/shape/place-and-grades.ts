@@ -59,5 +59,8 @@ export function biocideSchema(a: Atoms) {
     neverMeets: z.array(a.id).default([]),
     /** The rest in an emptied container counts as a meeting too. */
     alsoInRemainder: a.yesUnlessSaid,
+    /** Strength of the concentrate that is dosed here, and its doubt (one standard deviation). */
+    concentrateMgPerL: a.maybe.positive,
+    concentrateDoubtMgPerL: a.maybe.zeroOrMore,
   });
 }

@@ -70,6 +70,11 @@ const storeKeys = (a: Atoms) => ({
     .array(z.strictObject({ depthMm: a.zeroOrMore, volumeL: a.zeroOrMore }))
     .min(2)
     .exactOptional(),
+  /** Inner wall that the water touches; without it one is reckoned from capacity and kind. */
+  wettedAreaCm2: a.maybe.positive,
+  /** How often it may be filled, and for how many days it may be used, before it has to be disinfected or replaced. */
+  lifeCycles: a.maybe.countFromOne,
+  lifeDays: a.maybe.positive,
   comesWith: a.maybe.id,
   leavesWith: a.maybe.id,
   wasteLimitL: a.maybe.positive,

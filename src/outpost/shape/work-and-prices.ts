@@ -31,6 +31,10 @@ export function serviceSchema(a: Atoms) {
     /** Holds only while the reading is above this; it then replaces the line named in `insteadOf`. */
     whenAboveMgPerL: a.maybe.positive,
     insteadOf: a.maybe.id,
+    /** What is measured then, and at which of the sampling points: results that come later than this leave a gap. */
+    measures: z
+      .strictObject({ parameters: z.array(a.id).min(1), points: z.array(a.id).min(1) })
+      .exactOptional(),
   });
 }
 

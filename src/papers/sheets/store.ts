@@ -1,4 +1,5 @@
 // The sheet of one store: what is in it, may it be used, where it came from, how it is known.
+import type { BiocideSheet, LifeSheet } from './biocide.ts';
 import type { WordedFinding } from './finding.ts';
 import type { StoreQuality } from './store-quality.ts';
 import type { FamilyNode, GaugingSheet } from './store-story.ts';
@@ -30,6 +31,10 @@ export interface StoreSheet {
   readonly facts: readonly { readonly name: string; readonly text: string }[];
   readonly gradeHistory: readonly string[];
   readonly biocides: readonly string[];
+  /** Null where its grade has none and nothing was dosed, and where it is emptied. */
+  readonly biocide: BiocideSheet | null;
+  /** Null for a buffer, and before anything was told of it. */
+  readonly life: LifeSheet | null;
   /** What a reading of it would be worth; null where it cannot be read at any time. */
   readonly worth: ReadingWorth | null;
   /** The youngest entries that name the store, and how many older ones there are. */

@@ -4,6 +4,7 @@ import * as words from '../words/en/labels.ts';
 import { moreOf } from '../words/en/store-story.ts';
 import { worthLabels } from '../words/en/worth.ts';
 import { saidKnown } from './age.ts';
+import { biocideLines, biocideRecords, lifeLines } from './biocide.ts';
 import { fateOf, nowOf } from './book.ts';
 import { familyLines, familyRecords } from './family.ts';
 import { said, stockOf } from './figures.ts';
@@ -29,6 +30,8 @@ export function storeText(sheet: StoreSheet, options: TextOptions): string {
     familyLines(sheet.family, options),
     readingLines(sheet, options),
     factLines(sheet, options),
+    biocideLines(sheet, options),
+    lifeLines(sheet, options),
     historyLines(sheet, options),
   ].filter((lines) => lines.length > 0);
   return page(
@@ -89,7 +92,7 @@ function historyLines({ history, olderEvents, store }: StoreSheet, options: Text
   return [...lines, ...notes.flatMap((note) => wrap(signed(note, options.style), proseWidth(options)))];
 }
 
-/** store … · answer … · quality word on-word-of · says sentence · fact name text · worth as reading in today · finding … · family … · reading … · entry ref id stamp kind text undone-by corrected-by now. */
+/** store … · answer … · fact name text · worth as reading in today · biocide and life as in biocide.ts · finding … · family … · reading … · entry ref id stamp kind text undone-by corrected-by now. */
 function plainLines(sheet: StoreSheet, options: TextOptions): string[] {
   const text = (value: string) => signed(value, 'plain');
   return [
@@ -101,6 +104,7 @@ function plainLines(sheet: StoreSheet, options: TextOptions): string[] {
     ...sheet.gradeHistory.map((grade) => record(['held', text(grade)])),
     ...sheet.biocides.map((biocide) => record(['biocide', text(biocide)])),
     ...(sheet.worth === null ? [] : [readingRecord(sheet.worth, options)]),
+    ...biocideRecords(sheet),
     ...findingRecords(sheet.findings, 'finding'),
     ...familyRecords(sheet.family, options),
     ...readingRecords(sheet.gauging.readings, options),

@@ -30,6 +30,10 @@ export type DeskFindingCode =
   | 'already-undone'
   /** An entry that has no amount and no reading to be told anew. data: kind, ref, entryNo */
   | 'not-correctable'
+  /** Asked first: limits that would bear on release. data: what, stores, heldL, u95L, off, grades, clashes */
+  | 'limits-ask'
+  /** Sets that stay in force were chosen for another time of drinking. data: sets, wasDays, isDays */
+  | 'limit-exposure-differs'
   /** A field is missing or does not fit. data: field, received, expected */
   | 'field-needed'
   /** A reading above what the store can hold. data: store, massMg, capacityMg, mgPerL */
@@ -133,4 +137,10 @@ export type DeskFindingCode =
   /** Who drank of held water is for the medic alone. data: hold */
   | 'medics-code'
   /** The outpost file does not tell what an expectation of condensate is made of. data: missing */
-  | 'no-condensate-expectation';
+  | 'no-condensate-expectation'
+  /** A trend is of one store, one sampling point or one grade. data: first, second */
+  | 'trend-places-clash'
+  /** The outpost file tells of no purifier with beds. */
+  | 'no-beds'
+  /** Figures of one sample contradict one another. data: of, sample, place, measured, expected, u95, unit, inU, isWhole */
+  | 'figures-contradict';

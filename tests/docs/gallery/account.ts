@@ -5,11 +5,13 @@ import { nameSamples } from './account-names.ts';
 import { qualitySamples } from './account-quality.ts';
 import { questionSamples } from './account-questions.ts';
 import { stockSamples } from './account-stocks.ts';
+import { storageSamples } from './account-storage.ts';
 import type { Samples } from './sample.ts';
 
 export const accountSamples: Samples<AccountFindingCode> = {
   ...nameSamples,
   ...stockSamples,
+  ...storageSamples,
   ...doubtSamples,
   ...qualitySamples,
   ...questionSamples,

@@ -2,10 +2,14 @@
 
 import { exportLines } from '../../../src/book/index.ts';
 import {
+  chooseLimits,
   condensateSheet,
   finishCount,
   importLines,
+  type LimitsChoice,
   log,
+  type NamedText,
+  qualityTrend,
   reckon,
   startBook,
   today,
@@ -16,7 +20,9 @@ import { practiceDesk } from '../../field-log/practice-desk.ts';
 import { HOLM } from '../../journeys/holm.ts';
 import { draftOf, emptyBook, holmBook } from '../../journeys/kept.ts';
 import { at, dayLine, holmOpening, litres, readings } from '../../journeys/told.ts';
+import { SMALL_LIMIT_SET } from '../../outpost/small-limit-set.ts';
 import { askedSample, deskOver, failed, NOW } from './asked-desk.ts';
+import { bedSamples } from './beds.ts';
 import { qualitySamples, refusedActs } from './desk-quality.ts';
 import { failure, type Samples, sample } from './sample.ts';
 import { typedAfter } from './typed-lines.ts';
@@ -347,6 +353,20 @@ async function askCondensate(lacking: string, text: string) {
   );
 }
 
+/** Asked for a trend of a store and a sampling point at once. */
+async function askTrend() {
+  const desk = await deskOver(emptyBook('holm'));
+  const begun = await startBook(desk, NOW, { name: 'holm.yaml', text: HOLM });
+  if (!begun.ok) throw new Error(JSON.stringify(begun.findings));
+  const query = { parameter: 'silver', store: 'T1', point: 'tap' };
+  const answer = await qualityTrend(desk, query, { kind: 'now' }, NOW);
+  return failed('trend-places-clash', ['GET /api/quality/trend?parameter=silver&store=T1&point=tap'], answer);
+}
+
+const trends = {
+  'trend-places-clash': sample('A trend was asked for at two places at once.', askTrend),
+} satisfies Partial<Samples<DeskFindingCode>>;
+
 const condensate = {
   'no-condensate-expectation': sample(
     'An expectation of condensate was asked for where the outpost file does not tell what it is made of.',
@@ -359,16 +379,50 @@ const condensate = {
   ),
 } satisfies Partial<Samples<DeskFindingCode>>;
 
+const exposures: NamedText = { file: 'skerry-rules.yaml', text: SMALL_LIMIT_SET };
+
+/** Chosen for a hundred days, then another beside it for ten; and a choice that nobody has said yes to. */
+async function chosen(code: DeskFindingCode, choices: readonly LimitsChoice[]) {
+  const desk = await deskOver(await holmBook());
+  const asked = choices.map((choice) => `choose limits ${saidChoice(choice)}`);
+  const [last = { sets: [] }, ...before] = [...choices].reverse();
+  for (const choice of before.reverse())
+    await chooseLimits(desk, NOW, { reason: 'asked', ...choice }, { sure: true });
+  const answer = await chooseLimits(desk, NOW, { reason: 'asked', ...last });
+  return failed(code, asked, answer);
+}
+
+function saidChoice({ files, rows, exposureDays, sets }: LimitsChoice): string {
+  const from = files === undefined ? sets.join(', ') : files.map(({ file }) => file).join(', ');
+  const days = exposureDays === undefined ? '' : ` for ${exposureDays} d`;
+  return `${from}${rows === undefined ? '' : `, rows ${rows.join(', ')}`}${days}`;
+}
+
+const limits = {
+  'limits-ask': sample('Limits that nobody has said yes to.', () =>
+    chosen('limits-ask', [{ sets: [], files: [exposures], rows: ['silver range'] }]),
+  ),
+  'limit-exposure-differs': sample('Sets that were chosen for another time of drinking.', () =>
+    chosen('limit-exposure-differs', [
+      { sets: [], files: [exposures], rows: ['nickel 10 d'], exposureDays: 10 },
+      { sets: ['outpost policy'], exposureDays: 100 },
+    ]),
+  ),
+} satisfies Partial<Samples<DeskFindingCode>>;
+
 export const deskSamples: Samples<DeskFindingCode> = {
+  ...limits,
   ...rules,
   ...inputs,
   ...imports,
   ...counts,
   ...reckonings,
   ...condensate,
+  ...trends,
   ...qualitySamples,
   'intention-refused': {
     ...rules['intention-refused'],
     fails: [...rules['intention-refused'].fails, ...refusedActs],
   },
+  ...bedSamples,
 };

@@ -95,7 +95,7 @@ const theFile = {
     'open a book of version 2',
     async (folder) => {
       await folder.make();
-      behindItsBack(folder, 'PRAGMA user_version = 2');
+      behindItsBack(folder, 'PRAGMA user_version = 3');
       return opened(folder);
     },
   ),

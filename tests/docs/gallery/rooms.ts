@@ -3,6 +3,7 @@ import type { GalleryEntry, GalleryRoom } from '../../../scripts/docs/errors-pag
 import { accountSamples } from './account.ts';
 import { bookSamples } from './book.ts';
 import { cliSamples } from './cli.ts';
+import { codeSamples } from './code.ts';
 import { deskSamples } from './desk.ts';
 import { diskSamples } from './disk.ts';
 import { fieldLogSamples } from './field-log.ts';
@@ -62,6 +63,12 @@ export const ROOMS: readonly Room[] = [
     about:
       'What somebody asks for, and is told no. Each sample is a book of the invented outpost Holm with its opening; entries that are shown were kept before, then comes the request.',
     samples: deskSamples,
+  },
+  {
+    name: 'code',
+    about:
+      'The codes by which a second person confirms, and the medic opens who drank what. The first block says what was done; no code stands here or anywhere else.',
+    samples: codeSamples,
   },
   {
     name: 'field log',

@@ -81,6 +81,13 @@ export class Console {
         err += `[${typeof reply === 'string' ? reply : reply.said}]\n`;
         return Promise.resolve(reply);
       },
+      askHidden: (prompt) => {
+        err += prompt;
+        const reply = replies.shift() ?? 'end of input';
+        err += '\n';
+        const isWord = reply === 'end of input' || reply === 'stopped' || typeof reply === 'object';
+        return Promise.resolve(isWord ? reply : { said: reply });
+      },
       stopped: () => Promise.resolve(),
       now: () => this.nowMs,
       offsetMin: () => 0,

@@ -1,6 +1,8 @@
 // How much of a stock solution brings water to a concentration, and what comes of it; above the outpost's maximum it is refused.
-import { stockForTarget } from '../../../ground/physics/index.ts';
+import { biocideLimits } from '../../../account/index.ts';
+import { resultOfStock, stockForTarget } from '../../../ground/physics/index.ts';
 import { type Answer, yes } from '../../answer.ts';
+import { presentLevel } from '../../biocide/present-level.ts';
 import type { Calculator, Reckoned, RefusedBy, Saying } from '../calculator.ts';
 import { Filled, type FromBook, storeOf } from '../from-book.ts';
 import type { QuantitySpec } from '../input-spec.ts';
@@ -39,19 +41,25 @@ function aboveMaximum(inputs: Inputs): RefusedBy | null {
   return { rule: 'above-maximum', data: { wantedMgPerL: wanted, maximumMgPerL: maximum } };
 }
 
-function reckon(inputs: Inputs): Reckoned {
-  const volumeL = inputs.number('volume');
+/** The volume is decided once: what comes of it then hangs on what the water really was. */
+function reckon(inputs: Inputs, first?: Reckoned): Reckoned {
   const maximum = inputs.maybe('maximum');
-  const dosed = stockForTarget({
-    water: { volumeM3: volumeL / L_PER_M3, concentrationKgPerM3: KG_PER_M3 * inputs.number('present') },
-    wantedKgPerM3: KG_PER_M3 * inputs.number('wanted'),
+  const given = {
+    water: {
+      volumeM3: inputs.number('volume') / L_PER_M3,
+      concentrationKgPerM3: KG_PER_M3 * inputs.number('present'),
+    },
     stockKgPerM3: KG_PER_M3 * inputs.number('stock'),
     greatestKgPerM3: maximum === null ? null : KG_PER_M3 * maximum,
-  });
+  };
+  const needed = stockForTarget({ ...given, wantedKgPerM3: KG_PER_M3 * inputs.number('wanted') });
+  const decidedML = first?.results[0]?.value;
+  const dosed =
+    decidedML === undefined ? needed : resultOfStock({ ...given, stockVolumeM3: decidedML / 1e6 });
   const sayings: Saying[] = maximum === null ? [{ key: 'no-maximum', data: {} }] : [];
   return {
     results: [
-      { name: 'stock-volume', value: 1e6 * dosed.stockVolumeM3, unit: 'mL' },
+      { name: 'stock-volume', value: 1e6 * needed.stockVolumeM3, unit: 'mL' },
       { name: 'resulting', value: dosed.resultKgPerM3 / KG_PER_M3, unit: 'mg/L' },
       { name: 'dosed-mass', value: 1e6 * dosed.doseMassKg, unit: 'mg' },
       { name: 'volume-after', value: L_PER_M3 * dosed.volumeAfterM3, unit: 'L' },
@@ -73,8 +81,29 @@ function fill(book: FromBook): Answer<readonly Input[]> {
       key: 'content',
       entries: because.slice(0, 3),
     });
-    const target = grade === null ? undefined : index.grades.get(grade)?.biocideMgPerL;
-    filled.fromFile('wanted', target, { unit: 'mg/L', key: `grade ${grade}` });
+    const biocide = biocideOf(book, grade);
+    const limits = biocideLimits(index, biocide, grade);
+    filled.fromFile('wanted', limits.targetMgPerL ?? undefined, { unit: 'mg/L', key: `grade ${grade}` });
+    filled.fromFile('maximum', limits.doseMostMgPerL ?? undefined, { unit: 'mg/L', key: `${biocide} dose` });
+    const { concentrateMgPerL, concentrateDoubtMgPerL } = index.biocides.get(biocide) ?? {};
+    const key = `biocide ${biocide}`;
+    filled.fromFile('stock', concentrateMgPerL, { unit: 'mg/L', u: concentrateDoubtMgPerL, key });
+    fillPresent(filled, book);
   }
   return yes(filled.inputs);
+}
+
+function biocideOf({ position, biocide }: FromBook, grade: string | null): string {
+  const ofGrade = grade === null ? undefined : position.index.grades.get(grade)?.biocide;
+  return biocide?.biocide ?? ofGrade ?? 'none';
+}
+
+const PRESENT_KEYS = { now: 'level-now', 'as read': 'last-result', below: 'below-limit' } as const;
+
+/** What is left in the water, where a result tells it. */
+function fillPresent(filled: Filled, { position, biocide }: FromBook): void {
+  const present = biocide === null ? null : presentLevel(position.index, biocide);
+  if (present === null) return;
+  const { mgPerL, u, entries, is } = present;
+  filled.fromBook('present', mgPerL, { unit: 'mg/L', u, key: PRESENT_KEYS[is], entries });
 }

@@ -11,11 +11,12 @@ import {
 import type { Call } from '../call.ts';
 import { withBook } from '../open-book.ts';
 import type { Outcome } from '../outcome.ts';
+import { holdPlotForms } from '../plot-forms.ts';
 import { orStop } from '../problem.ts';
 import { sightOf } from '../sight.ts';
 
 export function run(call: Call): Promise<Outcome> {
-  holdForms(call);
+  holdPlotForms(call);
   return withBook(call, { write: false }, async ({ desk, moment }) => {
     const sight = await sightOf(call, desk, moment);
     if (call.command.path[1] === 'list') {
@@ -33,15 +34,6 @@ export function run(call: Call): Promise<Outcome> {
       text: (options) => storeText(sheet, options),
       findings: sheet.findings,
     };
-  });
-}
-
-/** One form at a time. */
-function holdForms(call: Call): void {
-  const forms = ['svg', 'csv', 'json', 'plain'] as const;
-  forms.forEach((first, k) => {
-    for (const second of forms.slice(k + 1))
-      if (second !== 'plain' || first !== 'json') call.holdApart(first, second);
   });
 }
 

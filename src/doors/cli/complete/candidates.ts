@@ -2,7 +2,7 @@
 import type { BookNames } from '../../../desk/index.ts';
 import type { Command } from '../command.ts';
 import { COMMANDS } from '../commands.ts';
-import { flagsOf, secondWords } from '../find-command.ts';
+import { flagsOf, nextWords } from '../find-command.ts';
 import { type Flag, flagNamed } from '../flags.ts';
 
 /** @param names asked for only where a name of the book may stand */
@@ -66,7 +66,7 @@ async function wordsAt(
   const command = longest(plain);
   if (last.startsWith('-')) return flagNames(command);
   const [first] = plain;
-  const group = first !== undefined && plain.length === 1 ? secondWords(first) : [];
+  const group = plain.length === 0 ? [] : nextWords(plain);
   if (first === undefined) return [...new Set(COMMANDS.map(({ path }) => path[0] ?? ''))];
   if (command === undefined) return group;
   const kinds =
@@ -102,6 +102,7 @@ function flagNames(command: Command | undefined): readonly string[] {
 async function ofName(name: string, names: () => Promise<BookNames | null>): Promise<readonly string[]> {
   const fixed = ofArgument[name];
   if (fixed !== undefined) return fixed;
+  if (name === 'SET') return (await import('../limit-files.ts')).shippedSetNames();
   const from = ofBook[name];
   const known = from === undefined ? null : await names();
   return known === null || from === undefined ? [] : from(known);

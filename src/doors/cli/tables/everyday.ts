@@ -116,6 +116,7 @@ export const EVERYDAY_COMMANDS: readonly Command[] = [
     args: [
       { name: 'COMMAND', what: 'a command, or flags', optional: true },
       { name: 'WORD', what: 'its second word', optional: true },
+      { name: 'WORD', what: 'its third word', optional: true },
     ],
     flags: [],
     examples: [

@@ -63,7 +63,7 @@ class RowsRefused extends Error {
   }
 }
 
-function looking<T>(
+export function looking<T>(
   served: ServedBook,
   work: (book: DiskBook) => Promise<T>,
 ): Promise<Answer<PortAnswer<T>>> {

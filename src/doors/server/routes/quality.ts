@@ -26,9 +26,9 @@ import {
 } from '../shapes/quality.ts';
 import { holdRequest, resultRequest, sampleRequest } from '../shapes/quality-request.ts';
 import { keptSheet } from '../shapes/sheets.ts';
-import { momentOf } from './moment-of.ts';
 import { type Route, route } from './route.ts';
 import { SIGHT_QUERY, sightOf } from './sight-query.ts';
+import { momentOf } from './speaks.ts';
 
 const id = z.string().min(1).max(80);
 
@@ -118,7 +118,7 @@ const WRITING: readonly Route[] = [
     statusOf: ofKept,
     example: { body: { request: { of: ['R2'] }, with: { dryRun: true } } },
     run: (served, { body }) =>
-      served.change((desk) => addSample(desk, momentOf(served, body), body.request, body.with ?? {})),
+      served.change((desk) => addSample(desk, momentOf(served, desk, body), body.request, body.with ?? {})),
   }),
   route({
     method: 'post',
@@ -133,7 +133,7 @@ const WRITING: readonly Route[] = [
       body: { request: { of: 'R2', figures: { silver: '0.03 mg/L' } }, with: { dryRun: true, sure: true } },
     },
     run: (served, { body }) =>
-      served.change((desk) => addResult(desk, momentOf(served, body), body.request, body.with ?? {})),
+      served.change((desk) => addResult(desk, momentOf(served, desk, body), body.request, body.with ?? {})),
   }),
   route({
     method: 'post',
@@ -151,7 +151,7 @@ const WRITING: readonly Route[] = [
       },
     },
     run: (served, { body }) =>
-      served.change((desk) => holdAct(desk, momentOf(served, body), body.request, body.with ?? {})),
+      served.change((desk) => holdAct(desk, momentOf(served, desk, body), body.request, body.with ?? {})),
   }),
 ];
 

@@ -5,8 +5,8 @@ import { type KeptSheet, wordFinding } from '../../../papers/index.ts';
 import { importedSheet } from '../shapes/acts.ts';
 import { logRequest, requestWith, whoSpeaks } from '../shapes/log-request.ts';
 import { keptSheet } from '../shapes/sheets.ts';
-import { momentOf } from './moment-of.ts';
 import { type Route, route } from './route.ts';
+import { momentOf } from './speaks.ts';
 
 /** Something that was kept is there now; what was only tried is not. */
 const ofKept = (data: unknown): 200 | 201 => ((data as KeptSheet).kept ? 201 : 200);
@@ -25,7 +25,7 @@ export const WRITES: readonly Route[] = [
     statusOf: ofKept,
     example: { body: { request: { what: 'drink', amount: '8' }, with: { dryRun: true } } },
     run: (served, { body }) =>
-      served.change((desk) => log(desk, momentOf(served, body), body.request, body.with ?? {})),
+      served.change((desk) => log(desk, momentOf(served, desk, body), body.request, body.with ?? {})),
   }),
   route({
     method: 'post',
@@ -44,7 +44,7 @@ export const WRITES: readonly Route[] = [
     run: (served, { body }) =>
       served.change((desk) => {
         const { by: _by, second: _second, ...request } = body;
-        return closeDay(desk, momentOf(served, body), request);
+        return closeDay(desk, momentOf(served, desk, body), request);
       }),
   }),
   route({
@@ -65,7 +65,7 @@ export const WRITES: readonly Route[] = [
           })
           .exactOptional(),
         dryRun: z.boolean().exactOptional(),
-        ...whoSpeaks,
+        by: whoSpeaks.by,
       })
       .refine(({ text, base64 }) => (text === undefined) !== (base64 === undefined), {
         path: ['text'],
@@ -84,7 +84,7 @@ export const WRITES: readonly Route[] = [
       served.change(async (desk) => {
         const text = body.text ?? Buffer.from(body.base64 ?? '', 'base64').toString('utf8');
         const { untilDay, sure } = body.options ?? {};
-        const answer = await importLines(desk, momentOf(served, body), {
+        const answer = await importLines(desk, momentOf(served, desk, body), {
           file: body.name,
           lines: linesOf(text),
           ...(untilDay !== undefined && { untilDay }),

@@ -1,6 +1,7 @@
 // Shapes of what a page may ask to be entered: the words as they were typed, exactly as the desk takes them.
 import * as z from 'zod';
 import { type LogRequest, type RequestWith, USES } from '../../../desk/index.ts';
+import { secondNamed } from './code.ts';
 
 const text = (most: number) => z.string().min(1).max(most);
 const amount = text(60).describe('with its unit: 200mL, 7.5L, 21.4kg, 20.5L+-0.2');
@@ -130,8 +131,8 @@ export const requestWith = z.strictObject({
   dryRun: z.boolean().exactOptional().describe('show what would happen and keep nothing'),
 }) satisfies z.ZodType<RequestWith>;
 
-/** Who speaks; there are no codes yet by which a second person could confirm, and the entry says so for ever. */
+/** Who speaks. Without its code a second person is declared, and the entry says so for ever. */
 export const whoSpeaks = {
   by: name.exactOptional().describe('the office that says so; else the keeper'),
-  second: name.exactOptional().describe('the office of the second person of a two-person act'),
+  second: secondNamed.exactOptional(),
 };

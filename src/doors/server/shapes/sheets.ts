@@ -11,6 +11,7 @@ import type {
   StoresSheet,
   TodaySheet,
 } from '../../../papers/index.ts';
+import { biocideSheet, lifeSheet } from './biocide.ts';
 import { coverFigure } from './cover.ts';
 import { figure, finding, head } from './figures.ts';
 import { storeQuality } from './store-quality.ts';
@@ -81,6 +82,10 @@ export const storeSheet = z.strictObject({
   facts: z.array(z.strictObject({ name: z.string(), text: z.string() })),
   gradeHistory: texts,
   biocides: texts,
+  biocide: biocideSheet
+    .nullable()
+    .describe('null where its grade has none and nothing was dosed, and where it is emptied'),
+  life: lifeSheet.nullable(),
   worth: readingWorth.nullable().describe('what a reading of it would be worth'),
   history: z.array(
     z.strictObject({

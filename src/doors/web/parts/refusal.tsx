@@ -1,7 +1,7 @@
 // A refusal: what speaks against it, the way out, and how it is kept all the same; or a question that is answered once.
 import { type ReactNode, useState } from 'react';
+import type { SecondNamed } from '../../../desk/index.ts';
 import type { WordedFinding } from '../../../papers/index.ts';
-import { useSheet } from '../api/cache.ts';
 import type { Entering, Problem } from '../entering.ts';
 import { words } from '../language.ts';
 import { useTakesFocus } from '../takes-focus.ts';
@@ -10,6 +10,7 @@ import { ReasonField } from './fields.tsx';
 import { FindingPairs } from './finding-pairs.tsx';
 import { Phrased } from './phrased.tsx';
 import { Remedy } from './remedy.tsx';
+import { Second } from './second.tsx';
 
 export function Refusal({ entering }: { readonly entering: Entering }) {
   const { problem } = entering;
@@ -88,9 +89,10 @@ function changeIt(problem: Problem, entering: Entering): void {
 function WayOn({ problem, entering }: { readonly problem: Problem; readonly entering: Entering }) {
   const codes = new Set(problem.findings.map(({ code }) => code));
   const { log } = words();
-  const again = (more: object, second?: string) =>
+  const again = (more: object, second?: SecondNamed) =>
     void entering.save(problem.request, { ...problem.more, ...more }, second ?? problem.second ?? undefined);
-  if (codes.has('second-needed')) return <Second onChoose={(office) => again({}, office)} />;
+  if (['second-needed', 'code-wrong', 'code-waits'].some((code) => codes.has(code)))
+    return <Second onChoose={(second) => again({}, second)} />;
   if (codes.has('day-closed')) {
     return (
       <WithReason
@@ -141,25 +143,6 @@ function WithReason(told: {
       <button type="button" className="b" disabled={reason.trim() === ''} onClick={() => told.onSave(reason)}>
         {told.save}
       </button>
-    </div>
-  );
-}
-
-function Second({ onChoose }: { readonly onChoose: (office: string) => void }) {
-  const { data } = useSheet<{ readonly offices: readonly string[] }>('/api/offices');
-  const { log } = words();
-  return (
-    <div className="stack">
-      <p>
-        <b>{log.second}</b> {log.secondNote}
-      </p>
-      <div className="flow">
-        {(data?.offices ?? []).map((office) => (
-          <button key={office} type="button" className="b small" onClick={() => onChoose(office)}>
-            {log.secondSave(office)}
-          </button>
-        ))}
-      </div>
     </div>
   );
 }

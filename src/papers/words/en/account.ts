@@ -7,6 +7,7 @@ import { nameWords } from './account/names.ts';
 import { orderQuestionWords } from './account/order-questions.ts';
 import { qualityWords } from './account/quality.ts';
 import { stockWords } from './account/stocks.ts';
+import { storageWords } from './account/storage.ts';
 
 export const accountWords: Words<AccountFindingCode> = {
   ...nameWords,
@@ -15,4 +16,5 @@ export const accountWords: Words<AccountFindingCode> = {
   ...qualityWords,
   ...figureQuestionWords,
   ...orderQuestionWords,
+  ...storageWords,
 };

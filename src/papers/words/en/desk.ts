@@ -3,10 +3,13 @@ import { type FindingData, formatFigure } from '../../../ground/units/index.ts';
 import type { DeskFindingCode } from '../desk-codes.ts';
 import type { Sentences, Words, WordsContext } from '../shape.ts';
 import { askFirstWords } from './ask-first.ts';
+import { bedFindingWords } from './bed-findings.ts';
 import { countFindingWords } from './count-findings.ts';
 import { listOf, maybeNumber, maybeText, numberOf, textOf } from './data.ts';
+import { limitAskWords } from './limits-ask.ts';
 import { qualityFindingWords, qualityRefusals } from './quality-findings.ts';
 import { reckonFindingWords } from './reckon-findings.ts';
+import { refusedDose } from './refused-dose.ts';
 import { counted, listed, saidValue } from './said.ts';
 import { bareMassOf, say, timeOf, word } from './say.ts';
 import { saidHoldReason } from './store-answer.ts';
@@ -143,6 +146,7 @@ const refusals: ReadonlyMap<string, RefusalWords> = new Map<string, RefusalWords
       };
     },
   ],
+  ['dose-maximum', refusedDose],
 ]);
 
 function refusal(data: FindingData, context?: WordsContext): Sentences {
@@ -161,6 +165,10 @@ const whereToLook: ReadonlyMap<string, string> = new Map([
   ['store or point', 'See what there is: waterwright store list; sampling points stand in the outpost file.'],
   ['store', 'See what there is: waterwright store list.'],
   ['store or part', 'See the sheet: waterwright count show.'],
+  ['parameter', 'See what was measured: waterwright quality trend.'],
+  ['point', 'See what was measured, and where: waterwright quality trend.'],
+  ['set of limits', 'See what there is: waterwright quality limits list.'],
+  ['row', 'See the rows: waterwright quality limits show SET.'],
   ['entry', 'See the entries with their numbers: waterwright book show.'],
 ]);
 
@@ -254,6 +262,7 @@ export const deskWords: Words<DeskFindingCode> = {
       textOf(data, 'kind'),
       `Undo it, and enter it anew: waterwright log undo ${word(textOf(data, 'entryNo'))}.`,
     ),
+  ...limitAskWords,
   'field-needed': (data) => {
     const received = maybeText(data, 'received');
     const field = textOf(data, 'field');
@@ -272,6 +281,7 @@ export const deskWords: Words<DeskFindingCode> = {
       'Check the number and its unit. If the reading stands as it is: add --happened "REASON".',
     ),
   ...askFirstWords,
+  ...bedFindingWords,
   'day-line-kept': (data) => {
     const ref = maybeText(data, 'ref');
     return say(
@@ -342,6 +352,13 @@ export const deskWords: Words<DeskFindingCode> = {
       listed(listOf(data, 'offices'), 'or'),
       `"${textOf(data, 'office')}"`,
       'Name one of these with --by OFFICE; offices stand in the outpost file.',
+    ),
+  'trend-places-clash': (data) =>
+    say(
+      `A trend is of one place: ${textOf(data, 'first')} and ${textOf(data, 'second')} name two.`,
+      'a store, a sampling point or a grade',
+      `a ${textOf(data, 'first')} and a ${textOf(data, 'second')}`,
+      'Leave one of the two out.',
     ),
   'no-condensate-expectation': (data) => {
     const isNorm = textOf(data, 'missing') === 'norm of vapour';

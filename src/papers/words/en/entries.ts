@@ -1,5 +1,6 @@
 // An entry in one line of English: what happened, without who and when, which stand in columns of their own.
 import type { AnyDraft, Body, Draft, Kind, SecondPerson } from '../../../book/index.ts';
+import * as code from './entries/code.ts';
 import type { EntryContext } from './entries/context.ts';
 import * as flow from './entries/flow.ts';
 import * as inbox from './entries/inbox.ts';
@@ -8,6 +9,7 @@ import * as life from './entries/life.ts';
 import * as quality from './entries/quality.ts';
 import * as reading from './entries/readings.ts';
 import * as record from './entries/record.ts';
+import * as sense from './entries/sense.ts';
 
 /** A new kind of entry does not compile until it has its words here. */
 const kindWords: { readonly [K in Kind]: (body: Body<K>, context: EntryContext) => string } = {
@@ -43,6 +45,7 @@ const kindWords: { readonly [K in Kind]: (body: Body<K>, context: EntryContext) 
   check: quality.check,
   'limits-chosen': quality.limitsChosen,
   'limit-typed': quality.limitTyped,
+  taste: sense.taste,
   'store-added': life.storeAdded,
   roster: life.roster,
   'visit-berth': life.visitBerth,
@@ -67,6 +70,7 @@ const kindWords: { readonly [K in Kind]: (body: Body<K>, context: EntryContext) 
   'waiting-line': inbox.waitingLine,
   'waiting-line-settled': inbox.waitingLineSettled,
   'column-matching': inbox.columnMatching,
+  'code-set': code.codeSet,
 };
 
 /**

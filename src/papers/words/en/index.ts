@@ -3,6 +3,7 @@ import type { Words } from '../shape.ts';
 import { accountWords } from './account.ts';
 import { bookWords } from './book.ts';
 import { cliWords } from './cli.ts';
+import { codeWords } from './code.ts';
 import { deskWords } from './desk.ts';
 import { diskWords } from './disk.ts';
 import { fieldLogWords } from './field-log.ts';
@@ -22,6 +23,7 @@ export const englishTables: Readonly<Record<string, Words<string>>> = {
   disk: diskWords,
   account: accountWords,
   desk: deskWords,
+  code: codeWords,
   'field log': fieldLogWords,
   inbox: inboxWords,
   table: tableWords,

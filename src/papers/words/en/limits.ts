@@ -9,6 +9,12 @@ const names = (value: FindingData[string] | undefined): string =>
   Array.isArray(value) ? value.join(', ') : '';
 const both = (value: FindingData[string] | undefined): string => names(value).replace(', ', ' and ');
 
+/** Longer than this nobody means a number of days. */
+const LONG_DAYS = 1e6;
+const isSaid = (days: FindingData[string] | undefined): boolean =>
+  typeof days === 'number' && days < LONG_DAYS;
+const saidDays = (days: FindingData[string] | undefined): string => `${days} ${days === 1 ? 'day' : 'days'}`;
+
 export const limitWords: Words<LimitFindingCode> = {
   'row-from-memory-in-force': (data) =>
     say(
@@ -54,13 +60,17 @@ export const limitWords: Words<LimitFindingCode> = {
       quoted(data['use']),
       'Choose a set for this use, or add the use to the set.',
     ),
-  'limit-exposure-uncovered': (data) =>
-    say(
-      `The row ${data['row']} holds for ${data['coveredDays']} days; this water will be drunk for ${data['exposureDays']}.`,
-      `a row for ${data['exposureDays']} days or longer`,
-      `${data['coveredDays']} days`,
-      'Choose a set with a value for so long a time, or leave this row out of the choice.',
-    ),
+  'limit-exposure-uncovered': (data) => {
+    const drunk = isSaid(data['exposureDays']) ? `${data['exposureDays']} days` : null;
+    return say(
+      `The row ${data['row']} holds for ${saidDays(data['coveredDays'])}; ${drunk === null ? 'nobody said for how long this water will be drunk' : `this water will be drunk for ${drunk}`}.`,
+      drunk === null ? 'a time of drinking that the row is made for' : `a row for ${drunk} or longer`,
+      saidDays(data['coveredDays']),
+      drunk === null
+        ? 'Say how long with --exposure, or leave this row out of the choice.'
+        : 'Choose a set with a value for so long a time, or leave this row out of the choice.',
+    );
+  },
   'typed-limit-not-off': (data) =>
     say(
       `The row ${data['row']} is in force already.`,

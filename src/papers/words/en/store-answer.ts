@@ -18,6 +18,7 @@ export interface StoreUse {
 
 /** Reasons of holds that a rule set by itself; what a person wrote stands as written. */
 const ruleReasons: ReadonlyMap<string, string> = new Map([
+  ['dose-above-maximum', 'more biocide was dosed into it than this outpost allows'],
   ['biocides-meet', 'two biocides that must not meet came together in it'],
   ['grade-may-not-flow', 'water of another grade came into it that may not'],
   ['grade-went-up', 'its grade was raised'],

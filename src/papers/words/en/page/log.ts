@@ -104,7 +104,8 @@ export const logPage = {
   lateWhy: 'Why it comes late',
   lateSave: 'Keep it as a late entry',
   second: 'A second person is needed',
-  secondNote: 'Without codes the entry says for ever: declared, not verified.',
+  secondNote: 'That person types the code. Without one the entry says for ever: declared, not verified.',
+  secondCode: 'Own code of the second person, empty where there is none:',
   secondSave: (office: string) => `Second: ${office}`,
   reasons: ['miscount', 'wrong store', 'wrong time', 'read again'] as readonly string[],
   /** A correction tells another amount; another store or time is an undo and a new entry. */

@@ -205,6 +205,9 @@ export const bookSources: Readonly<Record<string, string>> = {
   'people-aboard': 'people aboard',
   'learned-from-runs': 'learned from its own runs',
   'last-gauging': 'last gauging',
+  'last-result': 'as it was read last',
+  'level-now': 'last results, carried on to now',
+  'below-limit': 'somewhere under the limit of the last result',
 };
 
 export const choices: Readonly<Record<string, string>> = {

@@ -1,22 +1,13 @@
 // The same attacks from a real browser: a rebound name, a page elsewhere, and a page on another port of this machine, which gets the cookie sent along.
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { type Browser, chromium, type Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { GUARDS, type Guard } from '../../src/doors/server/index.ts';
+import { TestServer } from '../server/harness.ts';
 import { recordCounts } from '../verification/record.ts';
-import { TestServer } from './harness.ts';
+import { openBrowser } from './browser.ts';
 
-const CHROMIUM = process.env['WATERWRIGHT_CHROMIUM'] ?? '/usr/bin/chromium';
-const QUIET = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
 const tally = {
   attacks: 0,
   'attacks that reached the book': 0,
@@ -32,10 +23,7 @@ beforeAll(async () => {
     answer.end('<!doctype html><title>elsewhere</title>');
   });
   await new Promise<void>((done) => elsewhere.listen(0, '127.0.0.1', done));
-  browser = await chromium.launch({
-    executablePath: CHROMIUM,
-    args: [...QUIET, '--host-resolver-rules=MAP rebind.test 127.0.0.1, MAP evil.test 127.0.0.1'],
-  });
+  browser = await openBrowser(['--host-resolver-rules=MAP rebind.test 127.0.0.1, MAP evil.test 127.0.0.1']);
 }, 60_000);
 afterAll(async () => {
   await browser.close();
