@@ -51,7 +51,7 @@ describe('the bad result of Day 14', () => {
     expect(console.digests()).toEqual(before);
     const all = await console.run(BAD, { replies: ['1'] });
     expect(all.code).toBe(0);
-    expect(all.out).toMatch(/Q-01\son/);
+    expect(all.out).toMatch(/Q-01 on C-05/);
     expect(console.digests()).not.toEqual(before);
   });
 
