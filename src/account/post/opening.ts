@@ -3,11 +3,13 @@ import type { AnyEntry, Entry } from '../../book/index.ts';
 import type { Store } from '../../outpost/index.ts';
 import { closeCounter } from '../counter-state.ts';
 import type { Fold } from '../fold.ts';
+import { endsFirst, weakerRelease } from '../identity.ts';
 import { OUTSIDE, storeAccount } from '../ledger.ts';
 import { noteEntry } from '../note.ts';
 import { startContent } from '../opening-error.ts';
 import {
   holdsNow,
+  ranDry,
   type Release,
   type ReleaseRecord,
   rememberReading,
@@ -84,8 +86,8 @@ export function tellContent(fold: Fold, entry: AnyEntry, state: StoreState, told
   fold.ledger.post(OUTSIDE, account, told.massMg - fold.ledger.balanceMg(account));
   startContent(fold, state, { ...told, atMs: entry.happenedAtMs });
   rememberReading(state, { atMs: entry.happenedAtMs, how: 'opening', entry: entry.id });
-  state.release = told.release;
-  state.released = wordOf(entry, told.release);
+  tellWord(entry, state, told.release);
+  state.setAside = false;
   state.waterSinceMs = entry.happenedAtMs;
   state.badNewsSinceMs = entry.happenedAtMs;
   if (told.grade === null) {
@@ -97,6 +99,14 @@ export function tellContent(fold: Fold, entry: AnyEntry, state: StoreState, told
   state.emptied = told.massMg <= state.facts.remainderMg;
   const biocide = fold.index.grades.get(told.grade)?.biocide ?? 'none';
   if (biocide !== 'none' && told.massMg > 0) state.biocides = [...new Set([...state.biocides, biocide])];
+}
+
+/** Water that waits is no better for being told of again; only an empty store begins anew. */
+function tellWord(entry: AnyEntry, state: StoreState, release: Release): void {
+  const word = wordOf(entry, release);
+  const isNew = ranDry(state);
+  state.release = isNew ? release : weakerRelease(state.release, release);
+  state.released = isNew ? word : endsFirst(state.released, word);
 }
 
 /** An opening, and a loader's certificate, hold until something else is known. */
@@ -127,7 +137,9 @@ export function bringStore(fold: Fold, entry: AnyEntry, told: NewStore, visit: s
           visit,
         }
       : fold.factsOf(written);
+  const there = fold.stores.get(told.store);
   const state = fold.addStore(facts, told.grade);
+  if (there?.aboard === true) keepDoubts(there, state);
   // Nobody has said yet what came by hand: it waits for a sample, like any water without a word for it.
   const release: Release = visit === null ? 'none' : 'loader’s certificate';
   const { amount } = told;
@@ -142,6 +154,14 @@ export function bringStore(fold: Fold, entry: AnyEntry, told: NewStore, visit: s
     how: visit === null ? 'opening' : 'loader’s figure',
     entry: entry.id,
   };
+}
+
+/** A store that is told of anew while it is aboard: what was said against its water stands. */
+function keepDoubts(there: StoreState, state: StoreState): void {
+  const { hold, holdsBehind, conditional, conditionalsBehind, waived, biocides } = there;
+  const { emptied, setAside, release, released, results, treated } = there;
+  Object.assign(state, { hold, holdsBehind, conditional, conditionalsBehind, waived, biocides });
+  Object.assign(state, { emptied, setAside, release, released, results, treated });
 }
 
 const storeKinds: ReadonlySet<string> = new Set([

@@ -95,11 +95,13 @@ export function postDeclaredEmpty(fold: Fold, entry: Entry<'declared-empty'>): v
   if (!runDry) {
     // Nobody means to draw on it any more, so it is in no free figure; what is in it stays as reckoned.
     state.emptied = true;
+    state.setAside = true;
     const data = { bookMg: body.bookMg ?? null, remainderMg: state.facts.remainderMg, mgPerL: fold.mgPerL };
     noteEntry(fold, entry, { code: 'tank-not-run-dry', severity: 'act-today', store: body.store, data });
     return;
   }
   state.emptied = true;
+  state.setAside = false;
   const massMg = body.residual?.massMg ?? state.facts.remainderMg;
   const uMg = body.residual?.uMg ?? state.facts.remainderUMg;
   readContent(fold, entry, state, { massMg, uMg, how: 'declared empty' });

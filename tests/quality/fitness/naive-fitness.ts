@@ -49,12 +49,12 @@ class Water {
   sameSinceMs = Number.NEGATIVE_INFINITY;
   inflowMg = 0;
   filledFrom: string | null = null;
-  treatedAtMs = Number.NEGATIVE_INFINITY;
-  isCleared = false;
+  isBroughtBack = false;
 
   hold(name: string, atMs: number, more: Partial<Hold> = {}): void {
     const before = this.holds.get(name);
     const failed = [...(before?.failed ?? []), ...(more.failed ?? [])];
+    if (before === undefined && more.needsTreatment === true) this.isBroughtBack = false;
     this.holds.set(name, {
       ...{ sinceMs: before?.sinceMs ?? atMs, waivedUntilMs: more.waivedUntilMs ?? 0 },
       ofResults: more.ofResults ?? before?.ofResults ?? false,
@@ -142,6 +142,8 @@ export class NaiveFitness {
       const takes = unit?.takes.some((end) => 'store' in end && `store:${end.store}` === from) === true;
       if (takes && entry.kind !== 'movement') this.#made(entry, source, water, unit.id);
       else this.#mix(entry, source, water, from.startsWith('store:') ? from.slice(6) : null);
+      // A hose is emptied at once.
+      if (from.startsWith('line:')) this.#waters.delete(from);
     } else if (from === 'unaccounted' || entry.kind === 'dose' || entry.kind === 'treatment') {
       if (from === 'unaccounted' && entry.kind === 'movement') water.sameSinceMs = entry.happenedAtMs;
     } else if (unit?.takes.some((end) => 'pool' in end && end.pool === from) === true) {
@@ -150,7 +152,7 @@ export class NaiveFitness {
       water.noWord = true;
       water.sameSinceMs = entry.happenedAtMs;
       // What comes by itself from people is waste, wherever it goes.
-      if (entry.kind !== 'movement') water.grades.add('waste');
+      if ((from === 'people' || from === 'ahead') && entry.kind !== 'movement') water.grades.add('waste');
     }
     water.dry = false;
     water.setAside = false;
@@ -173,12 +175,12 @@ export class NaiveFitness {
 
   #mix(entry: AnyEntry, source: Water, water: Water, name: string | null): void {
     const atMs = entry.happenedAtMs;
-    const enemies = [...this.#biocidesIn(source)].some((one) =>
+    const enemies = !water.dry && !water.grades.has('waste') && [...this.#biocidesIn(source)].some((one) =>
       [...this.#biocidesIn(water)].some((other) => this.#neverMeet(one, other)),
     );
     if (water.dry) {
       Object.assign(water, { noWord: false, certificate: false, endsMs: FOR_EVER, results: [], badSinceMs: atMs });
-      Object.assign(water, { sameSinceMs: atMs, treatedAtMs: Number.NEGATIVE_INFINITY, isCleared: false });
+      water.sameSinceMs = atMs;
       water.grades.delete(null);
     }
     this.#bring(source, water);
@@ -299,17 +301,18 @@ export class NaiveFitness {
       const { body } = entry;
       const water = this.#waters.get(`store:${body.store}`);
       if (water === undefined) return;
-      const best = Math.min(...[...water.grades].map((grade) => this.#rank(grade)));
-      const isDown = this.#rank(body.toGrade) > Math.max(best, this.#rank(body.fromGrade)) && !water.grades.has(null);
+      const worst = Math.max(...[...water.grades].map((grade) => this.#rank(grade)));
+      const isDown = this.#rank(body.toGrade) > this.#rank(body.fromGrade) && this.#rank(body.toGrade) >= worst;
       this.#label(entry, body);
       if (!isDown) return;
       for (const [name, { ofResults, needsTreatment }] of water.holds)
-        if (!needsTreatment && (ofResults || body.hold === undefined || name === body.hold)) water.holds.delete(name);
+        if ((!needsTreatment || water.isBroughtBack) && (ofResults || body.hold === undefined || name === body.hold)) water.holds.delete(name);
     },
     treatment: (entry) => this.#treatment(entry),
     dose: ({ body, happenedAtMs: atMs, ...entry }) => {
       for (const water of this.#aboard(body.stores)) {
-        const enemies = [...this.#biocidesIn(water)].some((one) => this.#neverMeet(one, body.biocide));
+        const there = this.#biocidesIn(water);
+        const enemies = !there.has(body.biocide) && [...there].some((one) => this.#neverMeet(one, body.biocide));
         water.biocides.add(body.biocide);
         if (enemies) water.hold(`rule ${entry.site} ${entry.number}`, atMs, { needsTreatment: true });
         water.sameSinceMs = Math.max(water.sameSinceMs, atMs);
@@ -394,10 +397,8 @@ export class NaiveFitness {
     });
     if (isDrunk && more.length > 0) this.#hear(water, `release ${site} ${number}`, more, nowMs);
     if (isDrunk && proof === null) return;
-    for (const [name, { needsTreatment, sinceMs }] of water.holds) {
-      const isWayOut = !needsTreatment || (water.isCleared && water.treatedAtMs >= sinceMs);
-      if ((body.hold === undefined || name === body.hold) && isWayOut) water.holds.delete(name);
-    }
+    for (const [name, { needsTreatment }] of water.holds)
+      if ((body.hold ?? name) === name && (!needsTreatment || water.isBroughtBack)) water.holds.delete(name);
     for (const name of water.conditional)
       if (body.hold === undefined || name === body.hold) water.conditional.delete(name);
     water.noWord = false;
@@ -435,9 +436,7 @@ export class NaiveFitness {
     water.everHeld.add(body.toGrade);
     water.results = [];
     water.sameSinceMs = Math.max(water.sameSinceMs, atMs + (recipe?.sampleAfterDays ?? 0) * DAY_MS);
-    if (!isAllowed || second === undefined) return;
-    water.treatedAtMs = atMs;
-    water.isCleared = true;
+    water.isBroughtBack = isAllowed && second !== undefined;
   }
 
   #judgeAnew(atMs: number): void {

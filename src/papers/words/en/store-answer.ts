@@ -22,6 +22,8 @@ const ruleReasons: ReadonlyMap<string, string> = new Map([
   ['biocides-meet', 'two biocides that must not meet came together in it'],
   ['grade-may-not-flow', 'water of another grade came into it that may not'],
   ['grade-went-up', 'its grade was raised'],
+  ['grade-unknown', 'it was given a grade, and nobody knew what it was'],
+  ['treatment-not-allowed', 'it was treated in a way that is not allowed for it'],
   ['result-fails', 'a result of this water fails'],
   ['limits-chosen', 'a result of this water fails a limit that was chosen'],
 ]);
