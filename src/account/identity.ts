@@ -91,7 +91,9 @@ function foulByPort(fold: Fold, entry: AnyEntry, to: StoreState): void {
 }
 
 function cameFromPool(fold: Fold, what: Flow, to: StoreState, isMade: boolean): void {
-  const isKnown = what.plumbing === true && (isMade || isAdded(what) || isWaste(fold.index, to));
+  // A dose makes an empty store no fuller, and a full one no other water.
+  if (isAdded(what) && !isMade) return;
+  const isKnown = what.plumbing === true && (isMade || isWaste(fold.index, to));
   if (!isKnown) arriveUnknown(fold, what, to);
   else if (to.grade !== null) holdsNow(to, to.grade);
 }
@@ -101,7 +103,7 @@ function makeInto(fold: Fold, entry: AnyEntry, from: StoreState, to: StoreState)
   if (ranDry(to)) to.released = null;
   to.release = ranDry(to) ? 'made here' : weakerRelease(to.release, 'made here');
   bringHolds(fold, from, to);
-  if (!mayEnter(fold, from, to)) holdOnce(to, ruleHold(entry, 'grade-may-not-flow'));
+  if (!mayEnter(fold, from, to)) holdOnce(to, ruleHold(entry, 'grade-may-not-enter'));
   if (to.grade !== null) holdsNow(to, to.grade);
 }
 
@@ -183,10 +185,16 @@ function mix(fold: Fold, from: StoreState, to: StoreState): void {
   bringHolds(fold, from, to);
   const grade = gradeAfter(fold.index, from, to);
   if (grade !== null) holdsNow(to, grade);
-  to.grade = grade;
-  to.emptied = false;
+  else toUnknown(from, to);
   to.release = wasEmpty ? from.release : weakerRelease(to.release, from.release);
   to.released = wasEmpty ? from.released : endsFirst(to.released, from.released);
+}
+
+/** What came in stays written down, for when the store is empty again. */
+function toUnknown(from: StoreState, to: StoreState): void {
+  if (from.grade !== null) holdsNow(to, from.grade);
+  to.grade = null;
+  to.emptied = false;
 }
 
 function bringHolds(fold: Fold, from: StoreState, to: StoreState): void {

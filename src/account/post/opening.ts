@@ -3,7 +3,8 @@ import type { AnyEntry, Entry } from '../../book/index.ts';
 import type { Store } from '../../outpost/index.ts';
 import { closeCounter } from '../counter-state.ts';
 import type { Fold } from '../fold.ts';
-import { endsFirst, weakerRelease } from '../identity.ts';
+import { putOnHold } from '../hold.ts';
+import { endsFirst, ruleHold, weakerRelease } from '../identity.ts';
 import { OUTSIDE, storeAccount } from '../ledger.ts';
 import { noteEntry } from '../note.ts';
 import { startContent } from '../opening-error.ts';
@@ -28,6 +29,7 @@ export interface FirstContent {
 export function postOpening(fold: Fold, entry: Entry<'opening'>): void {
   const { body } = entry;
   noteEarlier(fold, body.asOfMs);
+  const isFirst = fold.openingMs === null;
   fold.openingMs = body.asOfMs;
   fold.normsUntilMs = body.asOfMs;
   fold.lastLineMs = body.asOfMs;
@@ -36,6 +38,8 @@ export function postOpening(fold: Fold, entry: Entry<'opening'>): void {
   for (const told of body.stores) {
     const state = storeNamed(fold, entry, told.store);
     if (state === null) continue;
+    // What happened before the first opening is inside its figures.
+    if (isFirst) Object.assign(state, { emptied: true, setAside: false });
     tellContent(fold, entry, state, {
       massMg: told.amount.massMg,
       uMg: told.amount.uMg ?? 0,
@@ -87,6 +91,7 @@ export function tellContent(fold: Fold, entry: AnyEntry, state: StoreState, told
   startContent(fold, state, { ...told, atMs: entry.happenedAtMs });
   rememberReading(state, { atMs: entry.happenedAtMs, how: 'opening', entry: entry.id });
   tellWord(entry, state, told.release);
+  holdBetter(fold, entry, state, told.grade);
   state.setAside = false;
   state.waterSinceMs = entry.happenedAtMs;
   state.badNewsSinceMs = entry.happenedAtMs;
@@ -107,6 +112,14 @@ function tellWord(entry: AnyEntry, state: StoreState, release: Release): void {
   const isNew = ranDry(state);
   state.release = isNew ? release : weakerRelease(state.release, release);
   state.released = isNew ? word : endsFirst(state.released, word);
+}
+
+/** A grade that is told anew makes water no better than it was: that takes a treatment. */
+function holdBetter(fold: Fold, entry: AnyEntry, state: StoreState, grade: string | null): void {
+  if (ranDry(state) || grade === null) return;
+  const rank = (id: string) => fold.index.grades.get(id)?.rank ?? 0;
+  if (state.grade === null) putOnHold(state, ruleHold(entry, 'grade-unknown'));
+  else if (rank(grade) < rank(state.grade)) putOnHold(state, ruleHold(entry, 'grade-went-up'));
 }
 
 /** An opening, and a loader's certificate, hold until something else is known. */
@@ -159,9 +172,9 @@ export function bringStore(fold: Fold, entry: AnyEntry, told: NewStore, visit: s
 /** A store that is told of anew while it is aboard: what was said against its water stands. */
 function keepDoubts(there: StoreState, state: StoreState): void {
   const { hold, holdsBehind, conditional, conditionalsBehind, waived, biocides } = there;
-  const { emptied, setAside, release, released, results, treated } = there;
+  const { grade, gradeHistory, emptied, setAside, release, released, results, treated } = there;
   Object.assign(state, { hold, holdsBehind, conditional, conditionalsBehind, waived, biocides });
-  Object.assign(state, { emptied, setAside, release, released, results, treated });
+  Object.assign(state, { grade, gradeHistory, emptied, setAside, release, released, results, treated });
 }
 
 const storeKinds: ReadonlySet<string> = new Set([

@@ -102,9 +102,19 @@ export function postDeclaredEmpty(fold: Fold, entry: Entry<'declared-empty'>): v
   }
   state.emptied = true;
   state.setAside = false;
+  // Nobody knew what it held: the container is of the worst that it is known to have held.
+  state.grade ??= worstOf(fold, state.gradeHistory);
   const massMg = body.residual?.massMg ?? state.facts.remainderMg;
   const uMg = body.residual?.uMg ?? state.facts.remainderUMg;
   readContent(fold, entry, state, { massMg, uMg, how: 'declared empty' });
+}
+
+function worstOf({ index }: Fold, grades: readonly string[]): string | null {
+  const rank = (id: string) => index.grades.get(id)?.rank ?? 0;
+  return grades.reduce<string | null>(
+    (worst, each) => (worst === null || rank(each) > rank(worst) ? each : worst),
+    null,
+  );
 }
 
 export function postDeclaredFull(fold: Fold, entry: Entry<'declared-full'>): void {

@@ -25,6 +25,8 @@ interface Hold {
   readonly ofResults: boolean;
   /** No word brings this water back without a treatment by two. */
   readonly needsTreatment: boolean;
+  /** Water went through a unit that it may not enter. */
+  readonly ofUnit: boolean;
   /** What failed limits that were chosen. */
   readonly failed?: readonly NaiveResult[];
 }
@@ -45,6 +47,8 @@ class Water {
   /** Declared empty with water in it. */
   setAside = false;
   results: NaiveResult[] = [];
+  /** What was added; null: a treatment by a recipe, which answers every sample before it. */
+  added: { readonly biocide: string | null; readonly atMs: number }[] = [];
   badSinceMs = Number.NEGATIVE_INFINITY;
   sameSinceMs = Number.NEGATIVE_INFINITY;
   inflowMg = 0;
@@ -58,6 +62,7 @@ class Water {
     this.holds.set(name, {
       ...{ sinceMs: before?.sinceMs ?? atMs, waivedUntilMs: more.waivedUntilMs ?? 0 },
       ofResults: more.ofResults ?? before?.ofResults ?? false,
+      ofUnit: more.ofUnit ?? before?.ofUnit ?? false,
       needsTreatment: more.needsTreatment ?? before?.needsTreatment ?? false,
       ...(failed.length > 0 && { failed: [...new Map(failed.map((one) => [keyOf(one), one])).values()] }),
     });
@@ -94,11 +99,9 @@ export class NaiveFitness {
     }
     if (water.endsMs <= atMs) why.push('release over');
     if (water.grades.has(null) || water.grades.size === 0) why.push('grade unknown');
-    for (const id of water.grades) {
-      const grade = id === null ? undefined : this.#index.grades.get(id);
-      if (grade?.terminal === true) why.push('waste');
-      if (grade?.emergencyOnly === true) why.push('emergency');
-    }
+    const grade = [...water.grades].map((id) => this.#index.grades.get(id ?? '')).sort(byRank).at(-1);
+    if (grade?.terminal === true) why.push('waste');
+    if (grade?.emergencyOnly === true) why.push('emergency');
     if (facts?.reserve === true) why.push('reserve');
     if (facts?.kind === 'wasteContainer') why.push('waste');
     if (water.dry || water.setAside) why.push('empty');
@@ -154,6 +157,7 @@ export class NaiveFitness {
       // What comes by itself from people is waste, wherever it goes.
       if ((from === 'people' || from === 'ahead') && entry.kind !== 'movement') water.grades.add('waste');
     }
+    if (entry.kind === 'dose' || entry.kind === 'treatment') return;
     water.dry = false;
     water.setAside = false;
   }
@@ -165,7 +169,8 @@ export class NaiveFitness {
     const mayEnter = [...source.grades].every(
       (id) => id !== null && (this.#index.grades.get(id)?.rank ?? 9) <= this.#rankThatEnters(unit),
     );
-    if (!mayEnter) water.hold(`rule ${entry.site} ${entry.number}`, entry.happenedAtMs);
+    const isHeld = [...water.holds.values()].some(({ ofUnit, waivedUntilMs }) => ofUnit && waivedUntilMs === 0);
+    if (!mayEnter && !isHeld) water.hold(`rule ${entry.site} ${entry.number}`, entry.happenedAtMs, { ofUnit: true });
   }
 
   #rankThatEnters(unit: string): number {
@@ -179,7 +184,7 @@ export class NaiveFitness {
       [...this.#biocidesIn(water)].some((other) => this.#neverMeet(one, other)),
     );
     if (water.dry) {
-      Object.assign(water, { noWord: false, certificate: false, endsMs: FOR_EVER, results: [], badSinceMs: atMs });
+      Object.assign(water, { noWord: false, certificate: false, endsMs: FOR_EVER, results: [], added: [], badSinceMs: atMs });
       water.sameSinceMs = atMs;
       water.grades.delete(null);
     }
@@ -188,7 +193,7 @@ export class NaiveFitness {
     water.certificate ||= source.certificate;
     water.endsMs = Math.min(water.endsMs, source.endsMs);
     water.sameSinceMs = Math.max(water.sameSinceMs, atMs, source.sameSinceMs);
-    for (const grade of source.grades.size === 0 ? [null] : source.grades) this.#grade(water, grade);
+    for (const grade of source.grades) this.#grade(water, grade);
     for (const one of this.#biocidesIn(source)) water.biocides.add(one);
     if (name !== null) water.filledFrom = name;
     if (!enemies) return;
@@ -229,17 +234,19 @@ export class NaiveFitness {
   }
 
   readonly #acts: { [K in AnyEntry['kind']]?: (entry: Entry<K>) => void } = {
-    opening: ({ body, happenedAtMs }) => {
+    opening: ({ body, ...entry }) => {
       for (const { store, amount, grade } of body.stores)
-        this.#told(store, { litres: amount.massMg / MG_PER_L, grade, word: 'people' }, happenedAtMs);
+        this.#told(store, { litres: amount.massMg / MG_PER_L, grade, word: 'people' }, { body, ...entry });
       for (const { port, store } of body.ports) this.#ports.set(port, store ?? '');
     },
-    'visit-berth': ({ body, happenedAtMs }) => {
-      for (const { store, amount, grade } of body.stores)
-        this.#told(store, { litres: (amount?.massMg ?? 0) / MG_PER_L, grade, word: 'loader' }, happenedAtMs);
+    'visit-berth': (entry) => {
+      for (const { store, amount, grade } of entry.body.stores)
+        this.#told(store, { litres: (amount?.massMg ?? 0) / MG_PER_L, grade, word: 'loader' }, entry);
     },
-    'store-added': ({ body: { store, amount, grade }, happenedAtMs }) =>
-      this.#told(store, { litres: (amount?.massMg ?? 0) / MG_PER_L, grade, word: 'none' }, happenedAtMs),
+    'store-added': ({ body, ...entry }) => {
+      const { store, amount, grade } = body;
+      this.#told(store, { litres: (amount?.massMg ?? 0) / MG_PER_L, grade, word: 'none' }, { body, ...entry });
+    },
     'visit-depart': ({ body }) => {
       for (const store of body.took) this.#waters.delete(`store:${store}`);
     },
@@ -251,7 +258,8 @@ export class NaiveFitness {
       for (const [port, store] of this.#ports) if (store === body.store) this.#ports.delete(port);
     },
     'declared-empty': ({ body }) => {
-      const water = this.#water(`store:${body.store}`);
+      const water = this.#waters.get(`store:${body.store}`);
+      if (water === undefined) return;
       if (body.flowStopped ?? !body.store.startsWith('F')) water.dry = true;
       else water.setAside = true;
     },
@@ -316,9 +324,7 @@ export class NaiveFitness {
         water.biocides.add(body.biocide);
         if (enemies) water.hold(`rule ${entry.site} ${entry.number}`, atMs, { needsTreatment: true });
         water.sameSinceMs = Math.max(water.sameSinceMs, atMs);
-        water.results = water.results.filter(
-          ({ parameter, unit }) => parameter !== body.biocide && !unit.startsWith('CFU'),
-        );
+        water.added = [...water.added, { biocide: body.biocide, atMs }];
       }
     },
   };
@@ -330,12 +336,19 @@ export class NaiveFitness {
   #told(
     store: string,
     { litres, grade, word }: { litres: number; grade: string | null; word: 'people' | 'loader' | 'none' },
-    atMs: number,
+    { happenedAtMs: atMs, site, number }: AnyEntry,
   ): void {
+    const entry = `${site} ${number}`;
     const water = this.#water(`store:${store}`);
+    const wasDry = water.dry;
+    const worst = Math.max(...[...water.grades].map((one) => this.#rank(one)));
+    if (!wasDry && grade !== null && this.#rank(grade) < worst)
+      water.hold(`rule ${entry}`, atMs, { needsTreatment: worst !== FOR_EVER });
     water.grades = new Set([grade]);
     if (grade !== null) water.everHeld.add(grade);
-    const wasDry = water.dry;
+    const biocide = this.#index.grades.get(grade ?? '')?.biocide ?? 'none';
+    if (biocide !== 'none' && litres > 0) water.biocides.add(biocide);
+    if (wasDry) water.endsMs = FOR_EVER;
     water.dry = litres <= (this.#index.stores.get(store)?.usableRemainderL ?? 0.6);
     water.setAside = false;
     // A second word about water that waits is no release of it.
@@ -353,7 +366,14 @@ export class NaiveFitness {
 
   /** Results that speak of the water that is in a store now. */
   #known(store: string, water: Water, more: readonly NaiveResult[] = []): NaiveResult[] {
-    const own = [...water.results, ...more].filter(({ takenAtMs }) => takenAtMs >= water.badSinceMs);
+    const isAnswered = ({ takenAtMs, parameter, unit }: NaiveResult) =>
+      water.added.some(
+        ({ biocide, atMs }) =>
+          takenAtMs < atMs && (biocide === null || parameter === biocide || unit.startsWith('CFU')),
+      );
+    const own = [...water.results, ...more].filter(
+      (one) => one.takenAtMs >= water.badSinceMs && !isAnswered(one),
+    );
     if (this.#unitInto(`store:${store}`) === undefined) return own;
     return own.filter(
       (old) =>
@@ -434,7 +454,7 @@ export class NaiveFitness {
     water.noWord = true;
     water.grades = new Set([body.toGrade]);
     water.everHeld.add(body.toGrade);
-    water.results = [];
+    water.added = [...water.added, { biocide: null, atMs }];
     water.sameSinceMs = Math.max(water.sameSinceMs, atMs + (recipe?.sampleAfterDays ?? 0) * DAY_MS);
     water.isBroughtBack = isAllowed && second !== undefined;
   }
@@ -451,6 +471,8 @@ export class NaiveFitness {
     }
   }
 }
+
+const byRank = (one?: { rank: number }, other?: { rank: number }): number => (one?.rank ?? 0) - (other?.rank ?? 0);
 
 const namesOf = (results: readonly NaiveResult[] = []): string =>
   [...new Set(results.map(({ parameter }) => parameter))].sort().join();
