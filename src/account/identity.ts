@@ -35,7 +35,7 @@ export function passIdentity(fold: Fold, entry: AnyEntry, what: Flow): void {
   if (to === null) return;
   const isMade = what.plumbing === true && isMadeByUnit(fold, what, to.facts.id);
   waterCame(entry, what, to, isMade);
-  if (what.plumbing === true && !isMade && isAddedByPort(what)) foulByPort(fold, entry, to);
+  if (what.plumbing === true && !isMade && isByPort(entry, what)) foulByPort(fold, entry, to);
   if (from === null) cameFromPool(fold, what, to, isMade);
   else if (isMade && from.grade !== to.grade) makeInto(fold, entry, from, to);
   else {
@@ -70,8 +70,9 @@ export function sampledFrom({ waterSinceMs, treated }: StoreState): number {
 /** A dose: it changes what is there, and is no other water. */
 const isAdded = ({ plumbing, from }: Flow): boolean => plumbing === true && from.account === OUTSIDE;
 
-/** Water that came in over a port, and not out of the hose of a run. */
-const isAddedByPort = (what: Flow): boolean => !isAdded(what) && what.inHose === undefined;
+/** Water that came in over a port: not out of the hose of a run, and not drawn into it by hand. */
+const isByPort = ({ kind }: AnyEntry, what: Flow): boolean =>
+  kind !== 'movement' && !isAdded(what) && what.inHose === undefined;
 
 /** What comes in over a port is of the grade that the port is for, whatever stands on it. */
 function foulByPort(fold: Fold, entry: AnyEntry, to: StoreState): void {

@@ -118,8 +118,11 @@ function tellWord(entry: AnyEntry, state: StoreState, release: Release): void {
 function holdBetter(fold: Fold, entry: AnyEntry, state: StoreState, grade: string | null): void {
   if (ranDry(state) || grade === null) return;
   const rank = (id: string) => fold.index.grades.get(id)?.rank ?? 0;
-  if (state.grade === null) putOnHold(state, ruleHold(entry, 'grade-unknown'));
-  else if (rank(grade) < rank(state.grade)) putOnHold(state, ruleHold(entry, 'grade-went-up'));
+  const isBetter = state.grade !== null && rank(grade) < rank(state.grade);
+  if (state.grade !== null && !isBetter) return;
+  putOnHold(state, ruleHold(entry, isBetter ? 'grade-went-up' : 'grade-unknown'));
+  state.release = 'none';
+  state.released = null;
 }
 
 /** An opening, and a loader's certificate, hold until something else is known. */

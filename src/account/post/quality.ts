@@ -89,7 +89,7 @@ function hearRelease(fold: Fold, entry: Entry<'release'>, state: StoreState): vo
 /** Mixed biocides, and water that was called better than it is: a word alone brings neither back. */
 function noteNotBroughtBack(
   fold: Fold,
-  entry: Entry<'release'>,
+  entry: AnyEntry,
   state: StoreState,
   holds: readonly HoldState[],
 ): void {
@@ -111,6 +111,8 @@ export function postWaiver(fold: Fold, entry: Entry<'waiver'>): void {
   for (const state of statesOf(fold, entry, stores)) {
     const hold = holdsOf(state).find((one) => one.hold === name);
     if (hold === undefined) continue;
+    noteNotBroughtBack(fold, entry, state, [hold]);
+    if (!mayEnd(state, hold)) continue;
     takeHold(state, name);
     const second = entry.second?.office ?? null;
     fold.waiverEndsMs = Math.min(fold.waiverEndsMs, untilMs);
@@ -217,6 +219,9 @@ function noteRise(
 ): void {
   noteEntry(fold, entry, { code: 'grade-went-up', severity: 'act-now', store: state.facts.id, data });
   putOnHold(state, ruleHold(entry, 'grade-went-up'));
+  // Whatever word it had was for a worse use.
+  state.release = 'none';
+  state.released = null;
 }
 
 /** Treated water waits: it counts for nothing until its sample has passed and the medic has released it. */

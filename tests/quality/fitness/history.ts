@@ -119,7 +119,7 @@ export class History {
     if (this.#oneIn(3)) return this.#tell('run-finish', { ...ends, amount: litres(this.#below(4)) });
     const amount = litres(1 + this.#below(3));
     const lineContentMg = this.#oneIn(2) ? amount.massMg : 300_000;
-    return this.#tell('run-pause', { ...ends, amount, lineContentMg, reason: 'pause' });
+    return this.#tell('run-pause', { ...ends, amount, lineContentMg });
   }
 
   #meter(): AnyEntry {

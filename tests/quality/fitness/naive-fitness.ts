@@ -143,7 +143,7 @@ export class NaiveFitness {
     if (/^(store|line):/.test(from)) {
       const source = this.#water(from);
       const takes = unit?.takes.some((end) => 'store' in end && `store:${end.store}` === from) === true;
-      if (takes && entry.kind !== 'movement') this.#made(entry, source, water, unit.id);
+      if (takes && entry.kind !== 'movement' && !entry.kind.startsWith('run')) this.#made(entry, source, water, unit.id);
       else this.#mix(entry, source, water, from.startsWith('store:') ? from.slice(6) : null);
       // A hose is emptied at once.
       if (from.startsWith('line:')) this.#waters.delete(from);
@@ -180,8 +180,8 @@ export class NaiveFitness {
 
   #mix(entry: AnyEntry, source: Water, water: Water, name: string | null): void {
     const atMs = entry.happenedAtMs;
-    const enemies = !water.dry && !water.grades.has('waste') && [...this.#biocidesIn(source)].some((one) =>
-      [...this.#biocidesIn(water)].some((other) => this.#neverMeet(one, other)),
+    const enemies = !water.dry && !water.grades.has('waste') && [...source.biocides].some((one) =>
+      [...water.biocides].some((other) => this.#neverMeet(one, other)),
     );
     if (water.dry) {
       Object.assign(water, { noWord: false, certificate: false, endsMs: FOR_EVER, results: [], added: [], badSinceMs: atMs });
@@ -194,10 +194,11 @@ export class NaiveFitness {
     water.endsMs = Math.min(water.endsMs, source.endsMs);
     water.sameSinceMs = Math.max(water.sameSinceMs, atMs, source.sameSinceMs);
     for (const grade of source.grades) this.#grade(water, grade);
-    for (const one of this.#biocidesIn(source)) water.biocides.add(one);
+    for (const one of source.biocides) water.biocides.add(one);
     if (name !== null) water.filledFrom = name;
     if (!enemies) return;
-    for (const side of [source, water])
+    const sides = entry.kind === 'movement' || entry.kind.startsWith('run') ? [source, water] : [water];
+    for (const side of sides)
       side.hold(`rule ${entry.site} ${entry.number}`, atMs, { needsTreatment: true });
   }
 
@@ -214,11 +215,6 @@ export class NaiveFitness {
   #grade(water: Water, grade: string | null): void {
     water.grades.add(grade);
     if (grade !== null) water.everHeld.add(grade);
-  }
-
-  #biocidesIn(water: Water): ReadonlySet<string> {
-    const own = [...water.grades].flatMap((id) => (id === null ? [] : (this.#index.grades.get(id)?.biocide ?? [])));
-    return new Set([...water.biocides, ...own].filter((one) => one !== 'none'));
   }
 
   #neverMeet(one: string, other: string): boolean {
@@ -261,6 +257,8 @@ export class NaiveFitness {
       const water = this.#waters.get(`store:${body.store}`);
       if (water === undefined) return;
       if (body.flowStopped ?? !body.store.startsWith('F')) water.dry = true;
+      // A container is of what it is known to have held.
+      if (water.dry && water.grades.size > 1) water.grades.delete(null);
       else water.setAside = true;
     },
     hold: ({ body, happenedAtMs }) => {
@@ -272,7 +270,7 @@ export class NaiveFitness {
       for (const water of this.#aboard(body.stores)) {
         const hold = water.holds.get(body.hold);
         // Nobody waives anew what is waived.
-        if (hold !== undefined) water.holds.set(body.hold, { ...hold, waivedUntilMs });
+        if (hold !== undefined && (!hold.needsTreatment || water.isBroughtBack)) water.holds.set(body.hold, { ...hold, waivedUntilMs });
       }
     },
     release: (entry) => {
@@ -319,15 +317,21 @@ export class NaiveFitness {
     treatment: (entry) => this.#treatment(entry),
     dose: ({ body, happenedAtMs: atMs, ...entry }) => {
       for (const water of this.#aboard(body.stores)) {
-        const there = this.#biocidesIn(water);
-        const enemies = !there.has(body.biocide) && [...there].some((one) => this.#neverMeet(one, body.biocide));
-        water.biocides.add(body.biocide);
-        if (enemies) water.hold(`rule ${entry.site} ${entry.number}`, atMs, { needsTreatment: true });
+        this.#addBiocide(water, body.biocide, { name: `rule ${entry.site} ${entry.number}`, atMs });
         water.sameSinceMs = Math.max(water.sameSinceMs, atMs);
         water.added = [...water.added, { biocide: body.biocide, atMs }];
       }
     },
   };
+
+  /** What was mixed already is mixed no more by more of it. */
+  #addBiocide(water: Water, biocide: string, { name, atMs }: { name: string; atMs: number }): void {
+    const there = [...water.biocides];
+    const wereEnemies = there.some((one) => there.some((other) => this.#neverMeet(one, other)));
+    const enemies = !wereEnemies && !there.includes(biocide) && there.some((one) => this.#neverMeet(one, biocide));
+    if (biocide !== 'none') water.biocides.add(biocide);
+    if (enemies) water.hold(name, atMs, { needsTreatment: true });
+  }
 
   #aboard(stores: readonly string[]): Water[] {
     return stores.flatMap((store) => this.#waters.get(`store:${store}`) ?? []);
@@ -423,6 +427,7 @@ export class NaiveFitness {
       if (body.hold === undefined || name === body.hold) water.conditional.delete(name);
     water.noWord = false;
     water.certificate = false;
+    water.badSinceMs = Math.max(water.badSinceMs, ...water.added.map(({ atMs }) => atMs));
     const dayMs = body.untilDay === undefined ? FOR_EVER : dayStartMs(body.untilDay + 1);
     water.endsMs = Math.min(dayMs, isDrunk ? (proof ?? FOR_EVER) : FOR_EVER);
   }
@@ -451,6 +456,7 @@ export class NaiveFitness {
     const name = `${site} ${number}`;
     water.hold(`treated ${name}`, atMs);
     if (!isAllowed) water.hold(`rule ${name}`, atMs, { needsTreatment: true });
+    this.#addBiocide(water, this.#index.grades.get(body.toGrade)?.biocide ?? 'none', { name: `rule ${name}`, atMs });
     water.noWord = true;
     water.grades = new Set([body.toGrade]);
     water.everHeld.add(body.toGrade);

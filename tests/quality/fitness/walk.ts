@@ -36,7 +36,6 @@ export const nothingWalked = (): Walked => ({
 });
 
 const ACTS = 40;
-const WATER_GRADES = ['drinking', 'technical', 'iodine', 'raw', 'waste'];
 
 /** Walks the history of a seed to its end, or to the first store that is free and should not be. */
 export function walk(seed: number, walked: Walked, planted: Planted = {}): FalselyFree | null {
@@ -66,19 +65,25 @@ export function walk(seed: number, walked: Walked, planted: Planted = {}): False
 
 function look(history: History, naive: NaiveFitness, walked: Walked): Pick<FalselyFree, 'store' | 'why'> | null {
   const position = positionOf(history.fold, history.nowMs);
-  const free = new Set(WATER_GRADES.flatMap((grade) => freeStock(position, grade).stores));
+  const grades = new Set(position.stores.flatMap(({ grade }) => grade ?? []));
+  const free = new Set([...grades].flatMap((grade) => freeStock(position, grade).stores));
   for (const store of position.stores) {
     const { id } = store.facts;
     const why = naive.against(id, history.nowMs);
     walked.looked += 1;
     if (free.has(id) && why.length > 0) return { store: id, why };
     if (free.has(id)) walked.free += 1;
-    for (const one of why) add(walked.tainted, one.replace(/ (Q-|rule|result|treated|limits|release).*$/, ''));
+    for (const one of why) add(walked.tainted, reasonOf(one));
     const because = notFreeBecause(position, store);
     if (why.length === 0 && because !== null && store.massMg > store.facts.remainderMg)
       add(walked.stricter, store.hold === null ? because : `hold: ${store.hold.reason}`);
   }
   return null;
+}
+
+/** Without the name of the hold. */
+function reasonOf(why: string): string {
+  return /^(hold|waiver over)\b/.exec(why)?.[0] ?? why;
 }
 
 function add(counts: Map<string, number>, name: string): void {

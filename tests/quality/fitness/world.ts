@@ -37,7 +37,7 @@ const silver = (atLeast: number, atMost: number): Row => row('silver', 'mg/L', {
 const plates = row('plate count', 'CFU/mL', { atMost: 50 });
 
 /** As they are chosen in turn: as of old, less silver, carbon beside, a row that is off. */
-export const CHOICES: readonly Sets = [
+export const CHOICES: Sets = [
   { set: 'own', name: 'own rules', rows: [silver(0.05, 0.4), plates] },
   { set: 'less silver', name: 'rules of less silver', rows: [silver(0, 0.1), plates] },
   { set: 'carbon', name: 'rules with carbon', rows: [plates, row('TOC', 'mg/L', { atMost: 3 }, 'as C')] },
