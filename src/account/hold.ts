@@ -11,11 +11,19 @@ export function putOnHold(state: StoreState, hold: HoldState): void {
   const same = holdsOf(state).find((one) => one.hold === hold.hold);
   if (same !== undefined) {
     addResults(state, same, hold);
+    if (needsTreatment(hold) && !needsTreatment(same)) weighUp(state, hold);
     return;
   }
   if (needsTreatment(hold)) state.broughtBack = false;
   if (state.hold === null) state.hold = hold;
   else state.holdsBehind = [...state.holdsBehind, hold];
+}
+
+/** One act may break two rules under one name: the one that is harder to undo is told. */
+function weighUp(state: StoreState, { hold: name, reason }: HoldState): void {
+  state.broughtBack = false;
+  const change = (one: HoldState) => (one.hold === name ? { ...one, reason } : one);
+  setHolds(state, holdsOf(state).map(change));
 }
 
 const BY_TREATMENT_ALONE: ReadonlySet<string> = new Set([

@@ -9,9 +9,9 @@ import { biocidesIn, gradeAfter, isWaste, ruleBreaks, withAll } from './rules.ts
 import {
   type HoldState,
   holdsNow,
-  ranDry,
   type Release,
   type ReleaseRecord,
+  ranDry,
   type StoreState,
 } from './store-state.ts';
 
@@ -138,7 +138,9 @@ function isMadeByUnit(fold: Fold, { from }: Flow, store: string): boolean {
     ({ feeds, takes }) =>
       'store' in feeds &&
       feeds.store === store &&
-      takes.some((end) => ('store' in end ? end.store === id : 'port' in end && fold.portOf(id) === end.port)),
+      takes.some((end) =>
+        'store' in end ? end.store === id : 'port' in end && fold.portOf(id) === end.port,
+      ),
   );
 }
 

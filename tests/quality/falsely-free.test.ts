@@ -14,12 +14,22 @@ test(`${HISTORIES} histories, from seed ${FIRST_SEED}: what is free is fit`, { t
   const walked = nothingWalked();
   for (let seed = FIRST_SEED; seed < FIRST_SEED + HISTORIES; seed++) {
     const found = walk(seed, walked);
-    expect(found && { seed: found.seed, act: found.entries.length, store: found.store, why: found.why }).toBeNull();
+    expect(
+      found && { seed: found.seed, act: found.entries.length, store: found.store, why: found.why },
+    ).toBeNull();
   }
   expect(walked.histories).toBe(HISTORIES);
   // A walk in which nothing is free, or nothing is tainted, would prove nothing.
   expect(walked.free).toBeGreaterThan(walked.looked / 10);
-  for (const why of ['hold', 'conditional', 'not released', 'grade unknown', 'waste', 'release over', 'row off'])
+  for (const why of [
+    'hold',
+    'conditional',
+    'not released',
+    'grade unknown',
+    'waste',
+    'release over',
+    'row off',
+  ])
     expect([why, (walked.tainted.get(why) ?? 0) > HISTORIES]).toEqual([why, true]);
   recordCounts('falsely-free', import.meta.filename, {
     seed: FIRST_SEED,
@@ -39,6 +49,10 @@ function histories(planted: Planted): number {
   return Number.POSITIVE_INFINITY;
 }
 
-test.each(Object.entries(PLANTED))('an account is found out in which %s', { timeout: 60_000 }, (_, planted) => {
-  expect(histories(planted)).toBeLessThanOrEqual(MOST_UNTIL_FOUND);
-});
+test.each(Object.entries(PLANTED))(
+  'an account is found out in which %s',
+  { timeout: 60_000 },
+  (_, planted) => {
+    expect(histories(planted)).toBeLessThanOrEqual(MOST_UNTIL_FOUND);
+  },
+);

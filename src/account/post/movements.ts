@@ -138,10 +138,7 @@ interface RunEnds {
   readonly inHose: StoreState | null;
 }
 
-function runEnds(
-  fold: Fold,
-  entry: RunPart,
-): RunEnds | null {
+function runEnds(fold: Fold, entry: RunPart): RunEnds | null {
   const run = fold.runs.get(entry.body.run);
   const from = entry.body.from ?? run?.from;
   const to = entry.body.to ?? run?.to;

@@ -10,9 +10,9 @@ import { noteEntry } from '../note.ts';
 import { startContent } from '../opening-error.ts';
 import {
   holdsNow,
-  ranDry,
   type Release,
   type ReleaseRecord,
+  ranDry,
   rememberReading,
   type StoreFacts,
   type StoreState,

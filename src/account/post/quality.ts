@@ -5,7 +5,7 @@ import type { LimitRow } from '../../outpost/index.ts';
 import { storeOf } from '../ends.ts';
 import { flow } from '../flow.ts';
 import type { Fold } from '../fold.ts';
-import { endConditional, endHold, takeHold, holdsOf, makeConditional, mayEnd, putOnHold } from '../hold.ts';
+import { endConditional, endHold, holdsOf, makeConditional, mayEnd, putOnHold, takeHold } from '../hold.ts';
 import { ruleHold } from '../identity.ts';
 import { OUTSIDE } from '../ledger.ts';
 import { noteEntry } from '../note.ts';
@@ -259,11 +259,7 @@ export function postTreatment(fold: Fold, entry: Entry<'treatment'>): void {
 }
 
 /** Upwards only by a recipe of the outpost that is allowed, and only water that the recipe is for. */
-function noteWrongTreatment(
-  fold: Fold,
-  entry: Entry<'treatment'>,
-  state: StoreState,
-): boolean {
+function noteWrongTreatment(fold: Fold, entry: Entry<'treatment'>, state: StoreState): boolean {
   const { gradeHistory, facts } = state;
   const { recipe: name, toGrade } = entry.body;
   const recipe = fold.index.treatments.get(name);
@@ -371,7 +367,8 @@ function statesOf(fold: Fold, entry: AnyEntry, stores: readonly string[]): Store
 }
 
 function needsTwo(fold: Fold, entry: AnyEntry, act: 'waiver' | 'treatment'): void {
-  if (isAlone(fold, entry, act)) noteEntry(fold, entry, { code: 'alone-for-two', severity: 'act-now', data: { act } });
+  if (isAlone(fold, entry, act))
+    noteEntry(fold, entry, { code: 'alone-for-two', severity: 'act-now', data: { act } });
 }
 
 function isAlone({ index }: Fold, { second }: AnyEntry, act: 'waiver' | 'treatment'): boolean {

@@ -70,7 +70,11 @@ export function proofOf(
 }
 
 /** The figures that a release carries, as results of the store at its moment. */
-export function figuresOfRelease(fold: Fold, entry: Entry<'release'>, state: StoreState): readonly KnownResult[] {
+export function figuresOfRelease(
+  fold: Fold,
+  entry: Entry<'release'>,
+  state: StoreState,
+): readonly KnownResult[] {
   const { values, samples } = entry.body;
   const figures = {
     ...{ values, entry: entry.id, inflowMg: state.inflowMg, isProven: true },

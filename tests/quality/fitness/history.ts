@@ -7,7 +7,21 @@ import { at, holmOpening, litres } from '../../journeys/told.ts';
 import { CHOICES } from './world.ts';
 
 const HOUR_MS = 3_600_000;
-const STORES = ['C-01', 'C-02', 'C-03', 'C-04', 'C-01', 'C-04', 'PB', 'R1', 'KB', 'C-05', 'FA', 'W-01', 'W-02'];
+const STORES = [
+  'C-01',
+  'C-02',
+  'C-03',
+  'C-04',
+  'C-01',
+  'C-04',
+  'PB',
+  'R1',
+  'KB',
+  'C-05',
+  'FA',
+  'W-01',
+  'W-02',
+];
 const GRADES = ['drinking', 'drinking', 'technical', 'technical', 'iodine', 'raw', 'waste'];
 const HOLDS = ['Q-1', 'Q-2', 'Q-3'];
 const SECOND = { second: { office: 'second', confirmation: 'by own code' } } as const;
@@ -159,7 +173,12 @@ export class History {
     if (this.#oneIn(6))
       return this.#tell('parked', { hold: this.#holdName(), owner: 'medic', untilDay: this.#dayAhead() });
     const conditional = this.#oneIn(2) ? [this.#pick(STORES)] : [];
-    return this.#tell('hold', { hold: this.#pick(HOLDS), stores: this.#some(), conditional, reason: 'taste' });
+    return this.#tell('hold', {
+      hold: this.#pick(HOLDS),
+      stores: this.#some(),
+      conditional,
+      reason: 'taste',
+    });
   }
 
   #dayAhead(): number {
@@ -200,14 +219,20 @@ export class History {
   }
 
   #release(): AnyEntry {
-    const held = [...this.fold.stores.values()].filter(({ aboard, hold, release }) => aboard && (hold !== null || release === 'none'));
+    const held = [...this.fold.stores.values()].filter(
+      ({ aboard, hold, release }) => aboard && (hold !== null || release === 'none'),
+    );
     const stores = held.length > 0 && !this.#oneIn(4) ? [this.#pick(held).facts.id] : this.#some();
-    return this.#tell('release', {
-      ...(this.#oneIn(2) && { hold: this.#holdName() }),
-      stores,
-      values: this.#oneIn(2) ? this.#values() : [],
-      ...(this.#oneIn(3) && { untilDay: this.#dayAhead() }),
-    }, { by: 'medic' });
+    return this.#tell(
+      'release',
+      {
+        ...(this.#oneIn(2) && { hold: this.#holdName() }),
+        stores,
+        values: this.#oneIn(2) ? this.#values() : [],
+        ...(this.#oneIn(3) && { untilDay: this.#dayAhead() }),
+      },
+      { by: 'medic' },
+    );
   }
 
   #waiver(): AnyEntry {
@@ -223,7 +248,8 @@ export class History {
     const store = this.#pick(STORES);
     const fromGrade = this.fold.stores.get(store)?.grade ?? 'drinking';
     const toGrade = this.#oneIn(3) ? fromGrade : this.#pick(GRADES);
-    if (this.#oneIn(2)) return this.#tell('relabel', { store, fromLabel: fromGrade, toGrade, twoPersons: true });
+    if (this.#oneIn(2))
+      return this.#tell('relabel', { store, fromLabel: fromGrade, toGrade, twoPersons: true });
     const named = this.#oneIn(2) ? { hold: this.#holdName() } : {};
     return this.#tell('downgrade', { ...named, store, fromGrade, toGrade, values: [] });
   }
@@ -256,7 +282,14 @@ export class History {
     const amount = litres(5 + this.#below(15));
     const store = { capacityL: 60, usableRemainderL: 0.6, amount };
     if (this.#oneIn(6))
-      return this.#tell('opening', holmOpening({ asOfMs: this.#nowMs, stores: [{ store: this.#pick(['C-01', 'C-04']), amount, grade }], ports: [] }));
+      return this.#tell(
+        'opening',
+        holmOpening({
+          asOfMs: this.#nowMs,
+          stores: [{ store: this.#pick(['C-01', 'C-04']), amount, grade }],
+          ports: [],
+        }),
+      );
     if (this.#oneIn(2))
       return this.#tell('store-added', { ...store, store: 'C-05', kind: 'container', capacityL: 22, grade });
     if (this.fold.stores.get('FA')?.aboard === true)

@@ -99,7 +99,10 @@ export class NaiveFitness {
     }
     if (water.endsMs <= atMs) why.push('release over');
     if (water.grades.has(null) || water.grades.size === 0) why.push('grade unknown');
-    const grade = [...water.grades].map((id) => this.#index.grades.get(id ?? '')).sort(byRank).at(-1);
+    const grade = [...water.grades]
+      .map((id) => this.#index.grades.get(id ?? ''))
+      .sort(byRank)
+      .at(-1);
     if (grade?.terminal === true) why.push('waste');
     if (grade?.emergencyOnly === true) why.push('emergency');
     if (facts?.reserve === true) why.push('reserve');
@@ -136,14 +139,18 @@ export class NaiveFitness {
   /** Water went from one account into another. */
   flow(entry: AnyEntry, { from, to, massMg }: { from: string; to: string; massMg: number }): void {
     if (massMg <= 0) return;
-    if (!/^(store|line):/.test(to)) return;
+    if (!/^(store|line):/.test(to)) {
+      if (from.startsWith('line:')) this.#waters.delete(from);
+      return;
+    }
     const water = this.#water(to);
     const unit = this.#unitInto(to);
     water.inflowMg += massMg;
     if (/^(store|line):/.test(from)) {
       const source = this.#water(from);
       const takes = unit?.takes.some((end) => 'store' in end && `store:${end.store}` === from) === true;
-      if (takes && entry.kind !== 'movement' && !entry.kind.startsWith('run')) this.#made(entry, source, water, unit.id);
+      if (takes && entry.kind !== 'movement' && !entry.kind.startsWith('run'))
+        this.#made(entry, source, water, unit.id);
       else this.#mix(entry, source, water, from.startsWith('store:') ? from.slice(6) : null);
       // A hose is emptied at once.
       if (from.startsWith('line:')) this.#waters.delete(from);
@@ -169,8 +176,11 @@ export class NaiveFitness {
     const mayEnter = [...source.grades].every(
       (id) => id !== null && (this.#index.grades.get(id)?.rank ?? 9) <= this.#rankThatEnters(unit),
     );
-    const isHeld = [...water.holds.values()].some(({ ofUnit, waivedUntilMs }) => ofUnit && waivedUntilMs === 0);
-    if (!mayEnter && !isHeld) water.hold(`rule ${entry.site} ${entry.number}`, entry.happenedAtMs, { ofUnit: true });
+    const isHeld = [...water.holds.values()].some(
+      ({ ofUnit, waivedUntilMs }) => ofUnit && waivedUntilMs === 0,
+    );
+    if (!mayEnter && !isHeld)
+      water.hold(`rule ${entry.site} ${entry.number}`, entry.happenedAtMs, { ofUnit: true });
   }
 
   #rankThatEnters(unit: string): number {
@@ -180,11 +190,19 @@ export class NaiveFitness {
 
   #mix(entry: AnyEntry, source: Water, water: Water, name: string | null): void {
     const atMs = entry.happenedAtMs;
-    const enemies = !water.dry && !water.grades.has('waste') && [...source.biocides].some((one) =>
-      [...water.biocides].some((other) => this.#neverMeet(one, other)),
-    );
+    const enemies =
+      !water.dry &&
+      !water.grades.has('waste') &&
+      [...source.biocides].some((one) => [...water.biocides].some((other) => this.#neverMeet(one, other)));
     if (water.dry) {
-      Object.assign(water, { noWord: false, certificate: false, endsMs: FOR_EVER, results: [], added: [], badSinceMs: atMs });
+      Object.assign(water, {
+        noWord: false,
+        certificate: false,
+        endsMs: FOR_EVER,
+        results: [],
+        added: [],
+        badSinceMs: atMs,
+      });
       water.sameSinceMs = atMs;
       water.grades.delete(null);
     }
@@ -198,8 +216,7 @@ export class NaiveFitness {
     if (name !== null) water.filledFrom = name;
     if (!enemies) return;
     const sides = entry.kind === 'movement' || entry.kind.startsWith('run') ? [source, water] : [water];
-    for (const side of sides)
-      side.hold(`rule ${entry.site} ${entry.number}`, atMs, { needsTreatment: true });
+    for (const side of sides) side.hold(`rule ${entry.site} ${entry.number}`, atMs, { needsTreatment: true });
   }
 
   /** Holds and conditions go with any water; of two waivers of one hold the shorter one counts. */
@@ -241,7 +258,11 @@ export class NaiveFitness {
     },
     'store-added': ({ body, ...entry }) => {
       const { store, amount, grade } = body;
-      this.#told(store, { litres: (amount?.massMg ?? 0) / MG_PER_L, grade, word: 'none' }, { body, ...entry });
+      this.#told(
+        store,
+        { litres: (amount?.massMg ?? 0) / MG_PER_L, grade, word: 'none' },
+        { body, ...entry },
+      );
     },
     'visit-depart': ({ body }) => {
       for (const store of body.took) this.#waters.delete(`store:${store}`);
@@ -270,7 +291,8 @@ export class NaiveFitness {
       for (const water of this.#aboard(body.stores)) {
         const hold = water.holds.get(body.hold);
         // Nobody waives anew what is waived.
-        if (hold !== undefined && (!hold.needsTreatment || water.isBroughtBack)) water.holds.set(body.hold, { ...hold, waivedUntilMs });
+        if (hold !== undefined && (!hold.needsTreatment || water.isBroughtBack))
+          water.holds.set(body.hold, { ...hold, waivedUntilMs });
       }
     },
     release: (entry) => {
@@ -278,8 +300,7 @@ export class NaiveFitness {
     },
     sample: ({ body, happenedAtMs: takenAtMs }) => {
       const inside = body.store === undefined ? undefined : this.#waters.get(`store:${body.store}`);
-      const store =
-        body.drawnFrom === undefined ? body.store : (inside?.filledFrom ?? body.store);
+      const store = body.drawnFrom === undefined ? body.store : (inside?.filledFrom ?? body.store);
       const stores = store === undefined ? this.#behind(body.point) : [store];
       const inflowMg = this.#waters.get(`store:${stores[0] ?? ''}`)?.inflowMg ?? 0;
       this.#samples.set(body.sample, { stores, takenAtMs, inflowMg });
@@ -307,12 +328,19 @@ export class NaiveFitness {
       const { body } = entry;
       const water = this.#waters.get(`store:${body.store}`);
       if (water === undefined) return;
-      const worst = Math.max(...[...water.grades].map((grade) => this.#rank(grade)));
-      const isDown = this.#rank(body.toGrade) > this.#rank(body.fromGrade) && this.#rank(body.toGrade) >= worst;
+      // Of an empty container that was never used nothing is unknown.
+      const known = [...water.grades].filter((grade) => grade !== null || !water.dry);
+      const worst = Math.max(0, ...known.map((grade) => this.#rank(grade)));
+      const isDown =
+        this.#rank(body.toGrade) > this.#rank(body.fromGrade) && this.#rank(body.toGrade) >= worst;
       this.#label(entry, body);
       if (!isDown) return;
       for (const [name, { ofResults, needsTreatment }] of water.holds)
-        if ((!needsTreatment || water.isBroughtBack) && (ofResults || body.hold === undefined || name === body.hold)) water.holds.delete(name);
+        if (
+          (!needsTreatment || water.isBroughtBack) &&
+          (ofResults || body.hold === undefined || name === body.hold)
+        )
+          water.holds.delete(name);
     },
     treatment: (entry) => this.#treatment(entry),
     dose: ({ body, happenedAtMs: atMs, ...entry }) => {
@@ -328,7 +356,8 @@ export class NaiveFitness {
   #addBiocide(water: Water, biocide: string, { name, atMs }: { name: string; atMs: number }): void {
     const there = [...water.biocides];
     const wereEnemies = there.some((one) => there.some((other) => this.#neverMeet(one, other)));
-    const enemies = !wereEnemies && !there.includes(biocide) && there.some((one) => this.#neverMeet(one, biocide));
+    const enemies =
+      !wereEnemies && !there.includes(biocide) && there.some((one) => this.#neverMeet(one, biocide));
     if (biocide !== 'none') water.biocides.add(biocide);
     if (enemies) water.hold(name, atMs, { needsTreatment: true });
   }
@@ -439,8 +468,7 @@ export class NaiveFitness {
     const worst = Math.max(...[...water.grades].map((grade) => this.#rank(grade)));
     const wasUnknown = water.grades.has(null) && !water.dry;
     const goesUp = worst !== FOR_EVER && this.#rank(body.toGrade) < worst;
-    if (goesUp || wasUnknown)
-      water.hold(`rule ${site} ${number}`, happenedAtMs, { needsTreatment: goesUp });
+    if (goesUp || wasUnknown) water.hold(`rule ${site} ${number}`, happenedAtMs, { needsTreatment: goesUp });
     water.grades = new Set([body.toGrade]);
     water.everHeld.add(body.toGrade);
   }
@@ -456,7 +484,10 @@ export class NaiveFitness {
     const name = `${site} ${number}`;
     water.hold(`treated ${name}`, atMs);
     if (!isAllowed) water.hold(`rule ${name}`, atMs, { needsTreatment: true });
-    this.#addBiocide(water, this.#index.grades.get(body.toGrade)?.biocide ?? 'none', { name: `rule ${name}`, atMs });
+    this.#addBiocide(water, this.#index.grades.get(body.toGrade)?.biocide ?? 'none', {
+      name: `rule ${name}`,
+      atMs,
+    });
     water.noWord = true;
     water.grades = new Set([body.toGrade]);
     water.everHeld.add(body.toGrade);
@@ -478,7 +509,8 @@ export class NaiveFitness {
   }
 }
 
-const byRank = (one?: { rank: number }, other?: { rank: number }): number => (one?.rank ?? 0) - (other?.rank ?? 0);
+const byRank = (one?: { rank: number }, other?: { rank: number }): number =>
+  (one?.rank ?? 0) - (other?.rank ?? 0);
 
 const namesOf = (results: readonly NaiveResult[] = []): string =>
   [...new Set(results.map(({ parameter }) => parameter))].sort().join();

@@ -73,7 +73,11 @@ export function provenUntilMs(
 }
 
 /** The loader's word is over where an own result was back and has run out. */
-export function hasRunOut(rows: readonly NaiveRow[], results: readonly NaiveResult[], nowMs: number): boolean {
+export function hasRunOut(
+  rows: readonly NaiveRow[],
+  results: readonly NaiveResult[],
+  nowMs: number,
+): boolean {
   return rows.some(({ parameter }) => {
     const own = results.filter((one) => one.parameter === parameter);
     return own.length > 0 && own.every(({ takenAtMs }) => takenAtMs + VALID_MS <= nowMs);

@@ -35,7 +35,8 @@ export const PLANTED: Readonly<Record<string, Planted>> = {
   'a release needs no proof': {
     after: (fold, entry) => {
       if (entry.kind !== 'release') return;
-      for (const state of named(fold, entry.body.stores)) Object.assign(state, { ...NO_HOLD, release: 'own sample' });
+      for (const state of named(fold, entry.body.stores))
+        Object.assign(state, { ...NO_HOLD, release: 'own sample' });
     },
   },
   'a result is not attached to its store': { hears: ({ kind }) => kind !== 'result' },
@@ -47,7 +48,10 @@ export const PLANTED: Readonly<Record<string, Planted>> = {
   },
   'a row that is off is passed over': {
     after: (fold) => {
-      const sets = fold.limits.sets.map((set) => ({ ...set, rows: set.rows.filter(({ limit }) => limit !== null) }));
+      const sets = fold.limits.sets.map((set) => ({
+        ...set,
+        rows: set.rows.filter(({ limit }) => limit !== null),
+      }));
       fold.limits = { ...fold.limits, sets };
     },
   },
@@ -69,7 +73,8 @@ export const PLANTED: Readonly<Record<string, Planted>> = {
     },
   },
   'conditional water is as any other': {
-    after: (fold) => each(fold, (state) => Object.assign(state, { conditional: null, conditionalsBehind: [] })),
+    after: (fold) =>
+      each(fold, (state) => Object.assign(state, { conditional: null, conditionalsBehind: [] })),
   },
   'water of no known grade takes that of the store': {
     after: (fold, entry) => {

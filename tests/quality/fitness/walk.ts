@@ -63,7 +63,11 @@ export function walk(seed: number, walked: Walked, planted: Planted = {}): False
   return null;
 }
 
-function look(history: History, naive: NaiveFitness, walked: Walked): Pick<FalselyFree, 'store' | 'why'> | null {
+function look(
+  history: History,
+  naive: NaiveFitness,
+  walked: Walked,
+): Pick<FalselyFree, 'store' | 'why'> | null {
   const position = positionOf(history.fold, history.nowMs);
   const grades = new Set(position.stores.flatMap(({ grade }) => grade ?? []));
   const free = new Set([...grades].flatMap((grade) => freeStock(position, grade).stores));

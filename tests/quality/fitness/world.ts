@@ -41,5 +41,9 @@ export const CHOICES: Sets = [
   { set: 'own', name: 'own rules', rows: [silver(0.05, 0.4), plates] },
   { set: 'less silver', name: 'rules of less silver', rows: [silver(0, 0.1), plates] },
   { set: 'carbon', name: 'rules with carbon', rows: [plates, row('TOC', 'mg/L', { atMost: 3 }, 'as C')] },
-  { set: 'off', name: 'rules with a row that is off', rows: [silver(0.05, 0.4), row('TOC', 'mg/L', null, 'as C')] },
+  {
+    set: 'off',
+    name: 'rules with a row that is off',
+    rows: [silver(0.05, 0.4), row('TOC', 'mg/L', null, 'as C')],
+  },
 ];
