@@ -285,6 +285,20 @@ const account: readonly PromiseRow[] = [
     ],
     open: 'Clocks that jump while the program runs, and time zones of the machine, are not run yet.',
   },
+  {
+    id: 'P25',
+    promise: 'No held, unreleased, unknown or waste water is in a free figure.',
+    tests: [
+      {
+        file: 'tests/quality/falsely-free.test.ts',
+        holds:
+          'random histories of every act that bears on it beside a naive model of fitness; twelve accounts that are wrong on purpose are found out',
+        records: ['falsely-free'],
+      },
+      { file: 'src/account/quality/falsely-free.test.ts', holds: 'ways that such water once took' },
+    ],
+    open: 'What left a store before its sample failed is held by people, by the proposal of the trace.',
+  },
 ];
 
 const exchangeAndAbuse: readonly PromiseRow[] = [

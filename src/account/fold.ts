@@ -40,6 +40,8 @@ export interface Flow {
   readonly grade?: string | undefined;
   /** Counted water from a unit: the grade is the outpost's plumbing, no rule is asked. */
   readonly plumbing?: boolean;
+  /** Water out of a hose: the store that it came out of, as it was then. */
+  readonly inHose?: StoreState | null;
   /** It left its source some time ago: what was read of the source since has it inside. */
   readonly leftEarlier?: boolean;
 }
@@ -74,6 +76,8 @@ export interface Decision {
 export interface RunState {
   readonly from: string;
   readonly to: string;
+  /** The store that the water in the hose came out of, as it was then; null: it came from no store. */
+  readonly inHose?: StoreState | null;
 }
 
 export interface VisitState {
@@ -284,6 +288,7 @@ export class Fold {
       aboard: true,
       grade,
       emptied: true,
+      setAside: false,
       gradeHistory: grade === null ? [] : [grade],
       biocides: [],
       release: 'none',
@@ -291,7 +296,9 @@ export class Fold {
       hold: null,
       holdsBehind: [],
       conditional: null,
+      conditionalsBehind: [],
       waived: [],
+      broughtBack: false,
       results: [],
       waterSinceMs: Number.NEGATIVE_INFINITY,
       badNewsSinceMs: Number.NEGATIVE_INFINITY,

@@ -21,10 +21,12 @@ export type Side = Pick<
   'grade' | 'emptied' | 'biocides' | 'release' | 'hold' | 'conditional' | 'facts'
 >;
 
-/** Grade of what is in the receiving store afterwards: the worse of the two, or null when neither is known. */
+/** Grade of what is in the receiving store afterwards: the worse of the two, or null where either water is of no known grade. Waste stays waste. */
 export function gradeAfter(index: OutpostIndex, from: Side, to: Side): string | null {
-  if (from.grade === null) return to.grade;
-  if (to.grade === null) return from.grade;
+  const waste = [from, to].find(({ grade }) => grade !== null && index.grades.get(grade)?.terminal === true);
+  if (waste !== undefined) return waste.grade;
+  if (from.grade === null) return null;
+  if (to.grade === null) return to.emptied ? from.grade : null;
   const rank = (id: string) => index.grades.get(id)?.rank ?? 0;
   return rank(to.grade) > rank(from.grade) ? to.grade : from.grade;
 }

@@ -20,12 +20,12 @@ export function notFreeBecause(position: Position, store: StorePosition): string
   if (store.conditional !== null) return 'conditional';
   if (store.facts.reserve) return 'reserve';
   if (grade.emergencyOnly) return 'emergency only';
-  if (grade.terminal) return 'waste';
+  if (grade.terminal || store.facts.kind === 'wasteContainer') return 'waste';
   if (store.release === 'none') return 'not released';
   const delivered = position.index.outpost.policy.deliveredWater;
   if (store.release === 'loader’s certificate' && delivered?.usableOnLoadersCertificate !== true)
     return 'not released';
-  if (isOver(store, position.atMs)) return 'release over';
+  if (isOver(store, position.atMs) || isCertificateOver(position, store)) return 'release over';
   if (hasNoLimit(position, store)) return 'no limit set';
   if (store.emptied) return 'empty';
   return null;
@@ -34,6 +34,15 @@ export function notFreeBecause(position: Position, store: StorePosition): string
 /** A release has an end; a waiver's end brings its hold back. */
 function isOver({ released }: StorePosition, atMs: number): boolean {
   return released?.untilMs != null && released.untilMs <= atMs;
+}
+
+/** The loader's certificate ends with the outpost's own result: one that was back and has run out has ended it. */
+function isCertificateOver({ limits, index, atMs }: Position, store: StorePosition): boolean {
+  if (store.release !== 'loader’s certificate') return false;
+  return rowsOfGrade(limits, index, store.grade).some(({ parameter }) => {
+    const own = store.results.filter((result) => result.parameter === parameter);
+    return own.length > 0 && own.every(({ validUntilMs }) => validUntilMs <= atMs);
+  });
 }
 
 /** A row that the outpost requires and nobody has typed: nothing can be said of this water. */

@@ -111,6 +111,8 @@ export interface StoreState {
   /** Grade of the content; of an emptied store the grade that it held last; null: never used or unknown. */
   grade: string | null;
   emptied: boolean;
+  /** Declared empty with water in it: what comes in then mixes with water that nobody meant to draw on any more. */
+  setAside: boolean;
   /** Grades in the order in which they were held. */
   gradeHistory: readonly string[];
   /** Every biocide that has been in it since it was last disinfected. */
@@ -121,7 +123,11 @@ export interface StoreState {
   hold: HoldState | null;
   holdsBehind: readonly HoldState[];
   conditional: HoldState | null;
+  /** Other reasons why it is conditional: each ends only by its own name. */
+  conditionalsBehind: readonly HoldState[];
   waived: readonly WaivedHold[];
+  /** Treated by two and by an allowed recipe since the last hold that nothing else brings back: see hold.ts. */
+  broughtBack: boolean;
   /** What was found in this water; a list that is replaced and never changed. */
   results: readonly KnownResult[];
   /** Since when nothing came in that was not there before, and since when bad news is of this water. */
@@ -167,6 +173,11 @@ export function holdsNow(state: StoreState, grade: string): void {
   state.grade = grade;
   state.emptied = false;
   if (state.gradeHistory.at(-1) !== grade) state.gradeHistory = [...state.gradeHistory, grade];
+}
+
+/** Nothing is in it but the rest that stays in any store. */
+export function ranDry({ emptied, setAside }: Pick<StoreState, 'emptied' | 'setAside'>): boolean {
+  return emptied && !setAside;
 }
 
 export function cloneStore(state: StoreState): StoreState {

@@ -11,6 +11,7 @@ import { noteUnsaid } from '../interval.ts';
 import { lineAccount } from '../ledger.ts';
 import { noteEntry } from '../note.ts';
 import { sourcesOf } from '../route.ts';
+import { cloneStore, type StoreState } from '../store-state.ts';
 import { tally } from '../tally.ts';
 import { deduceInflow } from '../unmetered.ts';
 
@@ -105,9 +106,10 @@ export function postRunPause(fold: Fold, entry: Entry<'run-pause'>): void {
     ...doubt,
     grade: body.grade,
   });
-  emptyLine(fold, entry, line, ends.to);
+  emptyLine(fold, entry, line, ends);
   flow(fold, entry, { from: ends.from, to: line, massMg: lineMg, uMg: 0, calibration: doubt.calibration });
-  fold.runs.set(body.run, ends.names);
+  const inHose = ends.from.store === null ? null : cloneStore(ends.from.store);
+  fold.runs.set(body.run, { ...ends.names, inHose });
 }
 
 export function postRunFinish(fold: Fold, entry: Entry<'run-finish'>): void {
@@ -117,20 +119,26 @@ export function postRunFinish(fold: Fold, entry: Entry<'run-finish'>): void {
   const doubt = doubtOf(fold, body.amount, instrumentOf(fold, body));
   const moved = { from: ends.from, to: ends.to, massMg: body.amount.massMg, ...doubt, grade: body.grade };
   fusedFlow(fold, entry, moved, body.alsoRead ?? []);
-  emptyLine(fold, entry, { account: lineAccount(body.run), store: null }, ends.to);
+  emptyLine(fold, entry, { account: lineAccount(body.run), store: null }, ends);
   fold.runs.delete(body.run);
 }
 
 /** What stood in the hose gets in as well; after the new water, so that it is that which says what the store holds now. */
-function emptyLine(fold: Fold, entry: AnyEntry, line: End, to: End): void {
+function emptyLine(fold: Fold, entry: AnyEntry, line: End, { to, inHose }: RunEnds): void {
   const massMg = fold.ledger.balanceMg(line.account);
-  if (massMg > 0) flow(fold, entry, { from: line, to, massMg, uMg: 0, calibration: -1, plumbing: true });
+  if (massMg <= 0) return;
+  flow(fold, entry, { from: line, to, massMg, uMg: 0, calibration: -1, plumbing: true, inHose });
 }
 
-function runEnds(
-  fold: Fold,
-  entry: RunPart,
-): { from: End; to: End; names: { from: string; to: string } } | null {
+interface RunEnds {
+  readonly from: End;
+  readonly to: End;
+  readonly names: { readonly from: string; readonly to: string };
+  /** Whose water stands in the hose since the last pause. */
+  readonly inHose: StoreState | null;
+}
+
+function runEnds(fold: Fold, entry: RunPart): RunEnds | null {
   const run = fold.runs.get(entry.body.run);
   const from = entry.body.from ?? run?.from;
   const to = entry.body.to ?? run?.to;
@@ -143,7 +151,8 @@ function runEnds(
     });
     return null;
   }
-  return { from: endOf(fold, entry, from, 'from'), to: endOf(fold, entry, to, 'to'), names: { from, to } };
+  const ends = { from: endOf(fold, entry, from, 'from'), to: endOf(fold, entry, to, 'to') };
+  return { ...ends, names: { from, to }, inHose: run?.inHose ?? null };
 }
 
 /** Several stores pushed into one or more: all legs over the hose, which is empty before and after. */

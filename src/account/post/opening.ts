@@ -3,6 +3,8 @@ import type { AnyEntry, Entry } from '../../book/index.ts';
 import type { Store } from '../../outpost/index.ts';
 import { closeCounter } from '../counter-state.ts';
 import type { Fold } from '../fold.ts';
+import { putOnHold } from '../hold.ts';
+import { endsFirst, ruleHold, weakerRelease } from '../identity.ts';
 import { OUTSIDE, storeAccount } from '../ledger.ts';
 import { noteEntry } from '../note.ts';
 import { startContent } from '../opening-error.ts';
@@ -10,6 +12,7 @@ import {
   holdsNow,
   type Release,
   type ReleaseRecord,
+  ranDry,
   rememberReading,
   type StoreFacts,
   type StoreState,
@@ -26,6 +29,7 @@ export interface FirstContent {
 export function postOpening(fold: Fold, entry: Entry<'opening'>): void {
   const { body } = entry;
   noteEarlier(fold, body.asOfMs);
+  const isFirst = fold.openingMs === null;
   fold.openingMs = body.asOfMs;
   fold.normsUntilMs = body.asOfMs;
   fold.lastLineMs = body.asOfMs;
@@ -34,6 +38,8 @@ export function postOpening(fold: Fold, entry: Entry<'opening'>): void {
   for (const told of body.stores) {
     const state = storeNamed(fold, entry, told.store);
     if (state === null) continue;
+    // What happened before the first opening is inside its figures.
+    if (isFirst) Object.assign(state, { emptied: true, setAside: false });
     tellContent(fold, entry, state, {
       massMg: told.amount.massMg,
       uMg: told.amount.uMg ?? 0,
@@ -84,8 +90,9 @@ export function tellContent(fold: Fold, entry: AnyEntry, state: StoreState, told
   fold.ledger.post(OUTSIDE, account, told.massMg - fold.ledger.balanceMg(account));
   startContent(fold, state, { ...told, atMs: entry.happenedAtMs });
   rememberReading(state, { atMs: entry.happenedAtMs, how: 'opening', entry: entry.id });
-  state.release = told.release;
-  state.released = wordOf(entry, told.release);
+  tellWord(entry, state, told.release);
+  holdBetter(fold, entry, state, told.grade);
+  state.setAside = false;
   state.waterSinceMs = entry.happenedAtMs;
   state.badNewsSinceMs = entry.happenedAtMs;
   if (told.grade === null) {
@@ -97,6 +104,25 @@ export function tellContent(fold: Fold, entry: AnyEntry, state: StoreState, told
   state.emptied = told.massMg <= state.facts.remainderMg;
   const biocide = fold.index.grades.get(told.grade)?.biocide ?? 'none';
   if (biocide !== 'none' && told.massMg > 0) state.biocides = [...new Set([...state.biocides, biocide])];
+}
+
+/** Water that waits is no better for being told of again; only an empty store begins anew. */
+function tellWord(entry: AnyEntry, state: StoreState, release: Release): void {
+  const word = wordOf(entry, release);
+  const isNew = ranDry(state);
+  state.release = isNew ? release : weakerRelease(state.release, release);
+  state.released = isNew ? word : endsFirst(state.released, word);
+}
+
+/** A grade that is told anew makes water no better than it was: that takes a treatment. */
+function holdBetter(fold: Fold, entry: AnyEntry, state: StoreState, grade: string | null): void {
+  if (ranDry(state) || grade === null) return;
+  const rank = (id: string) => fold.index.grades.get(id)?.rank ?? 0;
+  const isBetter = state.grade !== null && rank(grade) < rank(state.grade);
+  if (state.grade !== null && !isBetter) return;
+  putOnHold(state, ruleHold(entry, isBetter ? 'grade-went-up' : 'grade-unknown'));
+  state.release = 'none';
+  state.released = null;
 }
 
 /** An opening, and a loader's certificate, hold until something else is known. */
@@ -127,7 +153,9 @@ export function bringStore(fold: Fold, entry: AnyEntry, told: NewStore, visit: s
           visit,
         }
       : fold.factsOf(written);
+  const there = fold.stores.get(told.store);
   const state = fold.addStore(facts, told.grade);
+  if (there?.aboard === true) keepDoubts(there, state);
   // Nobody has said yet what came by hand: it waits for a sample, like any water without a word for it.
   const release: Release = visit === null ? 'none' : 'loader’s certificate';
   const { amount } = told;
@@ -142,6 +170,14 @@ export function bringStore(fold: Fold, entry: AnyEntry, told: NewStore, visit: s
     how: visit === null ? 'opening' : 'loader’s figure',
     entry: entry.id,
   };
+}
+
+/** A store that is told of anew while it is aboard: what was said against its water stands. */
+function keepDoubts(there: StoreState, state: StoreState): void {
+  const { hold, holdsBehind, conditional, conditionalsBehind, waived, biocides } = there;
+  const { grade, gradeHistory, emptied, setAside, release, released, results, treated } = there;
+  Object.assign(state, { hold, holdsBehind, conditional, conditionalsBehind, waived, biocides });
+  Object.assign(state, { grade, gradeHistory, emptied, setAside, release, released, results, treated });
 }
 
 const storeKinds: ReadonlySet<string> = new Set([

@@ -5,7 +5,7 @@ import type { LimitRow } from '../../outpost/index.ts';
 import { storeOf } from '../ends.ts';
 import { flow } from '../flow.ts';
 import type { Fold } from '../fold.ts';
-import { endHold, holdsOf, putOnHold } from '../hold.ts';
+import { endConditional, endHold, holdsOf, makeConditional, mayEnd, putOnHold, takeHold } from '../hold.ts';
 import { ruleHold } from '../identity.ts';
 import { OUTSIDE } from '../ledger.ts';
 import { noteEntry } from '../note.ts';
@@ -14,11 +14,11 @@ import type { BadResult } from '../quality/bad-result.ts';
 import { judgeAnew } from '../quality/judge-anew.ts';
 import { figuresOfResult, type KnownResult } from '../quality/known-results.ts';
 import { chosenLimits, rowsOfGrade, withTyped } from '../quality/limits-in-force.ts';
-import { proofOf, releasedUntilMs } from '../quality/release.ts';
+import { figuresOfRelease, proofOf, releasedUntilMs } from '../quality/release.ts';
 import { namedIn, speaksOf } from '../quality/speaks-of.ts';
 import { waive } from '../quality/waivers.ts';
 import { biocidesIn, enemiesAmong } from '../rules.ts';
-import { type HoldState, holdsNow, type StoreState } from '../store-state.ts';
+import { type HoldState, holdsNow, ranDry, type StoreState } from '../store-state.ts';
 import type { Reason } from '../verdict/sample-result.ts';
 
 export function postHold(fold: Fold, entry: Entry<'hold'>): void {
@@ -30,7 +30,7 @@ export function postHold(fold: Fold, entry: Entry<'hold'>): void {
     entry: entry.id,
   };
   for (const state of statesOf(fold, entry, body.stores)) putOnHold(state, hold);
-  for (const state of statesOf(fold, entry, body.conditional)) state.conditional = hold;
+  for (const state of statesOf(fold, entry, body.conditional)) makeConditional(state, hold);
   // A hold of a sample answers that sample; one that names none answers what is known to be bad by now.
   answer(fold, ({ sample }) => body.sample === undefined || body.sample === sample);
 }
@@ -59,19 +59,45 @@ export function postRelease(fold: Fold, entry: Entry<'release'>): void {
 function releaseStore(fold: Fold, entry: Entry<'release'>, state: StoreState): void {
   const { hold } = entry.body;
   const proof = proofOf(fold, entry, state);
+  hearRelease(fold, entry, state);
   if ('reasons' in proof) {
     const data = { stores: [state.facts.id], reasons: proof.reasons.map(saidReason) };
     noteEntry(fold, entry, { code: 'release-unproven', severity: 'act-now', store: state.facts.id, data });
     return;
   }
+  const isMeant = (one: HoldState) => hold === undefined || one.hold === hold;
+  noteNotBroughtBack(fold, entry, state, holdsOf(state).filter(isMeant));
   endHold(state, hold);
-  state.waived = state.waived.filter((one) => hold !== undefined && one.hold.hold !== hold);
-  if (hold === undefined || state.conditional?.hold === hold) state.conditional = null;
+  state.waived = state.waived.filter((one) => !isMeant(one.hold) || !mayEnd(state, one.hold));
+  endConditional(state, hold);
   state.release = 'own sample';
   const { by, happenedAtMs: atMs, id } = entry;
   const untilMs = releasedUntilMs(fold, entry, proof.untilMs);
   state.released = { by, atMs, samples: proof.samples, untilMs, entry: id };
   if (state.treated !== null) state.badNewsSinceMs = Math.max(state.badNewsSinceMs, state.treated.atMs);
+}
+
+/** What the release itself tells of the water is known of it from then on, also where it speaks against it. */
+function hearRelease(fold: Fold, entry: Entry<'release'>, state: StoreState): void {
+  const results = figuresOfRelease(fold, entry, state);
+  if (results.length === 0) return;
+  state.results = [...state.results, ...results];
+  const hold = `release ${entry.site} ${entry.number}`;
+  holdWhatFails(fold, entry, state, { hold, reason: 'result-fails', results });
+}
+
+/** Mixed biocides, and water that was called better than it is: a word alone brings neither back. */
+function noteNotBroughtBack(
+  fold: Fold,
+  entry: AnyEntry,
+  state: StoreState,
+  holds: readonly HoldState[],
+): void {
+  const stays = holds.filter((hold) => !mayEnd(state, hold));
+  if (stays.length === 0) return;
+  const reasons = [...new Set(stays.map(({ reason }) => `${reason}: not-treated`))];
+  const data = { stores: [state.facts.id], reasons };
+  noteEntry(fold, entry, { code: 'release-unproven', severity: 'act-now', store: state.facts.id, data });
 }
 
 const saidReason = ({ code, parameter }: Reason): string =>
@@ -85,7 +111,9 @@ export function postWaiver(fold: Fold, entry: Entry<'waiver'>): void {
   for (const state of statesOf(fold, entry, stores)) {
     const hold = holdsOf(state).find((one) => one.hold === name);
     if (hold === undefined) continue;
-    endHold(state, name);
+    noteNotBroughtBack(fold, entry, state, [hold]);
+    if (!mayEnd(state, hold)) continue;
+    takeHold(state, name);
     const second = entry.second?.office ?? null;
     fold.waiverEndsMs = Math.min(fold.waiverEndsMs, untilMs);
     waive(state, { hold, by: entry.by, second, reason, untilMs, entry: entry.id });
@@ -97,12 +125,13 @@ export function postWaiver(fold: Fold, entry: Entry<'waiver'>): void {
 export function postResult(fold: Fold, entry: Entry<'result'>): void {
   const { body } = entry;
   const taken = fold.samples.get(body.sample);
-  const stores = taken?.speaksOf ?? namedIn(fold, entry);
+  // A sample at a place that nobody can tell says nothing: then the result does.
+  const stores = taken === undefined || taken.speaksOf.length === 0 ? namedIn(fold, entry) : taken.speaksOf;
   const figures = figuresOfResult(entry, taken, fold.index);
   for (const id of stores) {
     const state = fold.stores.get(id);
     if (state === undefined) continue;
-    const inflowMg = taken === undefined ? state.inflowMg : taken.inflowMg;
+    const inflowMg = taken?.speaksOf.includes(id) === true ? taken.inflowMg : state.inflowMg;
     const results = figures.map((figure) => ({ ...figure, inflowMg }));
     state.results = [...state.results, ...results];
     holdWhatFails(fold, entry, state, { hold: `result ${body.sample}`, reason: 'result-fails', results });
@@ -156,13 +185,30 @@ export function postDowngrade(fold: Fold, entry: Entry<'downgrade'>): void {
   );
   if (goesUp)
     noteRise(fold, entry, state, { fromGrade: state.grade ?? body.fromGrade, toGrade: body.toGrade });
-  else {
-    endHold(state, body.hold);
-    // A result that failed for the better use is answered by the worse one.
-    for (const hold of holdsOf(state)) if (hold.failed !== undefined) endHold(state, hold.hold);
-  }
-  holdsNow(state, body.toGrade);
+  else if (isUnknown(state)) putOnHold(state, ruleHold(entry, 'grade-unknown'));
+  else if (rank(fold, body.toGrade) > rank(fold, body.fromGrade)) goDown(fold, entry, state);
+  callIt(state, body.toGrade);
   answer(fold, (bad) => bad.stores.includes(body.store));
+}
+
+function goDown(fold: Fold, { body }: Entry<'downgrade'>, state: StoreState): void {
+  endHold(state, body.hold);
+  const asked = new Set(rowsOfGrade(fold.limits, fold.index, body.toGrade).map(({ parameter }) => parameter));
+  // A result that failed for the better use is answered by the worse one, where that asks nothing of it.
+  for (const { hold, failed } of holdsOf(state))
+    if (failed !== undefined && !failed.some((parameter) => asked.has(parameter))) endHold(state, hold);
+}
+
+/** A word says what a store is for: it makes known what is in it no more than it fills it. */
+function isUnknown(state: StoreState): boolean {
+  return state.grade === null && !ranDry(state);
+}
+
+/** Another name for what is in it; what was empty is. */
+function callIt(state: StoreState, grade: string): void {
+  const { emptied } = state;
+  holdsNow(state, grade);
+  state.emptied = emptied;
 }
 
 function noteRise(
@@ -173,6 +219,9 @@ function noteRise(
 ): void {
   noteEntry(fold, entry, { code: 'grade-went-up', severity: 'act-now', store: state.facts.id, data });
   putOnHold(state, ruleHold(entry, 'grade-went-up'));
+  // Whatever word it had was for a worse use.
+  state.release = 'none';
+  state.released = null;
 }
 
 /** Treated water waits: it counts for nothing until its sample has passed and the medic has released it. */
@@ -190,15 +239,17 @@ export function postTreatment(fold: Fold, entry: Entry<'treatment'>): void {
       calibration: -1,
       plumbing: true,
     });
-  holdsNow(state, body.toGrade);
+  const isAllowed = noteWrongTreatment(fold, entry, state);
   const biocide = fold.index.grades.get(body.toGrade)?.biocide ?? 'none';
+  // By what it was before: of the new grade the biocide would be there already.
   if (biocide !== 'none') addBiocide(fold, entry, state, biocide);
+  state.broughtBack = isAllowed && !isAlone(fold, entry, 'treatment');
+  callIt(state, body.toGrade);
   state.release = 'none';
   state.released = null;
   const recipe = fold.index.treatments.get(body.recipe);
   const untilMs = entry.happenedAtMs + (recipe?.sampleAfterDays ?? 0) * msPerDay;
   state.treated = { atMs: entry.happenedAtMs, biocide: null, untilMs, entry: entry.id };
-  noteWrongTreatment(fold, entry, state);
   putOnHold(state, {
     hold: `treated ${entry.site} ${entry.number}`,
     sinceMs: entry.happenedAtMs,
@@ -208,11 +259,8 @@ export function postTreatment(fold: Fold, entry: Entry<'treatment'>): void {
 }
 
 /** Upwards only by a recipe of the outpost that is allowed, and only water that the recipe is for. */
-function noteWrongTreatment(
-  fold: Fold,
-  entry: Entry<'treatment'>,
-  { gradeHistory, facts }: StoreState,
-): void {
+function noteWrongTreatment(fold: Fold, entry: Entry<'treatment'>, state: StoreState): boolean {
+  const { gradeHistory, facts } = state;
   const { recipe: name, toGrade } = entry.body;
   const recipe = fold.index.treatments.get(name);
   const why =
@@ -225,9 +273,11 @@ function noteWrongTreatment(
           : gradeHistory.some((grade) => recipe.neverHeld.includes(grade))
             ? 'has held'
             : null;
-  if (why === null) return;
+  if (why === null) return true;
   const data = { recipe: name, why, neverHeld: recipe?.neverHeld ?? [] };
   noteEntry(fold, entry, { code: 'treatment-not-allowed', severity: 'act-now', store: facts.id, data });
+  putOnHold(state, ruleHold(entry, 'treatment-not-allowed'));
+  return false;
 }
 
 export function postDose(fold: Fold, entry: Entry<'dose'>): void {
@@ -243,7 +293,8 @@ export function postDose(fold: Fold, entry: Entry<'dose'>): void {
     });
     addBiocide(fold, entry, state, body.biocide);
     const atMs = entry.happenedAtMs;
-    state.treated = { atMs, biocide: body.biocide, untilMs: atMs, entry: entry.id };
+    const untilMs = Math.max(atMs, state.treated?.untilMs ?? atMs);
+    state.treated = { atMs, biocide: body.biocide, untilMs, entry: entry.id };
     state.waterSinceMs = atMs;
   }
 }
@@ -251,7 +302,8 @@ export function postDose(fold: Fold, entry: Entry<'dose'>): void {
 function addBiocide(fold: Fold, entry: AnyEntry, state: StoreState, biocide: string): void {
   const had = biocidesIn(fold.index, state);
   state.biocides = [...new Set([...state.biocides, biocide])];
-  const enemies = had.includes(biocide) ? null : enemiesAmong(fold.index, [...had, biocide]);
+  const isNew = !had.includes(biocide) && enemiesAmong(fold.index, had) === null;
+  const enemies = isNew ? enemiesAmong(fold.index, [...had, biocide]) : null;
   if (enemies === null) return;
   const meets = enemies.find((one) => one !== biocide) ?? biocide;
   const data = {
@@ -281,9 +333,8 @@ export function postRelabel(fold: Fold, entry: Entry<'relabel'>): void {
   if (state.grade !== null && rank(fold, body.toGrade) < rank(fold, state.grade)) {
     noteRise(fold, entry, state, { fromGrade: state.grade, toGrade: body.toGrade });
   }
-  const { emptied } = state;
-  holdsNow(state, body.toGrade);
-  state.emptied = emptied;
+  if (isUnknown(state)) putOnHold(state, ruleHold(entry, 'grade-unknown'));
+  callIt(state, body.toGrade);
 }
 
 /** What a sample took out of a store; a sample drawn elsewhere took nothing from the contents. */
@@ -316,8 +367,12 @@ function statesOf(fold: Fold, entry: AnyEntry, stores: readonly string[]): Store
 }
 
 function needsTwo(fold: Fold, entry: AnyEntry, act: 'waiver' | 'treatment'): void {
-  if (!fold.index.outpost.secondPersonActs.includes(act) || entry.second !== undefined) return;
-  noteEntry(fold, entry, { code: 'alone-for-two', severity: 'act-now', data: { act } });
+  if (isAlone(fold, entry, act))
+    noteEntry(fold, entry, { code: 'alone-for-two', severity: 'act-now', data: { act } });
+}
+
+function isAlone({ index }: Fold, { second }: AnyEntry, act: 'waiver' | 'treatment'): boolean {
+  return second === undefined && index.outpost.secondPersonActs.includes(act);
 }
 
 function rank(fold: Fold, grade: string): number {

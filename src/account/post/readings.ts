@@ -95,14 +95,26 @@ export function postDeclaredEmpty(fold: Fold, entry: Entry<'declared-empty'>): v
   if (!runDry) {
     // Nobody means to draw on it any more, so it is in no free figure; what is in it stays as reckoned.
     state.emptied = true;
+    state.setAside = true;
     const data = { bookMg: body.bookMg ?? null, remainderMg: state.facts.remainderMg, mgPerL: fold.mgPerL };
     noteEntry(fold, entry, { code: 'tank-not-run-dry', severity: 'act-today', store: body.store, data });
     return;
   }
   state.emptied = true;
+  state.setAside = false;
+  // Nobody knew what it held: the container is of the worst that it is known to have held.
+  state.grade ??= worstOf(fold, state.gradeHistory);
   const massMg = body.residual?.massMg ?? state.facts.remainderMg;
   const uMg = body.residual?.uMg ?? state.facts.remainderUMg;
   readContent(fold, entry, state, { massMg, uMg, how: 'declared empty' });
+}
+
+function worstOf({ index }: Fold, grades: readonly string[]): string | null {
+  const rank = (id: string) => index.grades.get(id)?.rank ?? 0;
+  return grades.reduce<string | null>(
+    (worst, each) => (worst === null || rank(each) > rank(worst) ? each : worst),
+    null,
+  );
 }
 
 export function postDeclaredFull(fold: Fold, entry: Entry<'declared-full'>): void {

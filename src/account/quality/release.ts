@@ -3,6 +3,7 @@ import type { Entry } from '../../book/index.ts';
 import { dayStartUtcMs } from '../../ground/units/index.ts';
 import type { LimitRow } from '../../outpost/index.ts';
 import type { Fold } from '../fold.ts';
+import { sampledFrom } from '../identity.ts';
 import type { StoreState, Treated } from '../store-state.ts';
 import type { Reason, Verdict } from '../verdict/sample-result.ts';
 import { verdictOf } from '../verdict/verdict.ts';
@@ -27,10 +28,8 @@ export function verdictOfStore(
     rows: rows.filter((row) => isNeeded(fold, state, row) || isJudged(row, results)),
     results,
     water: {
-      // What a unit makes is the same water as long as the unit is: its samples speak of what comes after them, too.
-      unchangedSinceMs: flowsThrough(fold.index, state.facts.id)
-        ? Number.NEGATIVE_INFINITY
-        : Math.max(state.waterSinceMs, treated?.untilMs ?? Number.NEGATIVE_INFINITY),
+      // What a unit makes is the same water as long as the unit is, and leaves this moment where it was.
+      unchangedSinceMs: sampledFrom(state),
       badNewsCountsSinceMs: state.badNewsSinceMs,
     },
     nowMs: asked.nowMs,
@@ -74,7 +73,11 @@ export function proofOf(
 }
 
 /** The figures that a release carries, as results of the store at its moment. */
-function figuresOfRelease(fold: Fold, entry: Entry<'release'>, state: StoreState): readonly KnownResult[] {
+export function figuresOfRelease(
+  fold: Fold,
+  entry: Entry<'release'>,
+  state: StoreState,
+): readonly KnownResult[] {
   const { values, samples } = entry.body;
   const figures = {
     ...{ values, entry: entry.id, inflowMg: state.inflowMg, isProven: true },

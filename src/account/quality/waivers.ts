@@ -7,6 +7,12 @@ export function waive(state: StoreState, waived: WaivedHold): void {
   state.waived = [...state.waived.filter(({ hold }) => hold.hold !== waived.hold.hold), waived];
 }
 
+/** A waived hold comes with other water: of two waivers of one hold the mix has the one that is over first. */
+export function bringWaived(state: StoreState, waived: WaivedHold): void {
+  const there = state.waived.find(({ hold }) => hold.hold === waived.hold.hold);
+  if (there === undefined || waived.untilMs < there.untilMs) waive(state, waived);
+}
+
 /** Holds whose waiver is over stand again. */
 export function endWaivers(state: StoreState, nowMs: number): void {
   if (state.waived.length === 0) return;

@@ -21,7 +21,10 @@ const ruleReasons: ReadonlyMap<string, string> = new Map([
   ['dose-above-maximum', 'more biocide was dosed into it than this outpost allows'],
   ['biocides-meet', 'two biocides that must not meet came together in it'],
   ['grade-may-not-flow', 'water of another grade came into it that may not'],
+  ['grade-may-not-enter', 'water that may not enter the unit before it went through that unit'],
   ['grade-went-up', 'its grade was raised'],
+  ['grade-unknown', 'it was given a grade, and nobody knew what it was'],
+  ['treatment-not-allowed', 'it was treated in a way that is not allowed for it'],
   ['result-fails', 'a result of this water fails'],
   ['limits-chosen', 'a result of this water fails a limit that was chosen'],
 ]);
