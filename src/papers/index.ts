@@ -169,7 +169,7 @@ export type {
 export type { CoverFigure, SheetHead, StoreLine, StoreMark, SumLine, TodaySheet } from './sheets/today.ts';
 export type { BeforeAndAfter, CoverAtRateFigure, ReadingWay, ReadingWorth } from './sheets/worth.ts';
 export { bedPlot } from './svg/bed-plot.ts';
-export { plotFileName } from './svg/file-name.ts';
+export { paperFileName, plotFileName } from './svg/file-name.ts';
 export { gaugingPlot } from './svg/gauging-plot.ts';
 export { plotRange } from './svg/plot-range.ts';
 export { trendPlot } from './svg/trend-plot.ts';
