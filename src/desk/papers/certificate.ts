@@ -1,5 +1,5 @@
 // The certificate of a store: its release with the person and the figures behind it, or all that stands against one.
-import { isForPeople, type StorePosition } from '../../account/index.ts';
+import { isForPeople, rowsOfGrade, type StorePosition } from '../../account/index.ts';
 import { formatShortStamp } from '../../ground/units/index.ts';
 import {
   type CertificateSheet,
@@ -18,7 +18,8 @@ import { storeQuality } from '../quality/store-quality.ts';
 import { headOf, storeLine, wordOf } from '../today.ts';
 import { bookSeal } from './book-seal.ts';
 import { paperRows } from './paper-rows.ts';
-import { wordOfId } from './paper-words.ts';
+import { entryOfId, wordOfEntry } from './paper-words.ts';
+import { figuresOfWay } from './way-figures.ts';
 
 export async function certificate(
   desk: Desk,
@@ -35,23 +36,24 @@ export async function certificate(
   if (!id.ok) return id;
   const store = position.stores.find(({ facts }) => facts.id === id.value) as StorePosition;
   const state = fold.stores.get(id.value);
-  const { released } = store;
-  const figures = figuresOf(seen, store);
+  const entry = store.released === null ? null : await entryOfId(desk.port, store.released.entry);
+  const own = entry?.kind === 'release' ? entry : null;
+  const figures = store.emptied ? [] : [...figuresOf(seen, store), ...figuresOfWay(seen, own, [id.value])];
   return yes(
     certificatePaper({
       head: headOf(desk, sight, position),
       book: await bookSeal(desk),
       store: storeLine(position, store),
       quality: storeQuality(seen, store),
-      word: released === null ? null : await wordOfId(desk.port, released.entry, position.dayRule),
+      word: own === null ? null : wordOfEntry(own, position.dayRule),
+      cameBy: entry === null || own !== null ? null : wordOfEntry(entry, position.dayRule),
       waived: await waivedOf(seen, store),
       lacks: state === undefined ? [] : lacksOf(fold, state, position.atMs),
       isForPeople: isForPeople(fold.index, store.grade),
-      rows: paperRows(
-        fold,
-        [id.value],
-        figures.map(({ figure }) => figure.parameter),
-      ),
+      rows: paperRows(fold, rowsOfGrade(fold.limits, fold.index, store.grade), {
+        stores: [id.value],
+        measured: figures.map(({ figure }) => figure.parameter),
+      }),
       figures,
       findings: openFindings(position)
         .filter(({ where }) => where.store === id.value)
@@ -70,7 +72,7 @@ function figuresOf(seen: Seen, { facts, released }: StorePosition): readonly Pap
   return sampleLines(seen)
     .filter(({ sample }) => own.has(sample))
     .flatMap(({ sample, taken, figures }) =>
-      figures.map((figure) => ({ store: facts.id, sample, taken, figure })),
+      figures.map((figure) => ({ stores: [facts.id], sample, taken, figure })),
     );
 }
 
@@ -80,10 +82,10 @@ async function waivedOf(
 ): Promise<CertificateSheet['waived']> {
   const lines: CertificateSheet['waived'][number][] = [];
   for (const { hold, by, reason, untilMs, entry } of waived) {
-    const word = await wordOfId(desk.port, entry, position.dayRule);
-    if (word === null) throw new Error(`the book has no entry ${entry} of a waiver by ${by}`);
+    const kept = await entryOfId(desk.port, entry);
+    if (kept === null) throw new Error(`the book has no entry ${entry} of a waiver by ${by}`);
     lines.push({
-      ...word,
+      ...wordOfEntry(kept, position.dayRule),
       ...{ hold: hold.hold, reason },
       until: formatShortStamp(untilMs, position.dayRule),
     });

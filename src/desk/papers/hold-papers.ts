@@ -4,11 +4,11 @@ import {
   amend,
   amendmentsOf,
   type BookPort,
-  type Entry,
   entryOf,
   type View,
 } from '../../book/index.ts';
-import { formatShortStamp, dayStartUtcMs } from '../../ground/units/index.ts';
+import { rowsOfStores } from '../../account/index.ts';
+import { dayStartUtcMs, formatShortStamp } from '../../ground/units/index.ts';
 import {
   type HoldLine,
   holdNoticePaper,
@@ -27,6 +27,7 @@ import { headOf } from '../today.ts';
 import { bookSeal } from './book-seal.ts';
 import { paperRows } from './paper-rows.ts';
 import { wordOfEntry } from './paper-words.ts';
+import { figuresOfWay, type WayOut } from './way-figures.ts';
 
 export interface HoldPaperQuery {
   readonly hold: string;
@@ -57,24 +58,25 @@ export async function holdRelease(
   const found = findHold(seen, lines, query.hold);
   if (!found.ok) return found;
   const hold = lines.find((line) => line.hold === found.value) ?? endedHold(seen, found.value);
-  const left = await leftOf(seen, hold);
-  const figures = figuresOf(seen, left);
+  const ways = await waysOutOf(seen.desk.port, viewOf(sight));
+  const out = leftOf(seen, hold, ways);
+  const left = out.map(({ line }) => line);
+  const stores = left.map(({ store }) => store);
+  const figures = [...figuresOf(seen, left), ...figuresOfWays(seen, out)];
   return yes(
     holdReleasePaper({
       head: headOf(desk, sight, seen.position),
       book: await bookSeal(desk),
       ...{ hold, left, figures },
-      rows: paperRows(
-        seen.fold,
-        left.map(({ store }) => store),
-        figures.map(({ figure }) => figure.parameter),
-      ),
+      rows: paperRows(seen.fold, rowsOfStores(seen.fold, stores), {
+        stores,
+        measured: figures.map(({ figure }) => figure.parameter),
+      }),
     }),
   );
 }
 
 const WAYS_OUT = ['release', 'downgrade', 'waiver'] as const;
-type WayOut = Entry<'release'> | Entry<'downgrade'> | Entry<'waiver'>;
 
 async function waysOutOf(port: BookPort, view: View): Promise<readonly WayOut[]> {
   const amendments = await amendmentsOf(port, view);
@@ -89,8 +91,13 @@ async function waysOutOf(port: BookPort, view: View): Promise<readonly WayOut[]>
   return found as unknown as readonly WayOut[];
 }
 
+interface Out {
+  readonly way: WayOut;
+  readonly line: LeftHold;
+}
+
 /** What left the hold and is not on it still: an entry that released nothing by its results is no way out. */
-async function leftOf(seen: Seen, hold: HoldLine): Promise<readonly LeftHold[]> {
+function leftOf(seen: Seen, hold: HoldLine, entries: readonly WayOut[]): readonly Out[] {
   const entry = seen.past.holds.findLast(({ body }) => body.hold === hold.hold);
   const sinceMs = entry?.happenedAtMs ?? 0;
   const members = new Set([
@@ -99,13 +106,12 @@ async function leftOf(seen: Seen, hold: HoldLine): Promise<readonly LeftHold[]> 
     ...hold.stores.map(({ store }) => store),
   ]);
   const still = new Set(hold.stores.flatMap(({ as, store }) => (as === 'waived' ? [] : [store])));
-  const entries = await waysOutOf(seen.desk.port, viewOf(seen.sight));
-  const last = new Map<string, LeftHold>();
+  const last = new Map<string, Out>();
   for (const way of entries) {
     if (way.happenedAtMs < sinceMs || (way.body.hold !== undefined && way.body.hold !== hold.hold)) continue;
     for (const store of storesOf(way))
       if (members.has(store) && !still.has(store) && !last.has(store))
-        last.set(store, leftLine(seen, way, store));
+        last.set(store, { way, line: leftLine(seen, way, store) });
   }
   return [...last.values()];
 }
@@ -140,10 +146,19 @@ function endOf(way: WayOut, dayRule: Seen['position']['dayRule']): number | null
 }
 
 function figuresOf(seen: Seen, left: readonly LeftHold[]): readonly PaperFigure[] {
-  const lines = sampleLines(seen);
-  return left.flatMap(({ store, samples }) =>
-    lines
-      .filter(({ sample }) => samples.includes(sample))
-      .flatMap(({ sample, taken, figures }) => figures.map((figure) => ({ store, sample, taken, figure }))),
+  return sampleLines(seen).flatMap(({ sample, taken, figures }) => {
+    const stores = left.filter(({ samples }) => samples.includes(sample)).map(({ store }) => store);
+    return stores.length === 0 ? [] : figures.map((figure) => ({ stores, sample, taken, figure }));
+  });
+}
+
+/** Figures that came with a way out itself, once for all its stores. */
+function figuresOfWays(seen: Seen, out: readonly Out[]): readonly PaperFigure[] {
+  return [...new Set(out.map(({ way }) => way))].flatMap((way) =>
+    figuresOfWay(
+      seen,
+      way,
+      out.filter((one) => one.way === way).map(({ line }) => line.store),
+    ),
   );
 }

@@ -1,16 +1,17 @@
 // The rows that bear on a store's water as papers show them: with their set, their source and where it says so.
-import { type Fold, flowsThrough, rowsOfStores } from '../../account/index.ts';
+import { type Fold, flowsThrough } from '../../account/index.ts';
 import type { LimitRow } from '../../outpost/index.ts';
 import type { PaperRow } from '../../papers/index.ts';
 
-/** Those that a release of the stores needs, and those of parameters that were measured. */
+/** Of some rows those that a release of the stores needs, and those of parameters that were measured. */
 export function paperRows(
   fold: Fold,
-  stores: readonly string[],
-  measured: readonly string[],
+  rows: readonly LimitRow[],
+  of: { readonly stores: readonly string[]; readonly measured: readonly string[] },
 ): readonly PaperRow[] {
+  const { stores, measured } = of;
   const isThrough = stores.some((store) => flowsThrough(fold.index, store));
-  return rowsOfStores(fold, stores)
+  return rows
     .filter((row) => row.neededOf === 'every store' || isThrough || measured.includes(row.parameter))
     .map((row) => paperRow(fold, row));
 }

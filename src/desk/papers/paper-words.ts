@@ -16,7 +16,7 @@ export function wordOfEntry(entry: AnyEntry, dayRule: DayRule): PaperWord {
 }
 
 /** Null where the book has no such entry. */
-export async function wordOfId(port: BookPort, id: string, dayRule: DayRule): Promise<PaperWord | null> {
+export async function entryOfId(port: BookPort, id: string): Promise<AnyEntry | null> {
   const row = await port.find(id);
-  return row === null ? null : wordOfEntry(entryOf(row), dayRule);
+  return row === null ? null : entryOf(row);
 }

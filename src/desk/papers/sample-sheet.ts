@@ -1,5 +1,5 @@
 // The sample sheet: of a sample that the book knows, or blank for a store or a point.
-import { behindPoint, type Fold } from '../../account/index.ts';
+import { behindPoint, type Fold, rowsOfStores } from '../../account/index.ts';
 import { type PaperDocument, type SamplePaperSheet, sampleSheetPaper } from '../../papers/index.ts';
 import { type Answer, yes } from '../answer.ts';
 import type { Desk, Moment, Sight } from '../desk.ts';
@@ -71,7 +71,7 @@ function testedOf(
   speaksOf: readonly string[],
   tests: readonly string[],
 ): Pick<SamplePaperSheet, 'tests' | 'speaksOf' | 'biocides'> {
-  const rows = paperRows(fold, speaksOf, tests);
+  const rows = paperRows(fold, rowsOfStores(fold, speaksOf), { stores: speaksOf, measured: tests });
   const units = new Map(parametersOf(fold).map(({ name, units: [unit = ''] }) => [name, unit]));
   const biocides = speaksOf.flatMap((store) => fold.stores.get(store)?.biocides ?? []);
   return {

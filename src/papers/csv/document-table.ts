@@ -1,6 +1,7 @@
 // A table of a paper as comma-separated values: figures as numbers with their ± beside them, units in the heads.
 import { isFigure, isTold } from '../document/cell.ts';
 import type { DocumentCell, DocumentColumn, DocumentTable } from '../document/document.ts';
+import { unbound } from '../text/signs.ts';
 import { csvText } from './csv-text.ts';
 
 /** A column of stocks takes two: `volume_L,volume_u95_L`; one of told values `figure` and `figure_censored`. */
@@ -31,5 +32,6 @@ const inMillionths = (value: number): number => Math.round(value * MILLION) / MI
 function cellsOf(cell: DocumentCell, kind: Kind): readonly (string | number | null)[] {
   if (isFigure(cell)) return [inMillionths(cell.value), cell.u95 === null ? null : inMillionths(cell.u95)];
   if (isTold(cell)) return [cell.told, cell.censored];
-  return kind === 'text' ? [cell] : [cell, null];
+  const text = cell === null ? null : unbound(cell);
+  return kind === 'text' ? [text] : [text, null];
 }

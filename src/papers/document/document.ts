@@ -85,6 +85,8 @@ export interface PaperDocument {
   readonly of: string;
   readonly language: 'en';
   readonly title: string;
+  /** Printed across the page: a picture needs the room for its letters. */
+  readonly isWide: boolean;
   readonly head: SheetHead;
   readonly book: BookSeal;
   readonly parts: readonly DocumentPart[];
@@ -93,6 +95,14 @@ export interface PaperDocument {
 /** All parts with those inside hazard boxes, in the order in which they are read. */
 export function partsOf(parts: readonly DocumentPart[]): readonly DocumentPart[] {
   return parts.flatMap((part) => (part.part === 'hazard' ? [part, ...partsOf(part.step)] : [part]));
+}
+
+/** A table without the columns that have nothing in any row; a place to write on is something. */
+export function used(table: DocumentTable): DocumentTable {
+  const { columns, rows } = table;
+  const isUsed = columns.map((_, k) => rows.length === 0 || rows.some((row) => row[k] !== ''));
+  const of = <T>(cells: readonly T[]) => cells.filter((_, k) => isUsed[k] === true);
+  return { ...table, columns: of(columns), rows: rows.map(of) };
 }
 
 export function tablesOf({ parts }: Pick<PaperDocument, 'parts'>): readonly DocumentTable[] {

@@ -1,7 +1,13 @@
 // A paper as one self-contained HTML file for print: no script, nothing fetched, every text of a person escaped.
 import { headOfColumn, saidCell } from '../document/cell.ts';
 import { bookState, footLines } from '../document/book-state.ts';
-import type { DocumentCell, DocumentPart, DocumentTable, PaperDocument } from '../document/document.ts';
+import {
+  type DocumentCell,
+  type DocumentPart,
+  type DocumentTable,
+  type PaperDocument,
+  used,
+} from '../document/document.ts';
 import { escaped } from '../svg/element.ts';
 import type { TextOptions } from '../text/options.ts';
 import { safe } from '../text/signs.ts';
@@ -23,9 +29,9 @@ export function documentHtml(document: PaperDocument, options: PrintOptions): st
 <meta charset="utf-8"/>
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'"/>
 <meta name="viewport" content="width=device-width"/>
-<title>${text(`${title}, ${head.outpost}, Day ${head.day}`)}</title>
+<title>${escaped(safe(`${title}, ${head.outpost}, Day ${head.day}`))}</title>
 <style>
-${styleOf(options.size, margin)}</style>
+${styleOf({ size: options.size, isWide: document.isWide }, margin)}</style>
 </head>
 <body>
 <header>
@@ -45,9 +51,12 @@ ${footLines(document)
 `;
 }
 
+/** `C-16`, `SMP-05`: no line ends within a name. It looks at escaped text, in which no entity has a hyphen. */
+const NAME = /\b[A-Za-z]{1,6}-\d{1,4}\b/g;
+
 /** Text without signs that could turn or hide what stands beside it, as HTML. */
 function text(said: string): string {
-  return escaped(safe(said));
+  return escaped(safe(said)).replace(NAME, '<span class="whole">$&</span>');
 }
 
 function inside(name: string, said: string, kind = ''): string {
@@ -129,7 +138,8 @@ function treeHtml(nodes: readonly { readonly depth: number; readonly text: strin
   return body.replace('<ol>', '<ol class="tree">');
 }
 
-function tableHtml({ columns, rows, empty }: DocumentTable, options: PrintOptions): string {
+function tableHtml(table: DocumentTable, options: PrintOptions): string {
+  const { columns, rows, empty } = used(table);
   if (rows.length === 0) return inside('p', empty);
   const kinds = columns.map(({ align }) => (align === 'figure' ? 'figure' : ''));
   const heads = columns.map((column, k) => inside('th', headOfColumn(column, options), kinds[k]));

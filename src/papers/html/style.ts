@@ -15,16 +15,16 @@ export function styleText(text: string): string {
  * @param margin what stands in the margin of each page
  */
 export function styleOf(
-  size: PaperSize,
+  { size, isWide }: { readonly size: PaperSize; readonly isWide: boolean },
   margin: { readonly top: string; readonly right: string; readonly foot: string },
 ): string {
-  return `@page { size: ${size}; margin: 18mm 16mm 20mm;
+  return `@page { size: ${size} ${isWide ? 'landscape' : 'portrait'}; margin: 18mm 16mm 20mm;
   @top-left { content: ${styleText(margin.top)}; ${MARGIN} }
   @top-right { content: ${styleText(margin.right)}; ${MARGIN} font-weight: 700; }
   @bottom-left { content: ${styleText(margin.foot)}; ${MARGIN} width: 80%; text-align: left; }
   @bottom-right { content: "page " counter(page) " of " counter(pages); ${MARGIN} width: 20%; text-align: right; }
 }
-${SHEET}`;
+${SHEET}${isWide ? WIDE : ''}`;
 }
 
 const MARGIN = `font: 9pt ${'"Noto Sans", "DejaVu Sans", Arial, sans-serif'}; color: #000;`;
@@ -34,10 +34,10 @@ body { margin: 0 auto; max-width: 178mm; font: 11pt/1.4 "Noto Sans", "DejaVu San
 h1 { font-size: 18pt; line-height: 1.2; margin: 0 0 1mm; }
 h2 { font-size: 12.5pt; margin: 6mm 0 1.5mm; break-after: avoid; }
 p { margin: 1.5mm 0; max-width: 165mm; orphans: 2; widows: 2; }
-.under { padding-bottom: 2mm; border-bottom: 1.5pt solid #000; }
+.under { max-width: none; padding-bottom: 2mm; border-bottom: 1.5pt solid #000; }
 .verdict { border: 2.5pt solid #000; padding: 2mm 4mm; margin: 4mm 0; break-inside: avoid; }
 .verdict strong { display: block; font-size: 17pt; line-height: 1.25; }
-.practice { border: 1.5pt dashed #000; padding: 1mm 3mm; margin: 0 0 3mm; font-weight: 700; }
+.practice { max-width: none; border: 1.5pt dashed #000; padding: 1mm 3mm; margin: 0 0 3mm; font-weight: 700; }
 ul, ol.tree, ol.tree ol { margin: 1mm 0; padding-left: 6mm; }
 ol.tree, ol.tree ol { list-style: none; }
 ol.tree > li { margin-left: -6mm; }
@@ -47,14 +47,16 @@ ol.tree li { break-inside: auto; }
 dl { display: grid; grid-template-columns: minmax(30mm, max-content) 1fr; gap: 1mm 5mm; margin: 2mm 0; }
 dt { font-weight: 700; }
 dd { margin: 0; min-height: 1.4em; }
-dd.write, td.write { border-bottom: 0.75pt solid #000; }
+dd.write { border-bottom: 0.75pt solid #000; height: 8mm; }
+dt { align-self: end; }
 table { border-collapse: collapse; width: 100%; margin: 2mm 0; }
 thead { display: table-header-group; }
 tr { break-inside: avoid; }
 th { text-align: left; vertical-align: bottom; font-size: 10pt; border-bottom: 1.25pt solid #000; padding: 1mm 3mm 1mm 0; overflow-wrap: normal; }
+td:first-child { min-width: 22mm; }
 td { vertical-align: top; border-bottom: 0.5pt solid #000; padding: 1mm 3mm 1mm 0; overflow-wrap: break-word; }
 th.figure, td.figure { text-align: right; white-space: nowrap; }
-td.write { height: 8mm; min-width: 18mm; }
+td.write { height: 8mm; min-width: 18mm; border-left: 0.5pt solid #000; }
 .whole { white-space: nowrap; }
 .step { break-inside: avoid; margin: 3mm 0; }
 .hazard { border: 0.75pt solid #000; padding: 1.5mm 3mm; margin: 0 0 2mm; break-after: avoid; }
@@ -72,6 +74,11 @@ figure > svg { display: block; width: 100%; height: auto; max-height: 165mm; }
 .sign > div > span { border-bottom: 0.75pt solid #000; height: 10mm; font-size: 9pt; }
 footer { border-top: 1.5pt solid #000; margin-top: 6mm; padding-top: 1.5mm; font-size: 9pt; break-inside: avoid; }
 footer p { margin: 0.5mm 0; max-width: none; }
+`;
+
+/** As tall as leaves room for the head of the paper, and tall enough for letters of 9 pt. */
+const WIDE = `body { max-width: none; }
+figure > svg { max-height: 128mm; }
 `;
 
 /** What the margin of a page says of its paper. */

@@ -32,7 +32,8 @@ export interface PaperWord {
 
 /** A figure with where it comes from. */
 export interface PaperFigure {
-  readonly store: string;
+  /** The stores that it is told for. */
+  readonly stores: readonly string[];
   readonly sample: string;
   readonly taken: string;
   readonly figure: FigureLine;
@@ -61,8 +62,10 @@ export interface CertificateSheet {
   readonly book: BookSeal;
   readonly store: StoreLine;
   readonly quality: StoreQuality;
-  /** The word of the release that stands; null: there is none. */
+  /** The word of the release that stands; null: there is none. The opening and a loader's certificate are none. */
   readonly word: PaperWord | null;
+  /** The entry by which it counts without a release: the opening, or the loader's certificate. */
+  readonly cameBy: PaperWord | null;
   readonly waived: readonly (PaperWord & {
     readonly hold: string;
     readonly reason: string;

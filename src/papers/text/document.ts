@@ -18,7 +18,7 @@ export function documentText(document: PaperDocument, options: TextOptions): str
   const say = saying(options);
   const { title, head, parts } = document;
   const rule = (options.style === 'screen' ? '\u2500' : '-').repeat(proseWidth(options));
-  const top = [...say(head.practice ? `${words.practice} ${title}` : title), ...say(words.under(head)), rule];
+  const top = [...(head.practice ? say(words.practice) : []), ...say(title), ...say(words.under(head)), rule];
   const blocks = parts.map((part) => partLines(part, options)).filter((lines) => lines.length > 0);
   return page(
     [...top, ...blocks.flatMap((lines) => ['', ...lines]), '', rule, ...footLines(document).flatMap(say)],
@@ -49,7 +49,7 @@ function partLines(part: DocumentPart, options: TextOptions): string[] {
       return factLines(part.facts, options);
     case 'tree':
       return part.nodes.flatMap(({ depth, text }) =>
-        hung(`${'   '.repeat(depth)}${depth === 0 ? '' : '+-'}`, text, { options, indent: depth * 3 }),
+        hung(depth === 0 ? '' : `${'   '.repeat(depth - 1)}+-`, text, { options, indent: depth * 3 }),
       );
     case 'table':
       return tableLines(part, options);

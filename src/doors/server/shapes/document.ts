@@ -68,6 +68,7 @@ const paperDocument = z
     of: z.string(),
     language: z.literal('en'),
     title: z.string(),
+    isWide: z.boolean(),
     head,
     book: z.strictObject({ kept: z.int(), last: texts, digest: z.string() }),
     parts: z.array(part),

@@ -2,18 +2,18 @@
 import type { CertificateSheet } from '../../sheets/papers-quality.ts';
 import { saidKnown } from '../../text/age.ts';
 import { saidLacks } from '../../words/en/holds.ts';
-import { certificate as words, saidWho } from '../../words/en/papers-quality.ts';
-import { listed } from '../../words/en/said.ts';
+import { certificate as words, saidSamples, saidWho } from '../../words/en/papers-quality.ts';
 import { formatFigure } from '../../../ground/units/index.ts';
 import type { DocumentPart, PaperDocument } from '../document.ts';
 import { figureTable, rowTable } from './figure-parts.ts';
 
 export function certificatePaper(sheet: CertificateSheet): PaperDocument {
-  const { head, book, store, rows, figures, isForPeople } = sheet;
+  const { head, book, store, rows, figures } = sheet;
   return {
     paper: 'certificate',
     of: store.id,
     language: 'en',
+    isWide: false,
     title: words.title(store.id),
     head,
     book,
@@ -22,7 +22,6 @@ export function certificatePaper(sheet: CertificateSheet): PaperDocument {
       factsOf(sheet),
       { part: 'heading', text: words.figureHead },
       figureTable(figures, { empty: words.noFigures, withStore: false }),
-      ...(isForPeople ? [] : [{ part: 'text', text: words.nobodyDrinks } as const]),
       { part: 'heading', text: words.rowHead },
       rowTable(rows),
       ...alsoOf(sheet),
@@ -44,42 +43,39 @@ function speaksAgainst({ findings }: CertificateSheet): readonly string[] {
 
 /** Fail-closed: anything that is no release, waiver or loader's word in force is not released. */
 function verdictOf(sheet: CertificateSheet): readonly DocumentPart[] {
-  const { store, quality, waived } = sheet;
-  const say = (word: string, text: string): DocumentPart => ({ part: 'verdict', word, text });
+  const { store, quality, waived, word } = sheet;
+  const say = (head: string, text: string): DocumentPart => ({ part: 'verdict', word: head, text });
   if (store.emptied) return [say(words.empty, words.emptySays)];
-  if (quality.word === 'RELEASED') {
-    const isClear = speaksAgainst(sheet).length === 0;
-    return [say(words.released, words.releasedSays(sheet, isClear))];
-  }
+  const isClear = quality.word === 'RELEASED' || quality.word === '';
+  if (quality.word === 'RELEASED' && word !== null)
+    return [say(words.released, words.releasedSays(sheet, speaksAgainst(sheet).length === 0))];
   const reasons = reasonsOf(sheet);
-  const why: readonly DocumentPart[] =
-    reasons.length === 0
-      ? []
-      : [
-          { part: 'heading', text: words.whyHead },
-          { part: 'list', items: reasons },
-        ];
-  if (quality.word === 'WAIVED')
-    return [say(words.waived, waived.map(words.waivedSays).join(' ')), ...why];
-  if (quality.word === '' && quality.onWordOf === 'loader\u2019s certificate')
+  const why: readonly DocumentPart[] = [
+    { part: 'heading', text: words.whyHead },
+    { part: 'list', items: reasons },
+  ];
+  if (quality.word === 'WAIVED') return [say(words.waived, waived.map(words.waivedSays).join(' ')), ...why];
+  if (isClear && quality.onWordOf === BY_LOADER)
     return [say(words.onCertificate, words.certificateSays), ...why];
+  if (isClear && quality.onWordOf !== 'none') return [say(words.inUseHead, words.inUseSays), ...why];
   return [say(words.notReleased, words.notReleasedSays(reasons.length)), ...why];
 }
 
+const BY_LOADER = 'loader\u2019s certificate';
+
 /** Every one, the hold before all. */
-function reasonsOf({ quality, word, lacks, isForPeople }: CertificateSheet): readonly string[] {
+function reasonsOf(sheet: CertificateSheet): readonly string[] {
+  const { quality, word, cameBy, lacks, isForPeople } = sheet;
   const { holds, conditional, released, onWordOf } = quality;
-  const of = words.onWordOf(onWordOf);
+  const isOver = released?.over === true && released.until !== null;
   return [
     ...holds.map(words.hold),
     ...(conditional === null ? [] : [words.conditional(conditional)]),
-    ...(released?.over === true && released.until !== null ? [words.over(released.until)] : []),
-    ...(released !== null && !released.over && word !== null
-      ? [words.releaseAgainst(saidWho(word), word.at)]
-      : []),
-    ...(released === null && of !== null ? [of] : []),
-    ...(lacks.length === 0 ? [] : [...groupsOf(lacks)].map(words.lack)),
-    ...(isForPeople || released !== null ? [] : [words.nobodyDrinks]),
+    ...(isOver ? [words.over(released.until)] : []),
+    ...(word === null ? [words.onWordOf(onWordOf, cameBy)] : []),
+    ...(word !== null && !isOver ? [words.releaseAgainst(saidWho(word), word.at)] : []),
+    ...groupsOf(lacks).map(words.lack),
+    ...(isForPeople ? [] : [words.nobodyDrinks]),
   ];
 }
 
@@ -92,7 +88,7 @@ function groupsOf(lacks: readonly string[]): readonly string[] {
 
 function factsOf({ store, quality, word }: CertificateSheet): DocumentPart {
   const { facts } = words;
-  const { released } = quality;
+  const released = word === null || store.emptied ? null : quality.released;
   return {
     part: 'facts',
     facts: [
@@ -105,12 +101,12 @@ function factsOf({ store, quality, word }: CertificateSheet): DocumentPart {
       ...(released === null
         ? []
         : [
-            { name: facts.by, said: word === null ? released.by : saidWho(word) },
+            { name: facts.by, said: word === null ? '' : saidWho(word) },
             { name: facts.at, said: released.at },
             { name: facts.until, said: released.until ?? words.noEnd },
             {
               name: facts.samples,
-              said: released.samples.length === 0 ? words.none : listed(released.samples),
+              said: released.samples.length === 0 ? words.none : saidSamples(released.samples),
             },
             ...(word === null ? [] : [{ name: facts.entry, said: word.ref }]),
           ]),

@@ -18,6 +18,7 @@ export function holdNoticePaper({ book, sheet }: HoldNoticeSheet): PaperDocument
     paper: 'hold-notice',
     of: hold.hold,
     language: 'en',
+    isWide: false,
     title: words.title(hold.hold),
     head: sheet.head,
     book,
@@ -44,11 +45,10 @@ export function holdNoticePaper({ book, sheet }: HoldNoticeSheet): PaperDocument
 }
 
 function topOf({ hold }: Sheet): readonly DocumentPart[] {
-  const held = hold.stores.filter(({ as }) => as === 'hold');
   const verdict: DocumentPart = hold.open
     ? {
         part: 'verdict',
-        word: held.length > 0 ? `${words.doNotUse}: ${listed(held.map(({ store }) => store))}` : words.conditionalOnly,
+        word: saidVerdict(hold),
         text: words.says(hold.since, hold.reason),
       }
     : { part: 'verdict', word: words.ended, text: words.endedSays };
@@ -60,6 +60,15 @@ function topOf({ hold }: Sheet): readonly DocumentPart[] {
     step: [{ part: 'ticks', items: words.hung(names) }],
   };
   return [verdict, factsOf(hold), ...storesOf(hold), { part: 'heading', text: words.hungHead }, labels];
+}
+
+/** What is held before what is touched; what is waived is neither. */
+function saidVerdict({ stores }: HoldSheet['hold']): string {
+  const of = (as: HeldStore['as']) => stores.filter((one) => one.as === as).map(({ store }) => store);
+  if (of('hold').length > 0) return `${words.doNotUse}: ${listed(of('hold'))}`;
+  return of('conditional').length > 0
+    ? `${words.conditionalOnly}: ${listed(of('conditional'))}`
+    : words.waivedOnly;
 }
 
 function factsOf(hold: HoldSheet['hold']): DocumentPart {
@@ -120,7 +129,7 @@ export function storeTable(name: string, stores: readonly HeldStore[]): Document
   };
 }
 
-function touchedOf({ trace, sampleIsGuess }: Sheet): readonly DocumentPart[] {
+function touchedOf({ hold, trace, sampleIsGuess }: Sheet): readonly DocumentPart[] {
   const head: DocumentPart = { part: 'heading', text: words.touchedHead };
   if (trace === null) return [head, { part: 'text', text: words.noTrace }];
   const { drunk } = trace;
@@ -131,7 +140,7 @@ function touchedOf({ trace, sampleIsGuess }: Sheet): readonly DocumentPart[] {
     ...(sampleIsGuess && trace.sample !== null
       ? [{ part: 'text', text: words.guessed(trace.sample) } as const]
       : []),
-    { part: 'tree', nodes: treeNodes(trace) },
+    { part: 'tree', nodes: treeNodes(trace, new Set(hold.stores.map(({ store }) => store))) },
     { part: 'text', text: people },
   ];
 }

@@ -1,9 +1,8 @@
 // The quarantine release: which stores left a hold, on whose word and which figures, and what stays on it.
 import type { HoldReleaseSheet, LeftHold } from '../../sheets/papers-quality.ts';
-import { holdRelease as words, saidWho } from '../../words/en/papers-quality.ts';
-import { listed } from '../../words/en/said.ts';
+import { holdRelease as words, saidSamples, saidWho } from '../../words/en/papers-quality.ts';
 import type { DocumentPart, DocumentTable, PaperDocument } from '../document.ts';
-import { figureTable, rowTable } from './figure-parts.ts';
+import { figureTable, rowTable, whole } from './figure-parts.ts';
 import { storeTable } from './hold-notice.ts';
 
 const { columns } = words;
@@ -15,6 +14,7 @@ export function holdReleasePaper(sheet: HoldReleaseSheet): PaperDocument {
     paper: 'hold-release',
     of: hold.hold,
     language: 'en',
+    isWide: false,
     title: words.title(hold.hold),
     head,
     book,
@@ -64,9 +64,9 @@ function leftTable(left: readonly LeftHold[]): DocumentTable {
       words.became(one),
       saidWho(one),
       one.at,
-      listed(one.samples),
+      saidSamples(one.samples),
       one.until ?? '',
-      one.ref,
+      whole(one.ref),
     ]),
   };
 }

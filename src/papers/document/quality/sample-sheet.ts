@@ -5,7 +5,7 @@ import { listed } from '../../words/en/said.ts';
 import { saidLimits } from '../../words/en/samples.ts';
 import type { SamplePaperSheet } from '../../sheets/papers-quality.ts';
 import type { DocumentCell, DocumentHazard, DocumentPart, DocumentTable, PaperDocument } from '../document.ts';
-import { measureOf, rowTable, standingOf, toldOf } from './figure-parts.ts';
+import { measureOf, rowTable, standingOf, toldOf, whole } from './figure-parts.ts';
 
 const { columns } = words;
 
@@ -15,6 +15,7 @@ export function sampleSheetPaper(sheet: SamplePaperSheet): PaperDocument {
     paper: 'sample-sheet',
     of: sample?.sample ?? place,
     language: 'en',
+    isWide: false,
     title: words.title(sample?.sample ?? null, place),
     head,
     book,
@@ -94,7 +95,7 @@ function testTable({ sample, tests }: SamplePaperSheet): DocumentTable {
       toldOf(figure),
       measureOf(figure),
       standingOf(figure),
-      figure.ref ?? '',
+      whole(figure.ref),
     ]),
     ...open.map(({ parameter, unit, rows: bearing }) => [
       parameter,

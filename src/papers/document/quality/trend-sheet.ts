@@ -35,6 +35,7 @@ export function trendSheetPaper({ book, sheet }: TrendPaperSheet, trend: Trend):
     paper: 'trend-sheet',
     of: trendTitle(trend),
     language: 'en',
+    isWide: true,
     title: words.title(trendTitle(trend)),
     head: sheet.head,
     book,
@@ -90,7 +91,7 @@ function resultTable(trend: Trend): DocumentTable {
       { told: point.figure.value, censored: point.told.censored },
       saidAgainst(point),
       saidMade(point),
-      point.ref,
+      point.ref.replaceAll(' ', '\u00A0'),
     ]),
   };
 }

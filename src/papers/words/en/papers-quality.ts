@@ -44,8 +44,21 @@ export function saidRow({ atLeast, atMost, unit, basis }: PaperRow): string {
   return atMost === null ? 'no limit set: hold' : `at most ${saidValue(atMost, of)}`;
 }
 
+/** The kind of evidence is said where the source does not say it already. */
 export const saidSource = ({ source, locator, evidence }: PaperRow): string =>
-  [source, locator, evidence].filter((part) => part !== '').join(', ');
+  [source, locator, source.includes(evidence) ? '' : evidence].filter((part) => part !== '').join(', ');
+
+/** A release may bring its figures itself: the account knows them by its own name. */
+const OF_RELEASE = /^release (.+)$/s;
+
+export const saidSample = (sample: string): string =>
+  OF_RELEASE.test(sample) ? 'with the release' : sample;
+
+export function saidSamples(samples: readonly string[]): string {
+  const named = samples.filter((sample) => !OF_RELEASE.test(sample));
+  const brought = named.length === samples.length ? [] : ['figures with the release'];
+  return listed([...named, ...brought]);
+}
 
 export const samplePaper = {
   title: (sample: string | null, place: string): string =>
@@ -108,10 +121,17 @@ export const samplePaper = {
   read: 'read the result',
 } as const;
 
-const onWord: ReadonlyMap<string, string> = new Map([
-  ['made here', 'The outpost made this water itself, and no release of it is in the book.'],
-  ['opening', 'It was taken over with the opening of the book, and no release of it is in the book.'],
-  ['none', 'No result of it is in the book.'],
+const onWord: ReadonlyMap<string, (told: string) => string> = new Map([
+  ['made here', () => 'The outpost made this water itself, and no release of it is in the book.'],
+  [
+    'opening',
+    (told: string) => `It was taken over with the opening of the book${told}, and no release of it is in the book.`,
+  ],
+  [
+    'loader\u2019s certificate',
+    (told: string) => `It came on the word of its loader${told}, and no release by the outpost is in the book.`,
+  ],
+  ['none', () => 'No release of it is in the book.'],
 ]);
 
 export const certificate = {
@@ -135,6 +155,7 @@ export const certificate = {
   released: 'RELEASED',
   onCertificate: 'ON THE LOADER\u2019S CERTIFICATE',
   notReleased: 'NOT RELEASED',
+  inUseHead: 'NOT RELEASED, AND IN USE',
   waived: 'WAIVED',
   empty: 'EMPTY',
   emptySays: 'There is nothing in it to be released.',
@@ -142,10 +163,10 @@ export const certificate = {
     const { released } = quality;
     const who = said === null ? (released?.by ?? '') : saidWho(said);
     const samples = released?.samples ?? [];
-    const on = samples.length === 0 ? '' : ` (samples ${listed(samples)})`;
+    const on = samples.length === 0 ? '' : `, on ${saidSamples(samples)}`;
     const end = released?.until == null ? '' : `, until ${released.until}`;
     const clear = isClear ? ' Nothing in the book speaks against it.' : '';
-    return `Released by ${who} ${released?.at ?? ''}${on}${end}.${clear}`;
+    return `Released by ${who} ${released?.at ?? ''}${end}${on}.${clear}`;
   },
   certificateSays:
     'Delivered water, used on the word of its loader until the outpost\u2019s own sample is back. It is not released for the reserve.',
@@ -160,7 +181,9 @@ export const certificate = {
   conditional: ({ hold, since, reason }: NonNullable<CertificateSheet['quality']['conditional']>): string =>
     `CONDITIONAL, for an emergency only: ${hold} since ${since} (${saidHoldReason(reason)}).`,
   over: (until: string): string => `Its release was over ${until}.`,
-  onWordOf: (of: string): string | null => onWord.get(of) ?? null,
+  onWordOf: (of: string, told: PaperWord | null): string =>
+    (onWord.get(of) ?? onWord.get('none'))?.(told === null ? '' : ` (${told.at}, ${told.ref})`) ?? '',
+  inUseSays: 'The account counts it as usable without a release of its own.',
   releaseAgainst: (by: string, at: string): string =>
     `A release by ${by} ${at} is in the book, and does not stand against that.`,
   lack: (said: string): string => `By its results: ${said}.`,
@@ -179,6 +202,7 @@ export const certificate = {
     limit: 'LIMIT',
     is: 'IS',
     row: 'ROW',
+    set: 'SET',
     source: 'SOURCE',
     entry: 'ENTRY',
   },
@@ -194,6 +218,7 @@ export const notice = {
   endedSays: 'Nothing is on this hold any more. What became of it stands on its release.',
   says: (since: string, reason: string): string => `HOLD since ${since}: ${saidHoldReason(reason)}.`,
   conditionalOnly: 'FOR AN EMERGENCY ONLY',
+  waivedOnly: 'WAIVED FOR A TIME',
   unsafe: {
     signal: 'WARNING',
     text: 'This water may make people ill. Do not drink it, cook or wash with it, move it or mix it. Hang this sheet on every store that it names.',
@@ -204,25 +229,31 @@ export const notice = {
   touchedHead: 'What its water touched, and by which way',
   noTrace: 'No sample is named, so that nothing can be followed from it.',
   guessed: (sample: string): string => `The hold names no sample; it most likely rests on ${sample}.`,
-  sampled: 'sampled',
+  notOnIt: 'not on this hold',
   node: (
     { name, fate, isSource, first, path }: TouchLine,
-    of: { readonly suspect: string; readonly held: string | null; readonly fate: string },
+    of: {
+      readonly suspect: string;
+      readonly held: string | null;
+      readonly isHeld: boolean;
+      readonly fate: string;
+    },
   ): string => {
     const way = path.at(-1);
     const hose = way?.hose == null ? '' : ` by ${way.hose}`;
     const came =
       isSource || way === undefined ? 'sampled' : `from ${way.from}${hose}, first ${first} (${way.ref})`;
-    const water = of.held === null ? of.suspect : `${of.held}, of it suspect ${of.suspect}`;
-    const mark = fate === 'hold' || fate === 'conditional' ? `${of.fate} ` : '';
-    const end = mark === '' ? `; ${of.fate}` : '';
-    return `${mark}${name}: ${water}; ${came}${end}`;
+    const left = fate === 'gone' || fate === 'none left';
+    const water = of.held === null || of.held === of.suspect ? `suspect ${of.suspect}` : `${of.held}, of it suspect ${of.suspect}`;
+    const mark = of.isHeld ? `${of.fate} ` : '';
+    const parts = [left ? '' : water, came, mark === '' ? of.fate : ''];
+    return `${mark}${name}: ${parts.filter((part) => part !== '').join('; ')}`;
   },
   nobodyDrank: 'Nobody drank of it.',
   drank: (litres: string, since: number, until: number): string =>
     `People drank ${litres} of it${since === until ? ` on Day\u00A0${since}` : ` from Day\u00A0${since} to Day\u00A0${until}`}. The medic knows more, and no paper does.`,
   reserve: (stores: readonly string[], litres: string): string =>
-    `${listed(stores)} (${litres}) ${stores.length === 1 ? 'is' : 'are'} of the reserve or beside it, and CONDITIONAL: counted apart from free water.`,
+    `${listed(stores)} (${litres}) ${stores.length === 1 ? 'is' : 'are'} CONDITIONAL: counted apart, never as free, and beside the floor of the reserve only as such.`,
   parked: ({ owner, until, over }: NonNullable<HoldSheet['hold']['parked']>): string =>
     `Parked with ${owner} until ${until}${over ? ', which is over' : ''}. It stays held.`,
   leftFree: (stores: readonly string[]): string =>
@@ -237,7 +268,7 @@ export const notice = {
   fact: { hold: 'hold', since: 'since', why: 'why', failed: 'failed', sample: 'sample', entry: 'entry', held: 'held', conditional: 'conditional' },
   noSample: 'none named',
   hung: (stores: readonly string[]): readonly string[] =>
-    stores.map((store) => `Label hung on ${store}, its valve found shut`),
+    stores.map((store) => `Label hung on ${store}`),
   hungHead: 'Done at the stores',
   keeper: 'hung the labels',
   medic: 'has read it',
