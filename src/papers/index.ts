@@ -22,15 +22,6 @@ export type { PaperSize } from './html/style.ts';
 export type { BegunSheet, CheckedSheet, CopiedSheet, ImportedSheet } from './sheets/acts.ts';
 export { type Band, bandWithin } from './sheets/band.ts';
 export type {
-  BiocideAge,
-  BiocideDays,
-  BiocideResult,
-  BiocideSheet,
-  LifeSheet,
-  RedoseSheet,
-  StandingLine,
-} from './sheets/biocide.ts';
-export type {
   BedAdvice,
   BedBand,
   BedCauseLine,
@@ -47,6 +38,15 @@ export type {
   BedsSheet,
   BedVerdict,
 } from './sheets/beds.ts';
+export type {
+  BiocideAge,
+  BiocideDays,
+  BiocideResult,
+  BiocideSheet,
+  LifeSheet,
+  RedoseSheet,
+  StandingLine,
+} from './sheets/biocide.ts';
 
 export type { BookLine, BookSheet, KeptSheet } from './sheets/book.ts';
 export type { CodeLine, CodesSheet } from './sheets/codes.ts';
@@ -95,6 +95,21 @@ export type {
   TakenSheet,
 } from './sheets/inbox.ts';
 export type {
+  LimitClash,
+  LimitGrade,
+  LimitHold,
+  LimitLine,
+  LimitSetLine,
+  LimitSetLines,
+  LimitSetSheet,
+  LimitSetsSheet,
+  LimitSides,
+  LimitsChosenSheet,
+  LimitsEffect,
+  LimitsSheet,
+  LimitTypedSheet,
+} from './sheets/limits.ts';
+export type {
   CertificateSheet,
   HoldNoticeSheet,
   HoldReleaseSheet,
@@ -119,21 +134,6 @@ export type {
   TrendSignal,
   TrendTold,
 } from './sheets/quality-trend.ts';
-export type {
-  LimitClash,
-  LimitGrade,
-  LimitHold,
-  LimitLine,
-  LimitSetLine,
-  LimitSetLines,
-  LimitSetSheet,
-  LimitSetsSheet,
-  LimitSides,
-  LimitsChosenSheet,
-  LimitsEffect,
-  LimitsSheet,
-  LimitTypedSheet,
-} from './sheets/limits.ts';
 export type { Quirk, QuirkFacts, QuirkKind, QuirksSheet } from './sheets/quirks.ts';
 export type {
   ReckonCaution,

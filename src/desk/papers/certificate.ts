@@ -65,10 +65,7 @@ export async function certificate(
 /** Of every sample that speaks of the water that is in it now, the oldest first, and of those that its release names. */
 function figuresOf(seen: Seen, { facts, released }: StorePosition): readonly PaperFigure[] {
   const state = seen.fold.stores.get(facts.id);
-  const own = new Set([
-    ...(state?.results ?? []).map(({ sample }) => sample),
-    ...(released?.samples ?? []),
-  ]);
+  const own = new Set([...(state?.results ?? []).map(({ sample }) => sample), ...(released?.samples ?? [])]);
   return sampleLines(seen)
     .filter(({ sample }) => own.has(sample))
     .flatMap(({ sample, taken, figures }) =>

@@ -1,13 +1,7 @@
 // The papers of a hold: the notice that hangs on its stores, and the release with what left it.
-import {
-  type AnyEntry,
-  amend,
-  amendmentsOf,
-  type BookPort,
-  entryOf,
-  type View,
-} from '../../book/index.ts';
+
 import { rowsOfStores } from '../../account/index.ts';
+import { type AnyEntry, amend, amendmentsOf, type BookPort, entryOf, type View } from '../../book/index.ts';
 import { dayStartUtcMs, formatShortStamp } from '../../ground/units/index.ts';
 import {
   type HoldLine,

@@ -23,11 +23,13 @@ export interface FiguresAsked {
 export function figureLines(asked: FiguresAsked, entry: Entry<'result'>): readonly FigureLine[] {
   const { fold, past, nowMs, kept = true } = asked;
   const rows = rowsOfStores(fold, storesOfResult(fold, entry));
-  return figuresOfEntry(fold, entry).map((figure): FigureLine => ({
-    ...figureLine(figure, judgedFigure(rows, figure, nowMs)),
-    setAside: isSetAside(past, entry.body.sample, figure.parameter),
-    ref: kept ? refOf(entry) : null,
-  }));
+  return figuresOfEntry(fold, entry).map(
+    (figure): FigureLine => ({
+      ...figureLine(figure, judgedFigure(rows, figure, nowMs)),
+      setAside: isSetAside(past, entry.body.sample, figure.parameter),
+      ref: kept ? refOf(entry) : null,
+    }),
+  );
 }
 
 /** How a figure stands, before anybody has said more of it. */

@@ -1,6 +1,7 @@
 // A paper as one self-contained HTML file for print: no script, nothing fetched, every text of a person escaped.
-import { headOfColumn, saidCell } from '../document/cell.ts';
+
 import { bookState, footLines } from '../document/book-state.ts';
+import { headOfColumn, saidCell } from '../document/cell.ts';
 import {
   type DocumentCell,
   type DocumentPart,
@@ -75,7 +76,11 @@ function partHtml(part: DocumentPart, options: PrintOptions): string {
     case 'text':
       return inside('p', part.text);
     case 'list':
-      return wrapped('ul', '', part.items.map((item) => inside('li', item)));
+      return wrapped(
+        'ul',
+        '',
+        part.items.map((item) => inside('li', item)),
+      );
     case 'facts':
       return factsHtml(part.facts);
     case 'tree':
@@ -148,7 +153,13 @@ function tableHtml(table: DocumentTable, options: PrintOptions): string {
     wrapped(
       'tbody',
       '',
-      rows.map((row) => wrapped('tr', '', columns.map((_, k) => cellHtml(row[k] ?? null, kinds[k] ?? '', options)))),
+      rows.map((row) =>
+        wrapped(
+          'tr',
+          '',
+          columns.map((_, k) => cellHtml(row[k] ?? null, kinds[k] ?? '', options)),
+        ),
+      ),
     ),
   ]);
 }

@@ -5,7 +5,7 @@ import type { HoldLine, HoldSheet } from './holds.ts';
 import type { TrendSheet } from './quality-trend.ts';
 import type { FigureLine, SampleLine } from './samples.ts';
 import type { StoreQuality } from './store-quality.ts';
-import type { StoreLine, SheetHead } from './today.ts';
+import type { SheetHead, StoreLine } from './today.ts';
 
 /** A row that is required of the water, in force or off. */
 export interface PaperRow {

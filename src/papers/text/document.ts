@@ -1,6 +1,7 @@
 // A paper as a text: the same parts in the same order as on the printed page, for a terminal or a plain file.
-import { headOfColumn, isFigure, saidCell } from '../document/cell.ts';
+
 import { footLines } from '../document/book-state.ts';
+import { headOfColumn, isFigure, saidCell } from '../document/cell.ts';
 import type { DocumentCell, DocumentPart, DocumentTable, PaperDocument } from '../document/document.ts';
 import { paperLabels as words } from '../words/en/papers-quality.ts';
 import { amountOf, fieldsOf } from './figures.ts';

@@ -21,7 +21,11 @@ export const REPORT_COMMANDS: readonly Command[] = [
       { name: 'paper', value: 'SIZE', what: 'with --html: A4, or Letter' },
       { name: 'csv', what: 'a table of it for spreadsheets: the first, or that of --table' },
       { name: 'table', value: 'NAME', what: 'with --csv: which table' },
-      { name: 'tests', value: 'NAMES', what: 'sample-sheet of a store or point: which tests, commas between' },
+      {
+        name: 'tests',
+        value: 'NAMES',
+        what: 'sample-sheet of a store or point: which tests, commas between',
+      },
       { name: 'store', value: 'STORE', what: 'trend-sheet: in this store' },
       { name: 'point', value: 'POINT', what: 'trend-sheet: at this sampling point' },
       { name: 'grade', value: 'GRADE', what: 'trend-sheet: in all stores that were of this grade' },

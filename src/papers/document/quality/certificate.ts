@@ -1,9 +1,10 @@
 // The certificate of a store: what is in it, who released it on which figures, or every reason why it is not released.
+
+import { formatFigure } from '../../../ground/units/index.ts';
 import type { CertificateSheet } from '../../sheets/papers-quality.ts';
 import { saidKnown } from '../../text/age.ts';
 import { saidLacks } from '../../words/en/holds.ts';
-import { certificate as words, saidSamples, saidWho } from '../../words/en/papers-quality.ts';
-import { formatFigure } from '../../../ground/units/index.ts';
+import { saidSamples, saidWho, certificate as words } from '../../words/en/papers-quality.ts';
 import type { DocumentPart, PaperDocument } from '../document.ts';
 import { figureTable, rowTable } from './figure-parts.ts';
 

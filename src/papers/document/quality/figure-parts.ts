@@ -1,7 +1,7 @@
 // Parts that several papers of quality have: figures each against its row, rows each with its source.
 import type { PaperFigure, PaperRow } from '../../sheets/papers-quality.ts';
 import type { FigureLine } from '../../sheets/samples.ts';
-import { certificate as words, saidRow, saidSample, saidSource } from '../../words/en/papers-quality.ts';
+import { saidRow, saidSample, saidSource, certificate as words } from '../../words/en/papers-quality.ts';
 import { figureVerdicts, saidLimits } from '../../words/en/samples.ts';
 import type { DocumentTable, ToldCell } from '../document.ts';
 
@@ -23,7 +23,7 @@ export function standingOf(figure: FigureLine): string {
   return figure.setAside ? words.setAside : figureVerdicts[figure.verdict];
 }
 
-/** @param of.withStore the figures are of several stores */
+/** @param of.withStore the figures are of several stores, whose names need the room of the day: the entry tells that */
 export function figureTable(
   figures: readonly PaperFigure[],
   of: { readonly empty: string; readonly withStore: boolean },
@@ -35,7 +35,7 @@ export function figureTable(
     columns: [
       ...(of.withStore ? [{ head: columns.store, key: 'stores', align: 'left', least: 6 } as const] : []),
       { head: columns.sample, key: 'sample', align: 'left', least: 8 },
-      { head: columns.taken, key: 'drawn', align: 'left', least: 9 },
+      ...(of.withStore ? [] : [{ head: columns.taken, key: 'drawn', align: 'left', least: 9 } as const]),
       { head: columns.parameter, key: 'parameter', align: 'left', least: 9 },
       { head: columns.figure, key: 'figure', align: 'figure' },
       { head: columns.unit, key: 'unit', align: 'left', least: 6 },
@@ -46,7 +46,7 @@ export function figureTable(
     rows: figures.map(({ stores, sample, taken, figure }) => [
       ...(of.withStore ? [stores.join(', ')] : []),
       saidSample(sample),
-      taken,
+      ...(of.withStore ? [] : [taken]),
       figure.parameter,
       toldOf(figure),
       measureOf(figure),

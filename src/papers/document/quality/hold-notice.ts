@@ -82,12 +82,20 @@ function factsOf(hold: HoldSheet['hold']): DocumentPart {
       { name: fact.sample, said: hold.sample ?? words.noSample },
       { name: fact.entry, said: hold.ref ?? '' },
       { name: fact.held, said: hold.volume.value > 0 ? saidWater(hold.volume) : '' },
-      { name: fact.conditional, said: hold.conditionalVolume.value > 0 ? saidWater(hold.conditionalVolume) : '' },
+      {
+        name: fact.conditional,
+        said: hold.conditionalVolume.value > 0 ? saidWater(hold.conditionalVolume) : '',
+      },
     ].filter(({ said }) => said !== ''),
   };
 }
 
-function storesOf({ stores, parked, leftFree, conditionalVolume }: HoldSheet['hold']): readonly DocumentPart[] {
+function storesOf({
+  stores,
+  parked,
+  leftFree,
+  conditionalVolume,
+}: HoldSheet['hold']): readonly DocumentPart[] {
   const of = (as: HeldStore['as']) => stores.filter((one) => one.as === as);
   const conditional = of('conditional');
   const block = (as: HeldStore['as'], head: string): readonly DocumentPart[] =>

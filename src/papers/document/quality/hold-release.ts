@@ -1,6 +1,6 @@
 // The quarantine release: which stores left a hold, on whose word and which figures, and what stays on it.
 import type { HoldReleaseSheet, LeftHold } from '../../sheets/papers-quality.ts';
-import { holdRelease as words, saidSamples, saidWho } from '../../words/en/papers-quality.ts';
+import { saidSamples, saidWho, holdRelease as words } from '../../words/en/papers-quality.ts';
 import type { DocumentPart, DocumentTable, PaperDocument } from '../document.ts';
 import { figureTable, rowTable, whole } from './figure-parts.ts';
 import { storeTable } from './hold-notice.ts';
@@ -19,7 +19,10 @@ export function holdReleasePaper(sheet: HoldReleaseSheet): PaperDocument {
     head,
     book,
     parts: [
-      verdictOf(left, held.map(({ store }) => store)),
+      verdictOf(
+        left,
+        held.map(({ store }) => store),
+      ),
       { part: 'text', text: words.isOf },
       { part: 'heading', text: words.leftHead },
       leftTable(left),

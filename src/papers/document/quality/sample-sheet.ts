@@ -1,10 +1,16 @@
 // The sample sheet: a bottle from the line to its result, to be filled by hand and typed back, or as it is known.
-import { saidValue } from '../../words/en/said.ts';
-import { certificate, samplePaper as words, saidRow } from '../../words/en/papers-quality.ts';
-import { listed } from '../../words/en/said.ts';
-import { saidLimits } from '../../words/en/samples.ts';
+
 import type { SamplePaperSheet } from '../../sheets/papers-quality.ts';
-import type { DocumentCell, DocumentHazard, DocumentPart, DocumentTable, PaperDocument } from '../document.ts';
+import { certificate, saidRow, samplePaper as words } from '../../words/en/papers-quality.ts';
+import { listed, saidValue } from '../../words/en/said.ts';
+import { saidLimits } from '../../words/en/samples.ts';
+import type {
+  DocumentCell,
+  DocumentHazard,
+  DocumentPart,
+  DocumentTable,
+  PaperDocument,
+} from '../document.ts';
 import { measureOf, rowTable, standingOf, toldOf, whole } from './figure-parts.ts';
 
 const { columns } = words;
@@ -144,10 +150,7 @@ function backOf({ sample, place, tests }: SamplePaperSheet): readonly DocumentPa
   if (sample?.result != null && sample.open.length === 0) return [];
   const open = sample === null ? tests : tests.filter(({ parameter }) => sample.open.includes(parameter));
   const name = sample?.sample ?? place;
-  const items = [
-    ...(sample === null ? [words.backSample(place)] : []),
-    words.backResult(name, open),
-  ];
+  const items = [...(sample === null ? [words.backSample(place)] : []), words.backResult(name, open)];
   return [
     { part: 'heading', text: words.back },
     { part: 'list', items },

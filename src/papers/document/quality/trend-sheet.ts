@@ -1,6 +1,7 @@
 // The trend sheet: the control chart of a parameter at a place, its words, its limits and every result in a table.
-import type { Trend } from '../../sheets/quality-trend.ts';
+
 import type { TrendPaperSheet } from '../../sheets/papers-quality.ts';
+import type { Trend } from '../../sheets/quality-trend.ts';
 import { trendPlot } from '../../svg/trend-plot.ts';
 import { trendPaperWords as words } from '../../words/en/papers-quality.ts';
 import {

@@ -51,8 +51,7 @@ export const saidSource = ({ source, locator, evidence }: PaperRow): string =>
 /** A release may bring its figures itself: the account knows them by its own name. */
 const OF_RELEASE = /^release (.+)$/s;
 
-export const saidSample = (sample: string): string =>
-  OF_RELEASE.test(sample) ? 'with the release' : sample;
+export const saidSample = (sample: string): string => (OF_RELEASE.test(sample) ? 'with the entry' : sample);
 
 export function saidSamples(samples: readonly string[]): string {
   const named = samples.filter((sample) => !OF_RELEASE.test(sample));
@@ -97,10 +96,15 @@ export const samplePaper = {
   testStep: 'Tests, with what the outpost requires',
   custodyHead: 'Custody: every hand that the bottle went through',
   back: 'Typed back by:',
-  backSample: (place: string): string => `waterwright sample add ${word(place)} --bottles BOTTLE --at TIME --by OFFICE`,
-  backResult: (sample: string, tests: readonly { readonly parameter: string; readonly unit: string }[]): string =>
+  backSample: (place: string): string =>
+    `waterwright sample add ${word(place)} --bottles BOTTLE --at TIME --by OFFICE`,
+  backResult: (
+    sample: string,
+    tests: readonly { readonly parameter: string; readonly unit: string }[],
+  ): string =>
     `waterwright sample result ${word(sample)} ${tests.map(({ parameter, unit }) => `--value "${parameter}= ${unit}"`).join(' ')}`.trim(),
-  below: 'What was below the detection limit is written with its sign, such as <0.05; what was not measured stays empty. Neither is a zero.',
+  below:
+    'What was below the detection limit is written with its sign, such as <0.05; what was not measured stays empty. Neither is a zero.',
   noTests: 'No test is named.',
   columns: {
     test: 'TEST',
@@ -125,11 +129,13 @@ const onWord: ReadonlyMap<string, (told: string) => string> = new Map([
   ['made here', () => 'The outpost made this water itself, and no release of it is in the book.'],
   [
     'opening',
-    (told: string) => `It was taken over with the opening of the book${told}, and no release of it is in the book.`,
+    (told: string) =>
+      `It was taken over with the opening of the book${told}, and no release of it is in the book.`,
   ],
   [
     'loader\u2019s certificate',
-    (told: string) => `It came on the word of its loader${told}, and no release by the outpost is in the book.`,
+    (told: string) =>
+      `It came on the word of its loader${told}, and no release by the outpost is in the book.`,
   ],
   ['none', () => 'No release of it is in the book.'],
 ]);
@@ -244,7 +250,10 @@ export const notice = {
     const came =
       isSource || way === undefined ? 'sampled' : `from ${way.from}${hose}, first ${first} (${way.ref})`;
     const left = fate === 'gone' || fate === 'none left';
-    const water = of.held === null || of.held === of.suspect ? `suspect ${of.suspect}` : `${of.held}, of it suspect ${of.suspect}`;
+    const water =
+      of.held === null || of.held === of.suspect
+        ? `suspect ${of.suspect}`
+        : `${of.held}, of it suspect ${of.suspect}`;
     const mark = of.isHeld ? `${of.fate} ` : '';
     const parts = [left ? '' : water, came, mark === '' ? of.fate : ''];
     return `${mark}${name}: ${parts.filter((part) => part !== '').join('; ')}`;
@@ -264,11 +273,26 @@ export const notice = {
   noWaits: 'Nobody waits for this water.',
   waysHead: 'Ways out',
   findingsHead: 'What the book says of it',
-  columns: { store: 'STORE', mark: 'MARK', grade: 'GRADE', volume: 'WATER', lacks: 'LACKS BEFORE A RELEASE', until: 'UNTIL' },
-  fact: { hold: 'hold', since: 'since', why: 'why', failed: 'failed', sample: 'sample', entry: 'entry', held: 'held', conditional: 'conditional' },
+  columns: {
+    store: 'STORE',
+    mark: 'MARK',
+    grade: 'GRADE',
+    volume: 'WATER',
+    lacks: 'LACKS BEFORE A RELEASE',
+    until: 'UNTIL',
+  },
+  fact: {
+    hold: 'hold',
+    since: 'since',
+    why: 'why',
+    failed: 'failed',
+    sample: 'sample',
+    entry: 'entry',
+    held: 'held',
+    conditional: 'conditional',
+  },
   noSample: 'none named',
-  hung: (stores: readonly string[]): readonly string[] =>
-    stores.map((store) => `Label hung on ${store}`),
+  hung: (stores: readonly string[]): readonly string[] => stores.map((store) => `Label hung on ${store}`),
   hungHead: 'Done at the stores',
   keeper: 'hung the labels',
   medic: 'has read it',
@@ -292,7 +316,9 @@ export const holdRelease = {
     });
     const still = held.length === 0 ? '' : `${parts.length === 0 ? '' : '; '}still on it ${listed(held)}`;
     const said = `${parts.join('; ')}${still}.`;
-    return said === '.' ? 'The book names no store on it.' : `${said.charAt(0).toUpperCase()}${said.slice(1)}`;
+    return said === '.'
+      ? 'The book names no store on it.'
+      : `${said.charAt(0).toUpperCase()}${said.slice(1)}`;
   },
   leftHead: 'What left the hold, and on whose word',
   noneLeft: 'No store has left this hold.',
