@@ -56,6 +56,7 @@ export { log } from './log/log.ts';
 export type { LogRequest, RequestWith } from './log/request.ts';
 export { type BookNames, bookNames } from './names.ts';
 export { openFindings } from './open-findings.ts';
+export { PAPER_NAMES, type PaperName, type PaperQuery, paper } from './papers/papers.ts';
 export { holdAct } from './quality/hold-acts.ts';
 export type { HoldAct } from './quality/hold-request.ts';
 export { type HoldQuery, holdList, holdShow, type MedicsKey } from './quality/holds.ts';

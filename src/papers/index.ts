@@ -1,7 +1,24 @@
 // The door of the papers: what other rooms may use.
 export { bedTable } from './csv/bed-table.ts';
+export { documentTable } from './csv/document-table.ts';
 export { gaugingTable } from './csv/gauging-table.ts';
 export { trendTable } from './csv/trend-table.ts';
+export {
+  type BookSeal,
+  type DocumentCell,
+  type DocumentColumn,
+  type DocumentPart,
+  type DocumentTable,
+  type PaperDocument,
+  tablesOf,
+} from './document/document.ts';
+export { certificatePaper } from './document/quality/certificate.ts';
+export { holdNoticePaper } from './document/quality/hold-notice.ts';
+export { holdReleasePaper } from './document/quality/hold-release.ts';
+export { sampleSheetPaper } from './document/quality/sample-sheet.ts';
+export { trendSheetPaper } from './document/quality/trend-sheet.ts';
+export { documentHtml } from './html/document.ts';
+export type { PaperSize } from './html/style.ts';
 export type { BegunSheet, CheckedSheet, CopiedSheet, ImportedSheet } from './sheets/acts.ts';
 export { type Band, bandWithin } from './sheets/band.ts';
 export type {
@@ -92,6 +109,17 @@ export type {
   LimitsSheet,
   LimitTypedSheet,
 } from './sheets/limits.ts';
+export type {
+  CertificateSheet,
+  HoldNoticeSheet,
+  HoldReleaseSheet,
+  LeftHold,
+  PaperFigure,
+  PaperRow,
+  PaperWord,
+  SamplePaperSheet,
+  TrendPaperSheet,
+} from './sheets/papers-quality.ts';
 export type { EndingLine, QualitySheet, WaitingStore } from './sheets/quality.ts';
 export type {
   Trend,
@@ -141,7 +169,7 @@ export type {
 export type { CoverFigure, SheetHead, StoreLine, StoreMark, SumLine, TodaySheet } from './sheets/today.ts';
 export type { BeforeAndAfter, CoverAtRateFigure, ReadingWay, ReadingWorth } from './sheets/worth.ts';
 export { bedPlot } from './svg/bed-plot.ts';
-export { plotFileName } from './svg/file-name.ts';
+export { paperFileName, plotFileName } from './svg/file-name.ts';
 export { gaugingPlot } from './svg/gauging-plot.ts';
 export { plotRange } from './svg/plot-range.ts';
 export { trendPlot } from './svg/trend-plot.ts';
@@ -162,6 +190,7 @@ export { codeSetText, codesText } from './text/codes.ts';
 export { commandsIn, firstThought } from './text/commands.ts';
 export { condensateSentences, condensateText } from './text/condensate.ts';
 export { countResultText, countSheetText, countTakenText } from './text/count.ts';
+export { documentText } from './text/document.ts';
 export { fieldsOf } from './text/figures.ts';
 export { findingsText } from './text/findings.ts';
 export { holdsText, holdText } from './text/holds.ts';

@@ -5,6 +5,7 @@ import {
   type JudgedFigure,
   judgedFigure,
   rowsOfStores,
+  type SampleResult,
   storesOfResult,
 } from '../../account/index.ts';
 import type { Entry } from '../../book/index.ts';
@@ -22,20 +23,28 @@ export interface FiguresAsked {
 export function figureLines(asked: FiguresAsked, entry: Entry<'result'>): readonly FigureLine[] {
   const { fold, past, nowMs, kept = true } = asked;
   const rows = rowsOfStores(fold, storesOfResult(fold, entry));
-  return figuresOfEntry(fold, entry).map((figure): FigureLine => {
-    const { parameter, value, censored, unit, basis } = figure;
-    const judged = judgedFigure(rows, figure, nowMs);
-    return {
-      ...{ parameter, value, censored, unit, basis },
-      limits: judged.rows.flatMap(({ id, limit, unit: of }) => {
-        if (limit === null) return [];
-        return [{ row: id, atLeast: limit.atLeast ?? null, atMost: limit.atMost ?? null, unit: of }];
-      }),
-      verdict: verdictOf(judged),
-      setAside: isSetAside(past, entry.body.sample, parameter),
+  return figuresOfEntry(fold, entry).map(
+    (figure): FigureLine => ({
+      ...figureLine(figure, judgedFigure(rows, figure, nowMs)),
+      setAside: isSetAside(past, entry.body.sample, figure.parameter),
       ref: kept ? refOf(entry) : null,
-    };
-  });
+    }),
+  );
+}
+
+/** How a figure stands, before anybody has said more of it. */
+export function figureLine(figure: SampleResult, judged: JudgedFigure): FigureLine {
+  const { parameter, value, censored, unit, basis } = figure;
+  return {
+    ...{ parameter, value, censored, unit, basis },
+    limits: judged.rows.flatMap(({ id, limit, unit: of }) => {
+      if (limit === null) return [];
+      return [{ row: id, atLeast: limit.atLeast ?? null, atMost: limit.atMost ?? null, unit: of }];
+    }),
+    verdict: verdictOf(judged),
+    setAside: false,
+    ref: null,
+  };
 }
 
 function verdictOf({ rows, against }: JudgedFigure): FigureVerdict {

@@ -162,7 +162,12 @@ function bodyOf(
 }
 
 /** Those that were named; else those without which nobody releases this water. */
-function testsOf(fold: Fold, place: Place, typed: readonly string[] | undefined): Answer<readonly string[]> {
+/** @param typed nobody said which: those that a release needs */
+export function testsOf(
+  fold: Fold,
+  place: Place,
+  typed: readonly string[] | undefined,
+): Answer<readonly string[]> {
   if (typed === undefined) return yes(neededTests(fold, place));
   const known = parametersOf(fold);
   const tests: string[] = [];

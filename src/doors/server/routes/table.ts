@@ -4,6 +4,7 @@ import { BOOK_PORT } from './book-port.ts';
 import { CODES } from './codes.ts';
 import { INBOX } from './inbox.ts';
 import { LIMITS } from './limits.ts';
+import { PAPERS } from './papers.ts';
 import { QUALITY } from './quality.ts';
 import { TREND } from './quality-trend.ts';
 import { READS } from './reads.ts';
@@ -21,5 +22,6 @@ export const ROUTES: readonly Route[] = [
   ...LIMITS,
   ...BEDS,
   ...RECKON,
+  ...PAPERS,
   ...BOOK_PORT,
 ];

@@ -27,6 +27,13 @@ export const todayLabels = {
 
 /** Papers that a book can give. */
 export const reportNames = {
+  'sample-sheet':
+    'a sample, from the bottle to its result; of a store or a point a blank one to fill by hand',
+  certificate:
+    'the water of a store: who released it, on which figures, until when; or why it is not released',
+  'hold-notice': 'a hold: what is not to be used, what its water touched, what waits for it, the ways out',
+  'hold-release': 'what left a hold, on whose word and which figures, and what stays on it',
+  'trend-sheet': 'one parameter over time at a place: chart, table and words',
   quirks: 'what readings have taught of instruments, norms and openings, with the entries that taught it',
 } as const;
 
