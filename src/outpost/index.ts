@@ -12,7 +12,7 @@ export { cardJsonSchema } from './cards/card-schema.ts';
 export type { CardUnit } from './cards/card-units.ts';
 export { CARD_UNITS, fromSi, spanFromSi, spanToSi, toSi, typeOfUnit } from './cards/card-units.ts';
 export type { CardFigure, Expected } from './cards/fill/expected.ts';
-export { expectedAt, figureOf, fitsExpected } from './cards/fill/expected.ts';
+export { expectedAt, figureOf, fitsExpected, missingInBounds } from './cards/fill/expected.ts';
 export type {
   CardValue,
   ChoosableStore,
@@ -22,6 +22,7 @@ export type {
 } from './cards/fill/fill-asked.ts';
 export type { FilledCard, FilledHazard, FilledStep } from './cards/fill/fill-card.ts';
 export { fillCard } from './cards/fill/fill-card.ts';
+export { hoseFactor } from './cards/fill/outpost-values.ts';
 export type { Leaf, Leaves, Named, Reckoned, Truth } from './cards/formula/evaluate.ts';
 export { holdsSurely, leafNames, reckonFormula } from './cards/formula/evaluate.ts';
 export type { FormulaFault } from './cards/formula/formula-fault.ts';

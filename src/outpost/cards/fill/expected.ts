@@ -92,6 +92,12 @@ export function missingFor(expected: Expected): readonly string[] {
   return [...new Set(figures.flatMap((figure) => (figure?.is === 'not known' ? figure.missing : [])))];
 }
 
+/** Why a line that has to be passed cannot be judged: names without a value, or a formula without an answer; null: it can. */
+export function missingInBounds(expected: Expected): readonly string[] | null {
+  const missing = missingFor(expected);
+  return missing.length === 0 && !hasNoAnswer(expected) ? null : missing;
+}
+
 /** No bound has an answer, for a reason that no value will mend. */
 export function hasNoAnswer(expected: Expected): boolean {
   if (expected.is !== 'bounds') return false;

@@ -18,6 +18,8 @@ export function leavesOf(card: Card, asked: FillAsked, chosen: ReadonlyMap<strin
   for (const name of [...names].sort())
     if (!name.startsWith(FOUND) && name !== MOVED_SO_FAR)
       leaves.set(name, leafFor(name, { card, asked, chosen }));
+  // Before anything flowed nothing has moved.
+  if (names.has(MOVED_SO_FAR)) leaves.set(MOVED_SO_FAR, { value: 0, u: 0 });
   // A quantity that nobody gave is what its own formula says, and that may rest on the others.
   for (const { id, of, otherwise } of card.choose)
     if (of === 'quantity' && (leaves.get(id) ?? null) === null && otherwise !== null) {

@@ -1,5 +1,6 @@
 // What the outpost file tells of a name of a formula: the rating of a store, the bore of a hose, the set pressure of the push.
-import { hoseCoefficient, kvInSeries } from '../../../ground/physics/index.ts';
+import { log } from '../../../ground/maths/index.ts';
+import { type HoseRun, hoseCoefficient, kvInSeries } from '../../../ground/physics/index.ts';
 import type { OutpostIndex } from '../../index-outpost.ts';
 import type { Hose, Store, Unit } from '../../outpost.ts';
 import { type CardUnit, spanToSi, toSi } from '../card-units.ts';
@@ -76,9 +77,8 @@ function hoseTold(hose: Hose, index: OutpostIndex): Told0 {
   const ratings = [hose.ratingOverCabinKPa, ...couplings.map((each) => each?.ratingOverCabinKPa)];
   const kvs = couplings.flatMap((each) => each?.kvM3PerH ?? []);
   const meter = index.outpost.instruments.find(({ onHoses }) => onHoses?.includes(hose.id) === true);
-  const untaught = hoseCoefficient([]);
   return {
-    factor: { value: untaught.factor, u: untaught.nextRunU },
+    factor: hoseFactor([]),
     length: { value: hose.lengthM },
     bore: { value: hose.boreMm },
     roughness: { value: hose.roughnessUm ?? SMOOTH_UM },
@@ -91,6 +91,16 @@ function hoseTold(hose: Hose, index: OutpostIndex): Told0 {
     meter_doubt: { value: meter?.random?.absolute },
     meter_calibration: { value: meter?.calibration?.relative },
   };
+}
+
+/**
+ * Taken over predicted time of the next run through a hose, as a value of a card: half of its band of 95 % counts as its doubt.
+ * @param runs timed runs that went as they should, in seconds; none: what is believed of any hose
+ * @example hoseFactor([{ predictedSeconds: 950, takenSeconds: 1190 }]).value // 1.25
+ */
+export function hoseFactor(runs: readonly HoseRun[]): { readonly value: number; readonly u: number } {
+  const { factor, nextRun } = hoseCoefficient(runs);
+  return { value: factor, u: (factor * log(nextRun.highFactor / factor)) / 2 };
 }
 
 function lowest(values: readonly (number | undefined)[]): number {
