@@ -11,6 +11,9 @@ export type {
   RunEvent,
 } from './event.ts';
 export { expectedInRun, leavesInRun, movedBefore } from './known-in-run.ts';
+export { flowPlan } from './live/flow-plan.ts';
+export type { LearnedHose, PastRun } from './live/learned-hose.ts';
+export { learnedHose } from './live/learned-hose.ts';
 export type { Estimate, MeansDoubt } from './live/litres-filter.ts';
 export type { Band, FlowPlan, LitresRead, Live, LiveAsked, LiveReading, PushRead } from './live/live.ts';
 export { live } from './live/live.ts';

@@ -150,11 +150,11 @@ function resumed({ flow }: Card, state: RunState, atMs: number): RunState {
   return { ...state, lines };
 }
 
-function ended(state: RunState, { end, atMs, moved = null }: CardEnd): RunState {
+function ended(state: RunState, { end, atMs, moved }: CardEnd): RunState {
   return {
     ...stopped(state, atMs, null),
     status: end === 'finish' ? 'finished' : 'aborted',
     endedAtMs: atMs,
-    lastMoved: moved,
+    lastMoved: moved ?? null,
   };
 }

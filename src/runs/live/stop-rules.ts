@@ -3,7 +3,7 @@ import { cabinChange, flowVerdict, type Receiver } from '../../ground/physics/in
 import type { Estimate } from './litres-filter.ts';
 import type { FlowPlan, LitresRead } from './live.ts';
 
-/** `too soon`: what was read is within the doubt of its readings of what was predicted, or they lie too close together. */
+/** `too soon`: the readings lie too close together to tell a flow that is right from one that is not. */
 export type FlowStop = 'as predicted' | 'kink or clogged coupling' | 'gas in the line' | 'too soon';
 
 export interface FlowStopped {
@@ -13,37 +13,50 @@ export interface FlowStopped {
 }
 
 const MS_PER_MIN = 60_000;
+/** The nearer of the two limits, 0.7 and 1.2, is so far from 1. */
+const NEAREST_LIMIT = 0.2;
 
 /**
  * The flow between the last two readings of one means, against the plan: below 0.7 a kink or a clogged coupling, above 1.2 gas.
  *
  * It speaks only where the ratio differs from 1 by more than three standard deviations of the readings: a noisy meter that is
  * read twice in a second says nothing. A calibration is the same in both readings and bears on the ratio alone.
- * @param readings of one means, in any order; the beginning of the flow counts as a reading of nothing
- * @source the limits 0.7 and 1.2 are common practice; gum
- * @example flowStop({ plan, beganAtMs: 0, readings })
+ * @param asked readings of one means in any order; `began` where the stretch began, with the litres moved by then
+ * @source the limits 0.7 and 1.2 are common practice (`flowVerdict`); gum
+ * @example flowStop({ plan, began: { atMs: 0, litres: 0 }, readings }).verdict // 'as predicted'
  */
 export function flowStop(asked: {
   readonly plan: FlowPlan;
-  readonly beganAtMs: number;
+  readonly began: { readonly atMs: number; readonly litres: number };
   readonly readings: readonly LitresRead[];
 }): FlowStopped {
-  const { plan, beganAtMs } = asked;
+  const { plan, began } = asked;
   const readings = [...asked.readings].sort((a, b) => a.atMs - b.atMs);
   const last = readings.at(-1);
-  const before = readings.at(-2) ?? { atMs: beganAtMs, litres: 0 };
+  const before = readings.at(-2) ?? began;
   const minutes = last === undefined ? 0 : (last.atMs - before.atMs) / MS_PER_MIN;
   if (last === undefined || !(minutes > 0)) return { verdict: 'too soon', ratio: null };
   const predictedL = (minutes * plan.planned.value) / plan.minutes.value;
-  const seenL = last.litres - before.litres;
+  const ratio = ratioOf({ last, beforeL: before.litres, predictedL, isTwice: readings.length > 1 });
+  const flow = { seenM3PerS: Math.max(0, ratio.value), predictedM3PerS: 1 };
+  const verdict = flowVerdict(flow);
+  const isSure = Math.abs(ratio.value - 1) > 3 * ratio.u;
+  if (verdict !== 'as predicted') return { verdict: isSure ? verdict : 'too soon', ratio };
+  return { verdict: 3 * ratio.u <= NEAREST_LIMIT ? verdict : 'too soon', ratio };
+}
+
+function ratioOf(of: {
+  readonly last: LitresRead;
+  readonly beforeL: number;
+  readonly predictedL: number;
+  readonly isTwice: boolean;
+}): Estimate {
+  const { last, beforeL, predictedL, isTwice } = of;
+  const seenL = last.litres - beforeL;
   const { randomL, relative } = last.doubt;
-  const doubtL = Math.sqrt(
-    (readings.length > 1 ? 2 : 1) * randomL * randomL + relative * seenL * (relative * seenL),
-  );
-  const ratio = { value: seenL / predictedL, u: doubtL / predictedL };
-  if (Math.abs(ratio.value - 1) <= 3 * ratio.u) return { verdict: 'too soon', ratio };
-  const verdict = flowVerdict({ seenM3PerS: Math.max(0, seenL), predictedM3PerS: predictedL });
-  return { verdict, ratio };
+  const shared = relative * seenL;
+  const doubtL = Math.sqrt((isTwice ? 2 : 1) * randomL * randomL + shared * shared);
+  return { value: seenL / predictedL, u: doubtL / predictedL };
 }
 
 export type CabinStop = 'as predicted' | 'lower than predicted' | 'higher than predicted';
