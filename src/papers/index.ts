@@ -109,6 +109,7 @@ export {
 } from './words/en/count.ts';
 export type { EntryContext } from './words/en/entries/context.ts';
 export { entryInWords } from './words/en/entries.ts';
+export { hazardBox } from './words/en/hazard-box.ts';
 export { levels } from './words/en/labels.ts';
 export { type PageWords, pageWords } from './words/en/page.ts';
 export { quirkInWords } from './words/en/quirks.ts';

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { positionOf } from '../../src/account/index.ts';
 import type { Card, FillAsked, FilledCard } from '../../src/outpost/index.ts';
-import { hazardBox } from '../../src/papers/words/en/hazard-box.ts';
+import { hazardBox, wordFinding } from '../../src/papers/index.ts';
 import { practiceDesk } from '../field-log/practice-desk.ts';
 import {
   CARD_FILES,
@@ -140,13 +140,26 @@ test('20.5 L through the hose of Corrie take 15.9 min within five parts in a hun
   expect(known(card, 'dip').value).toBeCloseTo((50 * 0.0205) / 180, 4);
 });
 
-test('what would be lost with a tank is shown: 4.8 L by the book on the day FA was called empty too early', async () => {
+test('what would be lost with a tank is shown: 4.8 L by the book on the day FA was called empty too early', () => {
   const values = new Map([
     ['FA.content', value(10.8, 'L', 0.5)],
     ['W-01.content', value(20, 'L', 0.3)],
   ]);
   expect(known(filled('push waste into an emptied tank', { values }), 'lost').value).toBeCloseTo(4.8, 6);
 });
+
+test.each(['corrie', 'lunar', 'polar'])(
+  'every card is filled at %s, or says why it may not start',
+  (name) => {
+    const index = outpostIndex(name);
+    for (const { id } of CARDS) {
+      const card = filled(id, { index, chosen: {} });
+      expect(card.steps.length).toBeGreaterThan(0);
+      expect(card.mayStart).toBe(card.findings.length === 0);
+      for (const finding of card.findings) expect(wordFinding(finding).remedy).toMatch(/[.?]$/);
+    }
+  },
+);
 
 describe('a card does not start', () => {
   const codes = (card: FilledCard): readonly string[] => card.findings.map(({ code }) => code);

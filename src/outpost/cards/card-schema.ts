@@ -34,7 +34,8 @@ export const POST_KINDS = [
 ] as const;
 
 const named = () => z.string().regex(FORMULA_NAME_PATTERN);
-const formula = () => z.string().min(1).max(400);
+/** The reader of formulas has a closer limit of its own. */
+const formula = () => z.string().min(1).max(600);
 
 function choiceSchema(a: Atoms) {
   return z.strictObject({

@@ -1,5 +1,5 @@
 // Table of the units that a card may tell values in, with what each measures and its factor to the base unit of the SI.
-import { type QuantityType, quantityType, sameType } from './formula/quantity-type.ts';
+import { type QuantityType, quantityType } from './formula/quantity-type.ts';
 
 interface UnitLine {
   readonly type: QuantityType;
@@ -85,9 +85,4 @@ export function spanToSi(span: number, unit: CardUnit): number {
 
 export function spanFromSi(si: number, unit: CardUnit): number {
   return si / lineOf(unit).si;
-}
-
-/** The first unit of the table that measures this; null where there is none. */
-export function unitOfType(type: QuantityType): CardUnit | null {
-  return CARD_UNITS.find((unit) => sameType(lineOf(unit).type, type)) ?? null;
 }

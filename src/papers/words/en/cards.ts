@@ -258,7 +258,9 @@ const startWords = {
   'card-must-pass-unknown': (data, where) =>
     say(
       `Nobody could tell whether the ${data['check']} at the line ${where.field} is passed.`,
-      list(data['missing']).length === 0 ? 'a bound that can be worked out' : list(data['missing']).join(', '),
+      list(data['missing']).length === 0
+        ? 'a bound that can be worked out'
+        : list(data['missing']).join(', '),
       'not known',
       'Enter what is missing in the outpost file or the book, then begin again.',
     ),
