@@ -90,8 +90,24 @@ describe('as it is read', () => {
 
   test('past its limit it says by how much, however long nobody looked', () => {
     const late = live({ plan: PLAN, stretches: open(), readings: [], nowMs: 60 * MIN });
-    expect(late.untilLimitMs).toBe(0);
+    // 15.9 min by the plan, the early end of its band at 8.7: more than fifty minutes ago.
+    expect((late.untilLimitMs ?? 0) / MIN).toBeLessThan(-50);
+    expect((late.fullAtMs?.middle ?? 0) / MIN).toBeCloseTo(15.9, 6);
     expect(late.soFarL.value).toBeGreaterThan(20.5);
+  });
+
+  test('a flow that has stopped keeps an end, and nearly full is no matter for ever', () => {
+    const stuck = [meter(4 * MIN, 5), meter(8 * MIN, 5), meter(12 * MIN, 5), meter(16 * MIN, 5)];
+    const said = live({ plan: PLAN, stretches: open(), readings: stuck, nowMs: 16 * MIN });
+    for (const ms of Object.values(said.wholeMs)) expect(Number.isFinite(ms)).toBe(true);
+    const nearly = live({
+      plan: PLAN,
+      stretches: open(),
+      readings: [meter(8 * MIN, 10.3), meter(15.8 * MIN, 20.45)],
+      nowMs: 15.8 * MIN,
+    });
+    const { early, late } = nearly.wholeMs;
+    expect((late - early) / MIN).toBeLessThan(1.5);
   });
 
   test('a plan that is no amount is refused', () => {

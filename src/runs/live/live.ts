@@ -75,7 +75,7 @@ const WANDER_PER_ROOT_MINUTE = 0.01;
 /**
  * The filter is run over the stretches and readings up to now: x is known as well as the plan's minutes are, V grows with time.
  *
- * Time left: T = (planned − V) / (rate x), log-normal, its ends at two standard deviations. The limit is the early end where more
+ * Time left: T = (planned − V) / (rate x), its ends at two standard deviations. The limit is the early end where more
  * would over-fill, over-pressurise or run dry with harm, the late end where a store is to be emptied.
  * @param asked times in ms; minutes and planned litres above 0; readings in any order, those outside every stretch are left out
  * @throws RangeError for a plan that is no amount or no time
@@ -91,7 +91,7 @@ export function live(asked: LiveAsked): Live {
   const elapsedMs = stretches.reduce((sum, { fromMs, toMs }) => sum + Math.max(0, toMs - fromMs), 0);
   const ran = run(asked, stretches);
   const rateLPerMin = rateOf(ran);
-  const leftMs = timeLeft(plan, ran, rateLPerMin);
+  const leftMs = timeLeft(plan, ran);
   const last = asked.stretches.at(-1);
   const flows = last !== undefined && last.fromMs <= nowMs && (last.toMs === null || last.toMs > nowMs);
   const fullAtMs = flows ? moved(leftMs, nowMs) : null;
@@ -160,21 +160,35 @@ function rateOf({ filter, predictedLPerMin }: Ran): Estimate {
   return { value: predictedLPerMin * value, u: predictedLPerMin * u };
 }
 
-/** ln T has the parts of V, x, their covariance, the planned amount, and the wander of x until then. */
-function timeLeft({ planned }: FlowPlan, { filter }: Ran, rate: Estimate): Band {
+/** A flow that has all but stopped is told to go on at a hundredth of what was predicted: its end stays a time. */
+const LEAST_PACE = 0.01;
+
+/**
+ * The ends of T at a pace that is two standard deviations higher or lower, V moving with it as far as it hangs on it; what is not
+ * known of V beside that, of the planned amount, and the wander of x until then, are joined to each end by squares. Below zero
+ * it is the time since it was full.
+ */
+function timeLeft({ planned }: FlowPlan, { filter, predictedLPerMin }: Ran): Band {
   const { value: soFar, u: soFarU } = filter.litres();
+  const { value: seen, u: paceU } = filter.pace();
+  const pace = Math.max(LEAST_PACE, seen);
+  if (!(predictedLPerMin > 0)) return { early: 0, middle: 0, late: 0 };
   const left = planned.value - soFar;
-  if (!(left > 0 && rate.value > 0)) return { early: 0, middle: 0, late: 0 };
-  const minutes = left / rate.value;
-  const pace = filter.pace();
-  const [ofLitres, ofPace] = [1 / left, 1 / pace.value];
-  const wander = WANDER_PER_ROOT_MINUTE * WANDER_PER_ROOT_MINUTE * (minutes / 3);
-  const variance =
-    ofLitres * ofLitres * (soFarU * soFarU + planned.u * planned.u) +
-    ofPace * ofPace * pace.u * pace.u +
-    2 * ofLitres * ofPace * filter.together() +
-    wander;
-  const wide = exp(2 * Math.sqrt(Math.max(0, variance)));
-  const middle = MS_PER_MIN * minutes;
-  return { early: middle / wide, middle, late: middle * wide };
+  const litresByPace = paceU > 0 ? filter.together() / (paceU * paceU) : 0;
+  const minutesAt = (x: number): number => (left - litresByPace * (x - pace)) / (x * predictedLPerMin);
+  const middle = minutesAt(pace);
+  const wide = exp((2 * paceU) / pace);
+  const alone = Math.max(0, soFarU * soFarU - litresByPace * litresByPace * paceU * paceU);
+  const ofLitres = (2 * Math.sqrt(alone + planned.u * planned.u)) / (pace * predictedLPerMin);
+  const ofWander = 2 * WANDER_PER_ROOT_MINUTE * Math.sqrt(Math.abs(middle) / 3) * middle;
+  const beside = ofLitres * ofLitres + ofWander * ofWander;
+  const end = (x: number): number => {
+    const apart = minutesAt(x) - middle;
+    return Math.sqrt(apart * apart + beside);
+  };
+  return {
+    early: MS_PER_MIN * (middle - end(pace * wide)),
+    middle: MS_PER_MIN * middle,
+    late: MS_PER_MIN * (middle + end(pace / wide)),
+  };
 }
