@@ -1,7 +1,7 @@
 // The cards that ship: read without a finding, filled for Corrie on several days, and every hazard in its box before its step.
 import { describe, expect, test } from 'vitest';
 import { positionOf } from '../../src/account/index.ts';
-import type { Card, FillAsked, FilledCard } from '../../src/outpost/index.ts';
+import { type Card, type FillAsked, type FilledCard, fitsExpected } from '../../src/outpost/index.ts';
 import { hazardBox, wordFinding } from '../../src/papers/index.ts';
 import { practiceDesk } from '../field-log/practice-desk.ts';
 import {
@@ -224,6 +224,16 @@ describe('a card does not start', () => {
     expect(codes(filled('re-dose', { chosen, values }))).toEqual(['card-condition-fails']);
   });
 
+  test('of a dose that was drawn ten times too large nothing comes: the line is rechecked or the card stops', () => {
+    const values = new Map([['C-08.content', value(20, 'L', 0.2)]]);
+    const drawn = filled('re-dose', { values }).steps.find(({ step }) => step.id === 'drawn');
+    expect(drawn?.step.mustPass).toBe('dose');
+    if (drawn === undefined || drawn.expected.is !== 'bounds') throw new Error('the dose has no bounds');
+    expect(fitsExpected(drawn.expected, 8.5)).toBe(true);
+    expect(fitsExpected(drawn.expected, 85)).toBe(false);
+    expect(fitsExpected(drawn.expected, 0.85)).toBe(false);
+  });
+
   test('when hot water would boil at the pressure of the cabin', () => {
     const values = new Map([['cabin.pressure', value(45, 'kPa abs', 0.2)]]);
     expect(codes(filled('prepare hot water', { values }))).toContain('card-condition-fails');
@@ -231,7 +241,9 @@ describe('a card does not start', () => {
 
   test('when what its conditions rest on is not known', () => {
     expect(codes(filled('tank to tank'))).toContain('card-condition-unknown');
-    expect(codes(filled('re-dose', { values: new Map() }))).toEqual(['card-condition-unknown']);
+    expect(new Set(codes(filled('re-dose', { values: new Map() })))).toEqual(
+      new Set(['card-must-pass-unknown', 'card-condition-unknown']),
+    );
   });
 });
 
