@@ -434,7 +434,8 @@ const exchangeAndAbuse: readonly PromiseRow[] = [
     tests: [
       {
         file: 'tests/trace/against-naive.test.ts',
-        holds: 'random histories against a tracer of parcels; tracers with a bug planted in them are found out',
+        holds:
+          'random histories against a tracer of parcels; tracers with a bug planted in them are found out',
         records: ['contact-tracing'],
       },
       {
@@ -442,6 +443,29 @@ const exchangeAndAbuse: readonly PromiseRow[] = [
         holds: 'what is proposed stands before the result is kept, and to cancel leaves every file as it was',
       },
     ],
+  },
+  {
+    id: 'P25',
+    promise:
+      'A run of a card stands on the same line whatever was closed, crashed or arrived late; no check is passed over, and no litre is posted twice.',
+    tests: [
+      {
+        file: 'tests/cards/runs.test.ts',
+        holds:
+          'sequences of commands on every card that ships, a crash after any of them, any order of arrival',
+        records: ['card-runs'],
+      },
+      {
+        file: 'tests/cards/corrie-run.test.ts',
+        holds: 'a fill that was broken off and went on the next day',
+      },
+      {
+        file: 'src/runs/live/live.test.ts',
+        holds: 'litres so far and the end of a flow lie in their bands in simulated flows',
+        records: ['live-band'],
+      },
+    ],
+    open: 'The rooms are held, not yet a run that is kept in a book on a disk.',
   },
 ];
 

@@ -26,6 +26,7 @@ export const ROOMS: readonly Room[] = [
     packages: [],
   },
   { room: 'outpost', written: 'ground', rooms: GROUND, packages: ['zod', 'yaml'] },
+  { room: 'runs', written: 'ground, outpost', rooms: [...GROUND, 'outpost'], packages: [] },
   {
     room: 'book',
     written: 'ground/units, outpost',
@@ -43,13 +44,13 @@ export const ROOMS: readonly Room[] = [
     room: 'papers',
     written: 'result types of the rooms below, ground/units',
     rooms: ['ground/units'],
-    types: ['outpost', 'book', 'account', 'forecast'],
+    types: ['outpost', 'runs', 'book', 'account', 'forecast'],
     packages: [],
   },
   {
     room: 'desk',
     written: 'all of the above',
-    rooms: [...GROUND, 'outpost', 'book', 'account', 'forecast', 'papers'],
+    rooms: [...GROUND, 'outpost', 'runs', 'book', 'account', 'forecast', 'papers'],
     packages: ['zod'],
   },
   // The port that a disk serves is the book's.

@@ -1,4 +1,35 @@
 // The door of the outpost room: what other rooms may use.
+export type {
+  Card,
+  CardFlow,
+  CardForm,
+  CardHazard,
+  CardPost,
+  CardStep,
+} from './cards/card.ts';
+export type { CardFinding, CardFindingCode, CardStartFinding } from './cards/card-finding.ts';
+export { cardJsonSchema } from './cards/card-schema.ts';
+export type { CardUnit } from './cards/card-units.ts';
+export { CARD_UNITS, fromSi, spanFromSi, spanToSi, toSi, typeOfUnit } from './cards/card-units.ts';
+export type { CardFigure, Expected } from './cards/fill/expected.ts';
+export { expectedAt, figureOf, fitsExpected, missingInBounds } from './cards/fill/expected.ts';
+export type {
+  CardValue,
+  ChoosableStore,
+  FillAsked,
+  IntendedMovement,
+  RefusedMovement,
+} from './cards/fill/fill-asked.ts';
+export type { FilledCard, FilledHazard, FilledStep } from './cards/fill/fill-card.ts';
+export { fillCard } from './cards/fill/fill-card.ts';
+export { hoseFactor } from './cards/fill/outpost-values.ts';
+export type { Leaf, Leaves, Named, Reckoned, Truth } from './cards/formula/evaluate.ts';
+export { holdsSurely, leafNames, reckonFormula } from './cards/formula/evaluate.ts';
+export type { FormulaFault } from './cards/formula/formula-fault.ts';
+export type { Formula } from './cards/formula/parse.ts';
+export { parseFormula } from './cards/formula/parse.ts';
+export type { ReadCard } from './cards/read-card.ts';
+export { readCard } from './cards/read-card.ts';
 export type { OutpostIndex } from './index-outpost.ts';
 export { indexOutpost } from './index-outpost.ts';
 export { outpostJsonSchema } from './json-schema.ts';

@@ -6,6 +6,7 @@ import {
   CLOCK_OFFSET_PATTERN,
   CLOCK_TIME_PATTERN,
   DATE_PATTERN,
+  FORMULA_NAME_PATTERN,
   ID_PATTERN,
   LETTER_PATTERN,
   LOG_FIELD_PATTERN,
@@ -40,6 +41,7 @@ const FORMS: readonly (readonly [string, string])[] = [
   [`${CLOCK_OFFSET_PATTERN}`, 'clock-offset'],
   [`${LETTER_PATTERN}`, 'letter'],
   [`${LOG_FIELD_PATTERN}`, 'log-field'],
+  [`${FORMULA_NAME_PATTERN}`, 'formula-name'],
 ];
 
 const END_KEYS = ['store', 'port', 'pool'] as const;

@@ -238,6 +238,7 @@ export {
 } from './words/en/count.ts';
 export type { EntryContext } from './words/en/entries/context.ts';
 export { entryInWords } from './words/en/entries.ts';
+export { hazardBox } from './words/en/hazard-box.ts';
 export { holdReason, holdWays } from './words/en/holds.ts';
 export { levels } from './words/en/labels.ts';
 export { saidClash } from './words/en/limits-sheet.ts';

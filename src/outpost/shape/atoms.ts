@@ -10,6 +10,9 @@ export const LETTER_PATTERN = /^[A-Z]$/;
 export const LOG_FIELD_PATTERN = /^[A-Za-z][A-Za-z0-9_]{0,59}$/;
 export const CLOCK_OFFSET_PATTERN = /^[+-](?:0\d|1[0-4]):[0-5]\d$/;
 
+/** What lines and choices of a card are called in its formulas. */
+export const FORMULA_NAME_PATTERN = /^[a-z][a-z0-9_]{0,39}$/;
+
 /** No amount of an outpost is greater than this in the unit of its key; it catches slips such as a lost point. */
 const GREATEST = 1e9;
 

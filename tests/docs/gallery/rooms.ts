@@ -2,6 +2,7 @@
 import type { GalleryEntry, GalleryRoom } from '../../../scripts/docs/errors-page.ts';
 import { accountSamples } from './account.ts';
 import { bookSamples } from './book.ts';
+import { cardSamples } from './cards.ts';
 import { cliSamples } from './cli.ts';
 import { codeSamples } from './code.ts';
 import { deskSamples } from './desk.ts';
@@ -10,6 +11,7 @@ import { fieldLogSamples } from './field-log.ts';
 import { inboxSamples } from './inbox.ts';
 import { limitSamples } from './limits.ts';
 import { outpostSamples } from './outpost.ts';
+import { runSamples } from './runs.ts';
 import type { Failure, Sample, Samples } from './sample.ts';
 import { serverSamples } from './server.ts';
 import { tableSamples } from './table.ts';
@@ -39,6 +41,17 @@ export const ROOMS: readonly Room[] = [
     about:
       'Sets of limits, what an outpost chooses of them, and limits that somebody types. Faults of the text and the shape of such a file are those of an outpost file. The first block is the small set of the tests with something changed, or what was asked.',
     samples: limitSamples,
+  },
+  {
+    name: 'cards',
+    about:
+      'Files of cards, and cards that do not start. Faults of the text and the shape of such a file are those of an outpost file. The first block is the small card of the tests with something changed, and what was chosen.',
+    samples: cardSamples,
+  },
+  {
+    name: 'runs',
+    about: 'What is said while the small card of the tests is carried out. The last line is refused.',
+    samples: runSamples,
   },
   {
     name: 'book',

@@ -2,6 +2,7 @@
 import type { Words } from '../shape.ts';
 import { accountWords } from './account.ts';
 import { bookWords } from './book.ts';
+import { cardWords } from './cards.ts';
 import { cliWords } from './cli.ts';
 import { codeWords } from './code.ts';
 import { deskWords } from './desk.ts';
@@ -10,6 +11,7 @@ import { fieldLogWords } from './field-log.ts';
 import { inboxWords } from './inbox.ts';
 import { limitWords } from './limits.ts';
 import { outpostWords } from './outpost.ts';
+import { runWords } from './runs.ts';
 import { serverWords } from './server.ts';
 import { tableWords } from './table.ts';
 import { unitsWords } from './units.ts';
@@ -19,6 +21,8 @@ export const englishTables: Readonly<Record<string, Words<string>>> = {
   units: unitsWords,
   outpost: outpostWords,
   limits: limitWords,
+  cards: cardWords,
+  runs: runWords,
   book: bookWords,
   disk: diskWords,
   account: accountWords,

@@ -50,6 +50,7 @@ const FORMS: Readonly<Record<string, string>> = {
   'clock-offset': "a clock offset such as '+05:30'",
   letter: 'one capital letter',
   'log-field': 'the name of a field, letters, digits and _ only',
+  'formula-name': 'a name of small letters, digits and _ that begins with a letter',
   length: 'a text of 1 to 600 signs',
 };
 
@@ -169,7 +170,7 @@ const textWords = {
   'file-empty': () =>
     say(
       'The file is empty.',
-      'an outpost, or a set of limits',
+      'an outpost, a set of limits, or a card',
       'nothing',
       'Start from a file that ships, such as examples/corrie/outpost.yaml.',
     ),
