@@ -29,6 +29,7 @@ function weighUp(state: StoreState, { hold: name, reason }: HoldState): void {
 const BY_TREATMENT_ALONE: ReadonlySet<string> = new Set([
   'biocides-meet',
   'grade-went-up',
+  'grade-may-not-enter',
   'treatment-not-allowed',
 ]);
 

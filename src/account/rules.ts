@@ -1,7 +1,7 @@
 // What may flow into what: the same rules refuse an intention at the desk and speak about a fact in the account.
 import type { OutpostIndex } from '../outpost/index.ts';
 import type { AccountFindingCode } from './finding-codes.ts';
-import type { StoreState } from './store-state.ts';
+import { ranDry, type StoreState } from './store-state.ts';
 
 export interface RuleBreak {
   readonly code: Extract<
@@ -18,7 +18,7 @@ export interface RuleBreak {
 /** What a rule needs to know of an end of a flow. */
 export type Side = Pick<
   StoreState,
-  'grade' | 'emptied' | 'biocides' | 'release' | 'hold' | 'conditional' | 'facts'
+  'grade' | 'emptied' | 'setAside' | 'biocides' | 'release' | 'hold' | 'conditional' | 'facts'
 >;
 
 /** Grade of what is in the receiving store afterwards: the worse of the two, or null where either water is of no known grade. Waste stays waste. */
@@ -26,7 +26,7 @@ export function gradeAfter(index: OutpostIndex, from: Side, to: Side): string | 
   const waste = [from, to].find(({ grade }) => grade !== null && index.grades.get(grade)?.terminal === true);
   if (waste !== undefined) return waste.grade;
   if (from.grade === null) return null;
-  if (to.grade === null) return to.emptied ? from.grade : null;
+  if (to.grade === null) return ranDry(to) ? from.grade : null;
   const rank = (id: string) => index.grades.get(id)?.rank ?? 0;
   return rank(to.grade) > rank(from.grade) ? to.grade : from.grade;
 }
@@ -57,7 +57,7 @@ function biocideBreaks(index: OutpostIndex, from: Side, to: Side): RuleBreak[] {
   const there = biocidesIn(index, to);
   for (const comes of biocidesIn(index, from)) {
     const enemy = there.find(
-      (other) => mustNotMeet(index, comes, other, to.emptied) || mustNotMeet(index, other, comes, to.emptied),
+      (other) => mustNotMeet(index, comes, other, ranDry(to)) || mustNotMeet(index, other, comes, ranDry(to)),
     );
     if (enemy !== undefined) {
       const data = {
@@ -65,7 +65,7 @@ function biocideBreaks(index: OutpostIndex, from: Side, to: Side): RuleBreak[] {
         to: to.facts.id,
         comes,
         meets: enemy,
-        residue: to.emptied ? 'residue' : 'content',
+        residue: ranDry(to) ? 'residue' : 'content',
       };
       return [{ code: 'biocides-meet', data }];
     }
@@ -98,7 +98,7 @@ function gradeBreaks(index: OutpostIndex, from: Side, to: Side): RuleBreak[] {
   // Down to another grade of water, never to waste: what has held waste holds nothing else again.
   const goesToWaste = index.grades.get(after)?.terminal === true;
   const mayGoDown =
-    to.emptied &&
+    ranDry(to) &&
     !goesToWaste &&
     !isWaste(index, to) &&
     index.outpost.policy.containersMayGoDown &&

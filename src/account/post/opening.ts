@@ -94,7 +94,8 @@ export function tellContent(fold: Fold, entry: AnyEntry, state: StoreState, told
   holdBetter(fold, entry, state, told.grade);
   state.setAside = false;
   state.waterSinceMs = entry.happenedAtMs;
-  state.badNewsSinceMs = entry.happenedAtMs;
+  // What is known to be bad of water that is there stays known.
+  if (ranDry(state)) state.badNewsSinceMs = entry.happenedAtMs;
   if (told.grade === null) {
     state.grade = null;
     state.emptied = told.massMg <= state.facts.remainderMg;
@@ -175,9 +176,10 @@ export function bringStore(fold: Fold, entry: AnyEntry, told: NewStore, visit: s
 /** A store that is told of anew while it is aboard: what was said against its water stands. */
 function keepDoubts(there: StoreState, state: StoreState): void {
   const { hold, holdsBehind, conditional, conditionalsBehind, waived, biocides } = there;
-  const { grade, gradeHistory, emptied, setAside, release, released, results, treated } = there;
+  const { grade, gradeHistory, emptied, setAside, release, released, results, treated, badNewsSinceMs } = there;
   Object.assign(state, { hold, holdsBehind, conditional, conditionalsBehind, waived, biocides });
   Object.assign(state, { grade, gradeHistory, emptied, setAside, release, released, results, treated });
+  state.badNewsSinceMs = badNewsSinceMs;
 }
 
 const storeKinds: ReadonlySet<string> = new Set([

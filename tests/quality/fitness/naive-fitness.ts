@@ -180,7 +180,7 @@ export class NaiveFitness {
       ({ ofUnit, waivedUntilMs }) => ofUnit && waivedUntilMs === 0,
     );
     if (!mayEnter && !isHeld)
-      water.hold(`rule ${entry.site} ${entry.number}`, entry.happenedAtMs, { ofUnit: true });
+      water.hold(`rule ${entry.site} ${entry.number}`, entry.happenedAtMs, { ofUnit: true, needsTreatment: true });
   }
 
   #rankThatEnters(unit: string): number {
@@ -388,7 +388,7 @@ export class NaiveFitness {
     water.noWord = word === 'none' || (!wasDry && water.noWord);
     water.certificate = word === 'loader' || (!wasDry && water.certificate);
     water.sameSinceMs = atMs;
-    water.badSinceMs = atMs;
+    if (wasDry) water.badSinceMs = atMs;
   }
 
   #behind(point: string | undefined): string[] {
