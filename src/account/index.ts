@@ -1,13 +1,13 @@
 // The door of the account: what other rooms may use.
 export { applyEntry } from './apply.ts';
-export { readingOf } from './bed/bed-axes.ts';
+export { type BedPrior, curveAt, readingOf } from './bed/bed-axes.ts';
 export {
   type BedCause,
   bedCauses,
   type Evidence,
   type RankedCause,
 } from './bed/bed-causes.ts';
-export type { BedFit } from './bed/bed-fit.ts';
+export { type BedFit, type FitReading, fitBed } from './bed/bed-fit.ts';
 export { type BedResult, type BedStory, leadUsedL } from './bed/bed-story.ts';
 export { type BedTrend, bedTrends, type Moves } from './bed/bed-trend.ts';
 export { type Beds, type BedsOutcome, bedsOf } from './bed/beds.ts';

@@ -152,6 +152,7 @@ function factsOf(position: Position, store: StorePosition): StoreSheet['facts'] 
     { name: 'place', text: facts.place },
     ...(store.port === null ? [] : [{ name: 'on port', text: store.port }]),
     ...(facts.visit === null ? [] : [{ name: 'leaves with', text: facts.visit }]),
+    { name: 'released on', text: store.release },
     ...bandOf(position, store),
     { name: 'how surely', text: store.standing },
     ...(store.readAtMs === null

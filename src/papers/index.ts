@@ -109,6 +109,7 @@ export type {
   LimitsSheet,
   LimitTypedSheet,
 } from './sheets/limits.ts';
+<<<<<<< HEAD
 export type {
   CertificateSheet,
   HoldNoticeSheet,
@@ -120,6 +121,8 @@ export type {
   SamplePaperSheet,
   TrendPaperSheet,
 } from './sheets/papers-quality.ts';
+=======
+>>>>>>> core
 export type { EndingLine, QualitySheet, WaitingStore } from './sheets/quality.ts';
 export type {
   Trend,

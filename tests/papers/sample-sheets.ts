@@ -1,4 +1,4 @@
-// Sheets of an invented outpost, made by hand: what the desk would hand out, small enough to be read.
+// Table of sheets of an invented outpost, made by hand: what the desk would hand out, small enough to be read.
 
 import type {
   BookSheet,
@@ -8,15 +8,14 @@ import type {
   SheetFigure,
   SheetHead,
   StoreLine,
-  StoreQuality,
   StoreSheet,
-  StoresSheet,
   TodaySheet,
   WordedFinding,
 } from '../../src/papers/index.ts';
 import { wordFinding } from '../../src/papers/index.ts';
 import { fallingBiocide, usedLife } from './sample-biocide.ts';
 import { at, because, mass, volume } from './sample-figures.ts';
+import { onHold } from './sample-quality.ts';
 import { family, gauging } from './sample-story.ts';
 
 const dayRule = { dayOneUtcMs: Date.UTC(2147, 2, 1), lineMinuteOfDay: 1260 };
@@ -366,43 +365,6 @@ export const empty: TodaySheet = {
   readings: [],
   findings: [finding('opening-missing', 'act-today', {})],
   visits: [],
-};
-
-const onHold: StoreQuality = {
-  word: 'HOLD',
-  onWordOf: 'own sample',
-  released: null,
-  holds: [
-    { hold: 'Q-01', since: 'Day 46 16:30 UTC', reason: 'plate count', failed: ['plate count'], parked: null },
-  ],
-  conditional: null,
-  waived: [],
-  treated: { at: 'Day 16 10:00 UTC', biocide: 'silver', countsFrom: 'Day 16 10:00 UTC' },
-  downgraded: null,
-  words: [
-    'Do not use it: HOLD Q-01 since Day 46 16:30 UTC (plate count).',
-    'Dosed with silver Day 16 10:00 UTC.',
-  ],
-  entries: ['h'],
-};
-
-/** Of one store the medic’s word, with its end. */
-export const heldQuality: StoresSheet['quality'] = {
-  'C-03': onHold,
-  'C-01': {
-    ...onHold,
-    word: 'RELEASED',
-    released: {
-      by: 'medic',
-      at: 'Day 19 08:30 UTC',
-      samples: ['SMP-05'],
-      until: 'Day 106 15:00 UTC',
-      over: false,
-    },
-    holds: [],
-    treated: null,
-    words: ['Released by medic Day 19 08:30 UTC (sample SMP-05), until Day 106 15:00 UTC.'],
-  },
 };
 
 export const oneStore: StoreSheet = {

@@ -140,7 +140,7 @@ describe('a treatment', () => {
     const { due } = await must(qualityToday(own, NOW, KEEPER));
     expect(due.find(({ kind }) => kind === 'treated')).toMatchObject({
       name: 'C-10',
-      dueDay: 42,
+      dueDay: 41,
       parameters: ['silver', 'plate count'],
     });
     expect(await refusal(holdAct(own, MEDIC, { act: 'release', of: ['C-10'] }))).toBe(

@@ -1,7 +1,15 @@
 // The papers of a hold: the notice that hangs on its stores, and the release with what left it.
 
 import { rowsOfStores } from '../../account/index.ts';
-import { type AnyEntry, amend, amendmentsOf, type BookPort, entryOf, type View } from '../../book/index.ts';
+import {
+  type AnyEntry,
+  amend,
+  amendmentsOf,
+  type BookPort,
+  type Entry,
+  entryOf,
+  type View,
+} from '../../book/index.ts';
 import { dayStartUtcMs, formatShortStamp } from '../../ground/units/index.ts';
 import {
   type HoldLine,

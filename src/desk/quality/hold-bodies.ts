@@ -111,17 +111,14 @@ async function addBySample(context: Context, past: QualityPast, request: Of<'add
   return body.ok ? yes([{ kind: 'hold', body: body.value }]) : body;
 }
 
-/** Names of the holds that stores aboard are on, conditional and waived ones among them. */
-function openHolds({ fold }: Context): ReadonlyMap<string, readonly string[]> {
+/** Names of the holds that stores aboard are on; a release ends conditional and waived ones, too. */
+function openHolds({ fold }: Context, which: 'held' | 'all'): ReadonlyMap<string, readonly string[]> {
   const found = new Map<string, string[]>();
   for (const state of fold.stores.values()) {
     if (!state.aboard) continue;
     const { conditional, waived, facts } = state;
-    const holds = [
-      ...holdsOf(state),
-      ...(conditional === null ? [] : [conditional]),
-      ...waived.map(({ hold }) => hold),
-    ];
+    const others = [...(conditional === null ? [] : [conditional]), ...waived.map(({ hold }) => hold)];
+    const holds = [...holdsOf(state), ...(which === 'held' ? [] : others)];
     for (const { hold } of holds) found.set(hold, [...(found.get(hold) ?? []), facts.id]);
   }
   return found;
@@ -130,9 +127,14 @@ function openHolds({ fold }: Context): ReadonlyMap<string, readonly string[]> {
 function onHold(
   context: Context,
   past: QualityPast,
-  typed: { readonly hold: string; readonly stores: readonly string[] | undefined },
+  typed: {
+    readonly hold: string;
+    readonly stores: readonly string[] | undefined;
+    /** Conditional stores and waived ones count as well. */
+    readonly which: 'held' | 'all';
+  },
 ): Answer<{ readonly hold: string; readonly stores: readonly string[] }> {
-  const open = openHolds(context);
+  const open = openHolds(context, typed.which);
   const names = [...new Set([...open.keys(), ...past.holds.map(({ body }) => body.hold)])];
   const hold = findName('hold', typed.hold, names);
   if (!hold.ok) return hold;
@@ -183,7 +185,7 @@ function holdOrStores(
   const isStore = first !== '' && findStore(context, first).ok;
   return isStore || first === ''
     ? looseStores(context, first === '' ? [] : [first, ...stores])
-    : onHold(context, past, { hold: first, stores });
+    : onHold(context, past, { hold: first, stores, which: 'all' });
 }
 
 function looseStores(
@@ -197,7 +199,7 @@ function looseStores(
 
 function waiveBody(context: Context, past: QualityPast, request: Of<'waive'>): Answer<MadeBody> {
   const { reason, until } = request;
-  const which = onHold(context, past, { hold: request.hold, stores: request.stores });
+  const which = onHold(context, past, { hold: request.hold, stores: request.stores, which: 'held' });
   if (!which.ok) return which;
   if (reason.trim() === '') return need('reason', 'why it is waived');
   const day = readDay(context, until);
@@ -211,7 +213,7 @@ function downgradeBody(context: Context, past: QualityPast, request: Of<'downgra
   const which =
     request.hold === undefined
       ? looseStores(context, [request.store])
-      : onHold(context, past, { hold: request.hold, stores: [request.store] });
+      : onHold(context, past, { hold: request.hold, stores: [request.store], which: 'all' });
   if (!which.ok) return which;
   const [store = ''] = which.value.stores;
   const fromGrade = fold.stores.get(store)?.grade ?? null;
@@ -242,7 +244,7 @@ function parkBody(
   past: QualityPast,
   { hold, owner, until, reason }: Of<'park'>,
 ): Answer<MadeBody> {
-  const which = onHold(context, past, { hold, stores: undefined });
+  const which = onHold(context, past, { hold, stores: undefined, which: 'held' });
   if (!which.ok) return which;
   const office = findName('office', owner, [...context.fold.index.offices.keys()]);
   if (!office.ok) return office;

@@ -43,7 +43,7 @@ function wordOfStore(position: Position, store: StorePosition): QualityWord {
   if (store.waived.length > 0) return 'WAIVED';
   const why = notFreeBecause(position, store);
   if (why === 'not released' || why === 'release over' || why === 'no limit set') return 'NOT RELEASED';
-  return store.released !== null && !store.emptied ? 'RELEASED' : '';
+  return store.release === 'own sample' && store.released !== null && !store.emptied ? 'RELEASED' : '';
 }
 
 function releasedOf(position: Position, { released }: StorePosition): StoreQuality['released'] {

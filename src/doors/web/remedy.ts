@@ -104,9 +104,28 @@ function actOf([noun, verb, ...rest]: readonly string[]): RemedyAct | null {
       return { act: 'see', page: 'inbox', item: null };
     case 'today':
       return { act: 'see', page: 'today', item: null };
+    case 'sample':
+    case 'hold':
+      return qualityAct(`${noun} ${verb ?? ''}`);
     default:
       return null;
   }
+}
+
+/** What the page has a sheet for by its kind; a hold is seen where its stores are. */
+const KIND_OF_ACT: ReadonlyMap<string, string> = new Map([
+  ['sample add', 'sample'],
+  ['sample result', 'result'],
+  ['hold add', 'hold'],
+  ['hold release', 'release'],
+  ['hold waive', 'waiver'],
+  ['hold downgrade', 'downgrade'],
+]);
+
+function qualityAct(act: string): RemedyAct | null {
+  const kind = KIND_OF_ACT.get(act);
+  if (kind !== undefined) return { act: 'kind', kind };
+  return act === 'hold show' || act === 'hold list' ? { act: 'see', page: 'stores', item: null } : null;
 }
 
 function bookAct(rest: readonly string[]): RemedyAct {

@@ -1,8 +1,10 @@
 // The tree of a hold as lines: each place that the water touched, and what holding it changes; before or after it is kept.
 import { roundCoverDays } from '../../ground/units/index.ts';
+import type { SheetFigure } from '../sheets/figure.ts';
 import type { EffectLine, HoldTree, TouchLine, TraceSheet } from '../sheets/holds.ts';
 import { fates, holdLabels } from '../words/en/holds.ts';
 import { dropped, saidDays } from '../words/en/labels.ts';
+import { saidValueAt } from '../words/en/said.ts';
 import { amountOf, fieldsOf, said } from './figures.ts';
 import { proseWidth, type TextOptions } from './options.ts';
 import { record } from './page.ts';
@@ -50,7 +52,7 @@ export function traceLines(trace: TraceSheet, options: TextOptions): string[] {
       say(holdLabels.window(store, opened, since, until)),
     ),
     ...trace.cuts.flatMap(({ store, how, at, ref, cleared }) =>
-      say(holdLabels.cut(store, how, at, ref, said(amountOf(cleared, options), options))),
+      say(holdLabels.cut(store, how, at, ref, saidBare(cleared, options))),
     ),
     ...say(saidDrunk(trace, options)),
   ];
@@ -58,7 +60,13 @@ export function traceLines(trace: TraceSheet, options: TextOptions): string[] {
 
 function saidDrunk({ drunk }: TraceSheet, options: TextOptions): string {
   if (drunk === null) return holdLabels.nobodyDrank;
-  return holdLabels.drunk(said(amountOf(drunk.volume, options), options), drunk.sinceDay, drunk.untilDay);
+  return holdLabels.drunk(saidBare(drunk.volume, options), drunk.sinceDay, drunk.untilDay);
+}
+
+/** A traced amount to a hundredth of a litre: it has no ± of its own, and how surely the water mixed is not in it. */
+export function saidBare(figure: SheetFigure, options: TextOptions): string {
+  const { value, unit } = amountOf(figure, options);
+  return saidValueAt(value, -2, unit);
 }
 
 function touchColumns(options: TextOptions): readonly Column<TouchLine>[] {

@@ -15,7 +15,7 @@ import { saidHoldReason } from '../words/en/store-answer.ts';
 import { amountOf, fieldsOf, said } from './figures.ts';
 import { findingRecords } from './finding-records.ts';
 import { findingLines } from './findings.ts';
-import { traceLines, traceRecords } from './hold-tree.ts';
+import { saidBare, traceLines, traceRecords } from './hold-tree.ts';
 import { proseWidth, type TextOptions } from './options.ts';
 import { page, record } from './page.ts';
 import { signed } from './signs.ts';
@@ -189,13 +189,13 @@ function drankLines(drank: readonly DrankLine[], options: TextOptions): string[]
       head: columns.drank,
       align: 'left',
       priority: 1,
-      cell: ({ volume }) => said(amountOf(volume, options), options),
+      cell: ({ volume }) => saidBare(volume, options),
     },
     {
       head: columns.suspect,
       align: 'left',
       priority: 0,
-      cell: ({ suspect }) => said(amountOf(suspect, options), options),
+      cell: ({ suspect }) => saidBare(suspect, options),
     },
     { head: columns.ref, align: 'left', priority: 2, cell: ({ ref }) => ref },
   ];

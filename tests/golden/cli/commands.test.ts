@@ -2,6 +2,7 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { expectGolden } from '../record.ts';
 import { Console, record } from './console.ts';
+import { QUALITY_SESSIONS } from './quality-sessions.ts';
 
 let console: Console;
 beforeEach(async () => {
@@ -59,6 +60,19 @@ const sessions: Readonly<Record<string, readonly string[]>> = {
     'waterwright report show quirks',
     'waterwright report show quirks --plain',
     'waterwright report show weather',
+  ],
+  beds: [
+    'waterwright bed list',
+    'waterwright bed list --at D32 --width 60',
+    'waterwright bed show --at D32 --width 100',
+    'waterwright bed show lead --at D35',
+  ],
+  'beds-others': [
+    'waterwright bed show lead --at D40 --plain',
+    'waterwright bed show lag',
+    'waterwright bed forecast lead --at D32',
+    'waterwright bed show third',
+    'waterwright bed show lead --svg --csv',
   ],
   'reckon-transfer': [
     'waterwright reckon transfer --volume 22L --length 6m --bore 8mm --roughness 1.5um --minor-loss 3 --kv 0.6,0.6 --over 0.5atm --water 25C',
@@ -240,7 +254,7 @@ test.each(Object.entries(sessions))('%s', async (name, lines) => {
 
 test('every command stands in a record', async () => {
   const { COMMANDS } = await import('../../../src/doors/cli/index.ts');
-  const typed = Object.values(sessions).flat().join('\n');
+  const typed = [sessions, QUALITY_SESSIONS].flatMap((each) => Object.values(each).flat()).join('\n');
   const elsewhere = [
     'start',
     'serve',

@@ -115,6 +115,12 @@ const needs: Readonly<
   'waterwright count finish --dry-run': { before: ['count add c10 20.8L'] },
   'waterwright count finish --second chief': { before: ['count add c10 20.8L'] },
   'waterwright log undo': { before: ['log drink 8'] },
+  'waterwright hold waive Q-02 --until D62 --reason "nothing else is left" --second medic': {
+    before: ['hold add c02 --reason "smells of plastic"'],
+  },
+  'waterwright hold park Q-02 --owner medic --until D66': {
+    before: ['hold add c02 --reason "smells of plastic"'],
+  },
   'waterwright import export.jsonl --book copy.book': { before: ['book export -o export.jsonl'] },
   'waterwright book code set medic': { typed: [['73915', '73915']] },
   'waterwright book code set medic --lost --second keeper': {

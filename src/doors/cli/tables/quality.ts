@@ -120,7 +120,7 @@ const HOLD_COMMANDS: readonly Command[] = [
     flags: ['sample', 'only', 'conditional', reason, name, ...WITH],
     examples: [
       ['waterwright hold add c02 --reason "smells of plastic" --dry-run', ''],
-      ['waterwright hold add --sample SMP-12 --dry-run', 'what its water touched'],
+      ['waterwright hold add --sample SMP-03 --dry-run', 'what its water touched'],
     ],
   },
   {
@@ -144,7 +144,7 @@ const HOLD_COMMANDS: readonly Command[] = [
     args: [hold, stores],
     flags: [reason, until, ...WITH],
     examples: [
-      ['waterwright hold waive Q-01 --until D62 --reason "the reserve is needed" --second medic', ''],
+      ['waterwright hold waive Q-02 --until D62 --reason "nothing else is left" --second medic', ''],
     ],
   },
   {
@@ -165,14 +165,14 @@ const HOLD_COMMANDS: readonly Command[] = [
     does: 'treat water by a recipe of the outpost: the only way up; it waits for its sample and the medic',
     args: [{ name: 'STORE', what: 'the store' }],
     flags: ['recipe', 'dose', ...WITH],
-    examples: [['waterwright hold treat c13 --dose 10mL --second second', '']],
+    examples: [['waterwright hold treat c10 --dose 10mL --second second', '']],
   },
   {
     path: ['hold', 'park'],
     does: 'leave it held, with somebody who looks after it until a day',
     args: [hold],
     flags: ['owner', until, reason, ...WITH],
-    examples: [['waterwright hold park Q-01 --owner medic --until D66', '']],
+    examples: [['waterwright hold park Q-02 --owner medic --until D66', '']],
   },
   {
     path: ['hold', 'aside'],

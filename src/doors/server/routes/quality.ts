@@ -26,9 +26,9 @@ import {
 } from '../shapes/quality.ts';
 import { holdRequest, resultRequest, sampleRequest } from '../shapes/quality-request.ts';
 import { keptSheet } from '../shapes/sheets.ts';
-import { momentOf } from './speaks.ts';
 import { type Route, route } from './route.ts';
 import { SIGHT_QUERY, sightOf } from './sight-query.ts';
+import { momentOf } from './speaks.ts';
 
 const id = z.string().min(1).max(80);
 

@@ -3,6 +3,8 @@ import type { StoreQuality } from '../../sheets/store-quality.ts';
 import { counted, listed } from './said.ts';
 import { saidHoldReason } from './store-answer.ts';
 
+const CERTIFICATE = 'loader\u2019s certificate';
+
 type Facts = Omit<StoreQuality, 'words'>;
 
 /** The sentences; the first says what it is. */
@@ -36,9 +38,14 @@ export function storeQualityWords(
   return [onWord.get(facts.onWordOf) ?? 'Not released: no result.'];
 }
 
-function releasedWords({ released, word }: Facts): readonly string[] {
+function releasedWords({ released, word, onWordOf }: Facts): readonly string[] {
   if (released === null) return [];
   const { by, at, samples, until, over } = released;
+  if (onWordOf !== 'own sample' && onWordOf !== CERTIFICATE) return [];
+  if (onWordOf === CERTIFICATE)
+    return [
+      `On the ${onWordOf} since ${at}, until the outpost\u2019s own sample is back; not released for the reserve.`,
+    ];
   const on =
     samples.length === 0 ? '' : ` (${samples.length === 1 ? 'sample' : 'samples'} ${shortList(samples)})`;
   const end = until === null ? '' : `, until ${until}`;
