@@ -1,7 +1,15 @@
 // The papers of a hold: the notice that hangs on its stores, and the release with what left it.
 
 import { rowsOfStores } from '../../account/index.ts';
-import { type AnyEntry, amend, amendmentsOf, type BookPort, entryOf, type View } from '../../book/index.ts';
+import {
+  type AnyEntry,
+  amend,
+  amendmentsOf,
+  type BookPort,
+  type Entry,
+  entryOf,
+  type View,
+} from '../../book/index.ts';
 import { dayStartUtcMs, formatShortStamp } from '../../ground/units/index.ts';
 import {
   type HoldLine,
@@ -21,7 +29,7 @@ import { headOf } from '../today.ts';
 import { bookSeal } from './book-seal.ts';
 import { paperRows } from './paper-rows.ts';
 import { wordOfEntry } from './paper-words.ts';
-import { figuresOfWay, type WayOut } from './way-figures.ts';
+import { figuresOfWay, sampleOfWay, type WayOut } from './way-figures.ts';
 
 export interface HoldPaperQuery {
   readonly hold: string;
@@ -121,7 +129,7 @@ function leftLine({ position, fold }: Seen, way: WayOut, store: string): LeftHol
   const released = fold.stores.get(store)?.released;
   const isStanding = way.kind === 'release' && released?.entry === way.id;
   const untilMs = isStanding ? (released?.untilMs ?? null) : endOf(way, dayRule);
-  const named = way.kind === 'release' ? (way.body.samples ?? []) : [];
+  const named = way.kind === 'release' ? samplesOf(way) : [];
   return {
     ...wordOfEntry(way, dayRule),
     store,
@@ -131,6 +139,12 @@ function leftLine({ position, fold }: Seen, way: WayOut, store: string): LeftHol
     until: untilMs === null ? null : formatShortStamp(untilMs, dayRule),
     toGrade: way.kind === 'downgrade' ? way.body.toGrade : null,
   };
+}
+
+/** A release that names no sample rests on the figures that it brought. */
+function samplesOf(way: Entry<'release'>): readonly string[] {
+  const { samples = [], values } = way.body;
+  return samples.length === 0 && values.length > 0 ? [sampleOfWay(way)] : samples;
 }
 
 /** It ends with its last day. */

@@ -11,6 +11,9 @@ import type { Seen } from '../quality/seen.ts';
 /** What ends a hold for a store. */
 export type WayOut = Entry<'release'> | Entry<'downgrade'> | Entry<'waiver'>;
 
+/** The account knows figures that a release brought by this name. */
+export const sampleOfWay = (way: WayOut): string => `release ${refOf(way)}`;
+
 export function figuresOfWay(
   { fold, position }: Pick<Seen, 'fold' | 'position'>,
   way: WayOut | null,
@@ -18,7 +21,7 @@ export function figuresOfWay(
 ): readonly PaperFigure[] {
   if (way === null || way.kind === 'waiver') return [];
   const rows = rowsOfStores(fold, stores);
-  const sample = `release ${refOf(way)}`;
+  const sample = sampleOfWay(way);
   return way.body.values.map((told): PaperFigure => {
     const figure: SampleResult = {
       ...{ id: way.id, sample, parameter: told.parameter, value: told.value, unit: told.unit },

@@ -10,7 +10,7 @@ export function reportsText(names: readonly (keyof typeof reportNames)[], option
     names.flatMap((name) =>
       options.style === 'plain'
         ? [record([name, reportNames[name]])]
-        : hanging(`  ${name}`, reportNames[name], { width, indent: 14 }),
+        : hanging(`  ${name}`, reportNames[name], { width, indent: 16 }),
     ),
     options,
   );

@@ -17,10 +17,10 @@ export const REPORT_COMMANDS: readonly Command[] = [
       { name: 'NAME', what: 'the sample, store, hold or parameter that it is of', optional: true },
     ],
     flags: [
-      { name: 'html', what: 'one HTML file to be printed from a browser' },
-      { name: 'paper', value: 'SIZE', what: 'with --html: A4, or Letter' },
+      'html',
+      'paper',
       { name: 'csv', what: 'a table of it for spreadsheets: the first, or that of --table' },
-      { name: 'table', value: 'NAME', what: 'with --csv: which table' },
+      'table',
       {
         name: 'tests',
         value: 'NAMES',
