@@ -172,6 +172,7 @@ export { limitSetsText, limitSetText, limitsText } from './text/limits.ts';
 export { limitsChosenText, limitTypedText } from './text/limits-choice.ts';
 export type { TextOptions, TextStyle } from './text/options.ts';
 export { painted } from './text/paint.ts';
+export { biocideFacts, lifeFacts } from './text/biocide.ts';
 export { qualityText } from './text/quality.ts';
 export { qualityTrendText } from './text/quality-trend.ts';
 export { quirksText } from './text/quirks.ts';
@@ -209,7 +210,7 @@ export {
 } from './words/en/count.ts';
 export type { EntryContext } from './words/en/entries/context.ts';
 export { entryInWords } from './words/en/entries.ts';
-export { holdReason, holdWays } from './words/en/holds.ts';
+export { fates, holdLabels, holdReason, holdWays, saidLacks } from './words/en/holds.ts';
 export { levels } from './words/en/labels.ts';
 export { saidClash } from './words/en/limits-sheet.ts';
 export { type PageWords, pageWords } from './words/en/page.ts';
@@ -227,6 +228,7 @@ export {
 } from './words/en/reckon.ts';
 export { saidValue } from './words/en/said.ts';
 export { type StoreUse, storeAnswer } from './words/en/store-answer.ts';
+export { figureVerdicts, saidDue, saidFigure, saidLimits, sampleStates } from './words/en/samples.ts';
 export { storeQualityWords } from './words/en/store-quality.ts';
 export { saidDayRange, saidPart, saidRefs, storyLabels } from './words/en/store-story.ts';
 export { sameReason, waitTalk } from './words/en/tables.ts';

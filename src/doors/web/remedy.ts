@@ -8,6 +8,15 @@ export type RemedyAct =
   | { readonly act: 'enter'; readonly what: EnterAct; readonly store: string | null }
   /** Any other kind of entry, field by field. */
   | { readonly act: 'kind'; readonly kind: string }
+  /** A sample to be drawn, or a result to be entered, of what is named. */
+  | { readonly act: 'sample'; readonly of: string | null; readonly drawn: boolean }
+  /** Setting a hold, or a way out of one. */
+  | {
+      readonly act: 'hold';
+      readonly way: HoldWay;
+      readonly hold: string | null;
+      readonly stores: readonly string[];
+    }
   | { readonly act: 'undo'; readonly entry: string }
   | { readonly act: 'decide'; readonly pair: readonly [string, string]; readonly decision: Decision }
   | { readonly act: 'see'; readonly page: SeenPage; readonly item: string | null }
@@ -15,7 +24,9 @@ export type RemedyAct =
   | { readonly act: 'flag'; readonly flag: PageFlag };
 
 export type Decision = 'merge' | 'both are true';
-export type SeenPage = 'today' | 'stores' | 'daybook' | 'inbox';
+export type SeenPage = 'today' | 'stores' | 'quality' | 'daybook' | 'inbox';
+const WAYS = ['add', 'release', 'waive', 'downgrade', 'treat', 'park', 'aside'] as const;
+export type HoldWay = (typeof WAYS)[number];
 export type PageFlag = 'late' | 'happened' | 'yes';
 export type RemedyPart = string | RemedyAct;
 
@@ -97,6 +108,13 @@ function actOf([noun, verb, ...rest]: readonly string[]): RemedyAct | null {
     case 'store':
       if (verb === 'show') return { act: 'see', page: 'stores', item: named(rest[0]) };
       return verb === 'list' ? { act: 'see', page: 'stores', item: null } : null;
+    case 'sample':
+      return verb === undefined ? null : sampleAct(verb, rest);
+    case 'hold':
+      return verb === undefined ? null : holdActOf(verb, rest);
+    case 'quality':
+    case 'bed':
+      return { act: 'see', page: 'quality', item: null };
     case 'book':
       return verb === 'show' ? bookAct(rest) : null;
     case 'inbox':
@@ -107,6 +125,36 @@ function actOf([noun, verb, ...rest]: readonly string[]): RemedyAct | null {
     default:
       return null;
   }
+}
+
+function sampleAct(verb: string, rest: readonly string[]): RemedyAct | null {
+  const of = namedIn(rest)[0] ?? null;
+  switch (verb) {
+    case 'add':
+      return { act: 'sample', of, drawn: true };
+    case 'result':
+      return { act: 'sample', of, drawn: false };
+    case 'show':
+      return { act: 'see', page: 'quality', item: of };
+    default:
+      return { act: 'see', page: 'quality', item: null };
+  }
+}
+
+/** Names of the line, up to the first flag. */
+function namedIn(rest: readonly string[]): readonly string[] {
+  const flagAt = rest.findIndex((word) => word.startsWith('--'));
+  return (flagAt < 0 ? rest : rest.slice(0, flagAt)).flatMap((word) => named(word) ?? []);
+}
+
+function holdActOf(verb: string, rest: readonly string[]): RemedyAct | null {
+  const names = namedIn(rest);
+  const way = WAYS.find((each) => each === verb);
+  if (way === undefined) return { act: 'see', page: 'quality', item: names[0] ?? null };
+  // Some ways are of a hold and stores of it; the others name the store alone.
+  const isOfStores = way === 'add' || way === 'treat' || way === 'aside';
+  const [hold = null, ...stores] = isOfStores ? [null, ...names] : names;
+  return { act: 'hold', way, hold, stores };
 }
 
 function bookAct(rest: readonly string[]): RemedyAct {
@@ -132,6 +180,16 @@ function logAct(verb: string, rest: readonly string[]): RemedyAct | null {
       if (first === undefined || second === undefined) return null;
       return { act: 'decide', pair: [first, second], decision: way === 'both' ? 'both are true' : 'merge' };
     }
+    case 'sample':
+    case 'result':
+      return sampleAct(verb === 'sample' ? 'add' : verb, rest);
+    case 'hold':
+      return holdActOf('add', rest);
+    case 'release':
+    case 'downgrade':
+      return holdActOf(verb, rest);
+    case 'waiver':
+      return holdActOf('waive', rest);
     case 'opening':
     case 'relabel':
     case 'use':
