@@ -5,15 +5,6 @@ export { trendTable } from './csv/trend-table.ts';
 export type { BegunSheet, CheckedSheet, CopiedSheet, ImportedSheet } from './sheets/acts.ts';
 export { type Band, bandWithin } from './sheets/band.ts';
 export type {
-  BiocideAge,
-  BiocideDays,
-  BiocideResult,
-  BiocideSheet,
-  LifeSheet,
-  RedoseSheet,
-  StandingLine,
-} from './sheets/biocide.ts';
-export type {
   BedAdvice,
   BedBand,
   BedCauseLine,
@@ -30,6 +21,15 @@ export type {
   BedsSheet,
   BedVerdict,
 } from './sheets/beds.ts';
+export type {
+  BiocideAge,
+  BiocideDays,
+  BiocideResult,
+  BiocideSheet,
+  LifeSheet,
+  RedoseSheet,
+  StandingLine,
+} from './sheets/biocide.ts';
 
 export type { BookLine, BookSheet, KeptSheet } from './sheets/book.ts';
 export type { CodeLine, CodesSheet } from './sheets/codes.ts';
@@ -77,20 +77,6 @@ export type {
   TableSheet,
   TakenSheet,
 } from './sheets/inbox.ts';
-export type { EndingLine, QualitySheet, WaitingStore } from './sheets/quality.ts';
-export type {
-  Trend,
-  TrendChart,
-  TrendLimit,
-  TrendMark,
-  TrendParameter,
-  TrendPattern,
-  TrendPlace,
-  TrendPoint,
-  TrendSheet,
-  TrendSignal,
-  TrendTold,
-} from './sheets/quality-trend.ts';
 export type {
   LimitClash,
   LimitGrade,
@@ -106,6 +92,20 @@ export type {
   LimitsSheet,
   LimitTypedSheet,
 } from './sheets/limits.ts';
+export type { EndingLine, QualitySheet, WaitingStore } from './sheets/quality.ts';
+export type {
+  Trend,
+  TrendChart,
+  TrendLimit,
+  TrendMark,
+  TrendParameter,
+  TrendPattern,
+  TrendPlace,
+  TrendPoint,
+  TrendSheet,
+  TrendSignal,
+  TrendTold,
+} from './sheets/quality-trend.ts';
 export type { Quirk, QuirkFacts, QuirkKind, QuirksSheet } from './sheets/quirks.ts';
 export type {
   ReckonCaution,
@@ -157,6 +157,7 @@ export {
 } from './text/acts.ts';
 export { saidAge, saidKnown } from './text/age.ts';
 export { bedForecastText, bedsText, bedText } from './text/beds.ts';
+export { biocideFacts, lifeFacts } from './text/biocide.ts';
 export { bookText } from './text/book.ts';
 export { codeSetText, codesText } from './text/codes.ts';
 export { commandsIn, firstThought } from './text/commands.ts';
@@ -172,7 +173,6 @@ export { limitSetsText, limitSetText, limitsText } from './text/limits.ts';
 export { limitsChosenText, limitTypedText } from './text/limits-choice.ts';
 export type { TextOptions, TextStyle } from './text/options.ts';
 export { painted } from './text/paint.ts';
-export { biocideFacts, lifeFacts } from './text/biocide.ts';
 export { qualityText } from './text/quality.ts';
 export { qualityTrendText } from './text/quality-trend.ts';
 export { quirksText } from './text/quirks.ts';
@@ -227,8 +227,8 @@ export {
   sourceLabel,
 } from './words/en/reckon.ts';
 export { saidValue } from './words/en/said.ts';
-export { type StoreUse, storeAnswer } from './words/en/store-answer.ts';
 export { figureVerdicts, saidDue, saidFigure, saidLimits, sampleStates } from './words/en/samples.ts';
+export { type StoreUse, storeAnswer } from './words/en/store-answer.ts';
 export { storeQualityWords } from './words/en/store-quality.ts';
 export { saidDayRange, saidPart, saidRefs, storyLabels } from './words/en/store-story.ts';
 export { sameReason, waitTalk } from './words/en/tables.ts';

@@ -144,7 +144,10 @@ function sampleAct(verb: string, rest: readonly string[]): RemedyAct | null {
 /** Names of the line, up to the first flag. */
 function namedIn(rest: readonly string[]): readonly string[] {
   const flagAt = rest.findIndex((word) => word.startsWith('--'));
-  return (flagAt < 0 ? rest : rest.slice(0, flagAt)).flatMap((word) => named(word) ?? []);
+  return (flagAt < 0 ? rest : rest.slice(0, flagAt)).flatMap((word) => {
+    const name = named(word);
+    return name === null ? [] : [name];
+  });
 }
 
 function holdActOf(verb: string, rest: readonly string[]): RemedyAct | null {
@@ -153,8 +156,8 @@ function holdActOf(verb: string, rest: readonly string[]): RemedyAct | null {
   if (way === undefined) return { act: 'see', page: 'quality', item: names[0] ?? null };
   // Some ways are of a hold and stores of it; the others name the store alone.
   const isOfStores = way === 'add' || way === 'treat' || way === 'aside';
-  const [hold = null, ...stores] = isOfStores ? [null, ...names] : names;
-  return { act: 'hold', way, hold, stores };
+  if (isOfStores) return { act: 'hold', way, hold: null, stores: names };
+  return { act: 'hold', way, hold: names[0] ?? null, stores: names.slice(1) };
 }
 
 function bookAct(rest: readonly string[]): RemedyAct {

@@ -53,7 +53,10 @@ export function BedPlot({ sheet }: { readonly sheet: BedSheet }) {
           className="limit"
         />
         <text x={MARGIN.left + 4} y={y(plot.limit) - 5} className="xs">
-          {quality.limitLine('at most', `${roundFigure({ value: plot.limit, u95: null }).value} ${plot.unit}`)}
+          {quality.limitLine(
+            'at most',
+            `${roundFigure({ value: plot.limit, u95: null }).value} ${plot.unit}`,
+          )}
         </text>
         {shown.map((reading) => (
           <g key={`${reading.id} ${reading.day}`} className="reading">
@@ -80,9 +83,13 @@ export function BedTable({ sheet }: { readonly sheet: BedSheet }) {
       rows={[...sheet.readings].reverse()}
       keyOf={({ id, parameter }) => `${id} ${parameter}`}
       columns={[
-        { head: quality.when, text: ({ stamp }) => stamp, show: ({ stamp }) => <span className="nowrap">{stamp}</span> },
+        {
+          head: quality.when,
+          text: ({ stamp }) => stamp,
+          show: ({ stamp }) => <span className="nowrap">{stamp}</span>,
+        },
         { head: quality.parameter, text: ({ parameter }) => parameter },
-        { head: quality.value, right: true, text: valueOf },
+        { head: quality.value, right: true, text: readValue },
         { head: quality.throughput, right: true, text: ({ throughputL }) => `${Math.round(throughputL)}` },
         { head: stores.entry, text: ({ ref }) => ref },
       ]}
@@ -90,6 +97,6 @@ export function BedTable({ sheet }: { readonly sheet: BedSheet }) {
   );
 }
 
-function valueOf({ value, u95, unit, below }: BedReading): string {
+function readValue({ value, u95, unit, below }: BedReading): string {
   return `${below ? '<' : ''}${formatFigure({ value, u95: below ? null : u95, unit }, { style: 'screen' })}`;
 }

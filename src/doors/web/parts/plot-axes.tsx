@@ -22,7 +22,13 @@ export function ValueAxis({
     <>
       {ticks.map((value) => (
         <g key={value}>
-          <line x1={MARGIN.left} x2={size.width - MARGIN.right} y1={y(value)} y2={y(value)} className="grid" />
+          <line
+            x1={MARGIN.left}
+            x2={size.width - MARGIN.right}
+            y1={y(value)}
+            y2={y(value)}
+            className="grid"
+          />
           <text x={MARGIN.left - 8} y={y(value) + 5} textAnchor="end" className="xs">
             {say(value)}
           </text>

@@ -23,7 +23,8 @@ const MARKS: Readonly<Record<string, StoreMark>> = { hold: 'HOLD', conditional: 
 export const screen = (figure: SheetFigure): string => formatFigure(figure, { style: 'screen' });
 
 /** Litres for a column whose heading says the unit. */
-export const bareL = (figure: SheetFigure): string => formatFigure(figure, { style: 'plain' }).replace(/ L$/, '');
+export const bareL = (figure: SheetFigure): string =>
+  formatFigure(figure, { style: 'plain' }).replace(/ L$/, '');
 
 export function TouchTree({ trace }: { readonly trace: TraceSheet }) {
   const { quality } = words();
@@ -117,7 +118,11 @@ export function TraceWords({ trace }: { readonly trace: TraceSheet }) {
       ))}
       <li>
         <Phrased
-          text={drunk === null ? quality.nobodyDrank : quality.drunk(screen(drunk.volume), drunk.sinceDay, drunk.untilDay)}
+          text={
+            drunk === null
+              ? quality.nobodyDrank
+              : quality.drunk(screen(drunk.volume), drunk.sinceDay, drunk.untilDay)
+          }
         />
       </li>
     </ul>
@@ -154,8 +159,18 @@ export function EffectTable({ tree }: { readonly tree: HoldTreeSheet }) {
       keyOf={({ what }) => what}
       columns={[
         { head: quality.what, text: ({ what }) => what, show: ({ what }) => <b>{what}</b> },
-        { head: quality.before, right: true, text: ({ before }) => said(before), show: (row) => shown(row, 'before') },
-        { head: quality.after, right: true, text: ({ after }) => said(after), show: (row) => shown(row, 'after') },
+        {
+          head: quality.before,
+          right: true,
+          text: ({ before }) => said(before),
+          show: (row) => shown(row, 'before'),
+        },
+        {
+          head: quality.after,
+          right: true,
+          text: ({ after }) => said(after),
+          show: (row) => shown(row, 'after'),
+        },
       ]}
     />
   );

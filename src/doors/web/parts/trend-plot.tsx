@@ -41,7 +41,13 @@ export function TrendPlot({ trend }: { readonly trend: Trend }) {
         )}
         {trend.methodChanges.map(({ day }) => (
           <g key={day}>
-            <line x1={x(day)} x2={x(day)} y1={MARGIN.top} y2={size.height - MARGIN.bottom} className="change" />
+            <line
+              x1={x(day)}
+              x2={x(day)}
+              y1={MARGIN.top}
+              y2={size.height - MARGIN.bottom}
+              className="change"
+            />
             <text x={x(day) + 4} y={MARGIN.top + 12} className="xs">
               {quality.methodMark}
             </text>
@@ -77,14 +83,26 @@ function Levels({ trend, y, width }: { readonly trend: Trend; readonly y: Scale;
           ? []
           : [
               <g key={row}>
-                <line x1={MARGIN.left} x2={width - MARGIN.right} y1={y(value)} y2={y(value)} className="limit" />
+                {isInside(y, value) && (
+                  <line
+                    x1={MARGIN.left}
+                    x2={width - MARGIN.right}
+                    y1={y(value)}
+                    y2={y(value)}
+                    className="limit"
+                  />
+                )}
                 <text
                   x={width - MARGIN.right}
                   y={y(value) + (side === 'at least' ? 17 : -5)}
                   textAnchor="end"
                   className="xs"
                 >
-                  {quality.limitLine(side, `${roundFigure({ value, u95: null }).value} ${trend.unit}`)}
+                  {limitText(
+                    y,
+                    value,
+                    quality.limitLine(side, `${roundFigure({ value, u95: null }).value} ${trend.unit}`),
+                  )}
                 </text>
               </g>,
             ],
@@ -101,6 +119,13 @@ function Levels({ trend, y, width }: { readonly trend: Trend; readonly y: Scale;
   );
 }
 
+const isInside = (y: Scale, value: number): boolean => value <= (y.domain()[1] ?? 0);
+
+/** A limit beyond the upper edge is named there, and no line is drawn where it is not. */
+function limitText(y: Scale, value: number, said: string): string {
+  return isInside(y, value) ? said : words().quality.farUp(said);
+}
+
 /** Less than a detection limit: an open ring with a mark that points down. Beyond the limit: full. */
 function Point({ point, x, y }: { readonly point: TrendPoint; readonly x: number; readonly y: Scale }) {
   const at = y(point.figure.value);
@@ -109,7 +134,13 @@ function Point({ point, x, y }: { readonly point: TrendPoint; readonly x: number
     <g className={isBeyond ? 'reading beyond' : 'reading'}>
       <circle cx={x} cy={at} r="5" />
       {point.told.censored !== 'no' && (
-        <path d={point.told.censored === 'below' ? `M${x} ${at + 6}v8m-4 -4l4 4l4 -4` : `M${x} ${at - 6}v-8m-4 4l4 -4l4 4`} />
+        <path
+          d={
+            point.told.censored === 'below'
+              ? `M${x} ${at + 6}v8m-4 -4l4 4l4 -4`
+              : `M${x} ${at - 6}v-8m-4 4l4 -4l4 4`
+          }
+        />
       )}
     </g>
   );

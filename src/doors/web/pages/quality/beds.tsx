@@ -44,21 +44,16 @@ function Bed({ bed, place }: { readonly bed: BedLine; readonly place: Place }) {
         <b>{bed.id}</b>
         <span>{quality.bedUsed(used, surely, may)}</span>
         <span className="soft">
-          {quality.bedThrough} <Quantity figure={bed.used} of={`${bed.id}, ${quality.bedThrough}`} />, {quality.bedLife}{' '}
-          <Quantity figure={bed.life} of={`${bed.id}, ${quality.bedLife}`} />
+          {quality.bedThrough} <Quantity figure={bed.used} of={`${bed.id}, ${quality.bedThrough}`} />,{' '}
+          {quality.bedLife} <Quantity figure={bed.life} of={`${bed.id}, ${quality.bedLife}`} />
         </span>
       </div>
       <Stave
-        facts={{ capacity: 100, grade: null, value: Math.min(value, 104), low: Math.min(low, 100), high }}
+        facts={{ capacity: 100, grade: 'life', value: Math.min(value, 104), low: Math.min(low, 100), high }}
         label={quality.bedLabel(bed.id, used, surely, may)}
       />
       {bed.dates !== null && <p>{datesOf(bed)}</p>}
-      <button
-        type="button"
-        className="b small no-print"
-        aria-expanded={open}
-        onClick={() => setOpen(!open)}
-      >
+      <button type="button" className="b small no-print" aria-expanded={open} onClick={() => setOpen(!open)}>
         {open ? quality.bedFewer : quality.bedMore(bed.id)}
       </button>
       {open && <More bed={bed.id} place={place} />}
@@ -68,7 +63,9 @@ function Bed({ bed, place }: { readonly bed: BedLine; readonly place: Place }) {
 
 function datesOf({ dates, by }: BedLine): string {
   const { quality } = words();
-  const [low, middle, high] = [dates?.q10, dates?.q50, dates?.q90].map((at) => (at == null ? null : Math.floor(at.day)));
+  const [low, middle, high] = [dates?.q10, dates?.q50, dates?.q90].map((at) =>
+    at == null ? null : Math.floor(at.day),
+  );
   if (low == null || middle == null || high == null) return quality.bedNoDates;
   return quality.bedDates(by ?? '', middle, low, high);
 }

@@ -33,11 +33,7 @@ export function Limits({ place }: { readonly place: Place }) {
         </div>
       ))}
       {!isPast(place) && (
-        <button
-          type="button"
-          className="b no-print"
-          onClick={() => openSheet({ kind: 'choose-limits' })}
-        >
+        <button type="button" className="b no-print" onClick={() => openSheet({ kind: 'choose-limits' })}>
           {quality.choose}
         </button>
       )}
@@ -69,13 +65,21 @@ function LimitTable({ set, place }: { readonly set: LimitsSheet['sets'][number];
           head: quality.forUse,
           text: ({ neededOf }) => (neededOf === 'product' ? quality.product : quality.everyStore),
         },
-        { head: quality.onIt, text: ({ cause, firstAct }) => `${cause}. ${firstAct}` },
+        { head: quality.onIt, text: ({ cause, firstAct }) => quality.causeAndAct(cause, firstAct) },
       ]}
     />
   );
 }
 
-function Limit({ row, set, past }: { readonly row: LimitLine; readonly set: string; readonly past: boolean }) {
+function Limit({
+  row,
+  set,
+  past,
+}: {
+  readonly row: LimitLine;
+  readonly set: string;
+  readonly past: boolean;
+}) {
   const { quality } = words();
   if (row.limit !== null) return <span className="qty">{saidSides(row.limit, row.unit)}</span>;
   return (

@@ -105,7 +105,10 @@ function Stores({ sheet, place }: { readonly sheet: HoldSheet; readonly place: P
           head: quality.store,
           text: ({ store }) => store,
           show: ({ store, grade }) => (
-            <a className="store-name" href={hrefOf({ page: 'stores', item: store, at: place.at, asOf: place.asOf })}>
+            <a
+              className="store-name"
+              href={hrefOf({ page: 'stores', item: store, at: place.at, asOf: place.asOf })}
+            >
               <GradeBadge grade={grade} />
               <b>{store}</b>
             </a>
@@ -143,7 +146,8 @@ function Ways({ sheet, place }: { readonly sheet: HoldSheet; readonly place: Pla
   const lacking = hold.stores.filter(({ lacks, as }) => lacks.length > 0 && as !== 'waived');
   const [first] = lacking;
   const open = (act: string) => {
-    if (act === 'sample') openSheet({ kind: 'sample', drawn: true, ...(first !== undefined && { of: first.store }) });
+    if (act === 'sample')
+      openSheet({ kind: 'sample', drawn: true, ...(first !== undefined && { of: first.store }) });
     else openSheet({ kind: 'hold-act', act: act as HoldActName, hold: hold.hold });
   };
   // A release is asked for although nothing proves it: the refusal says why, and what is told as a fact is kept.
@@ -154,10 +158,19 @@ function Ways({ sheet, place }: { readonly sheet: HoldSheet; readonly place: Pla
         <Way key={act} act={act} text={text} onOpen={isPast(place) ? null : () => open(act)} />
       ))}
       {!hasRelease && (
-        <Way act="release" text={quality.actNote.release} onOpen={isPast(place) ? null : () => open('release')} />
+        <Way
+          act="release"
+          text={quality.actNote.release}
+          onOpen={isPast(place) ? null : () => open('release')}
+        />
       )}
       {MORE.map((act) => (
-        <Way key={act} act={act} text={quality.wayNotes.treat} onOpen={isPast(place) ? null : () => open(act)} />
+        <Way
+          key={act}
+          act={act}
+          text={quality.wayNotes.treat}
+          onOpen={isPast(place) ? null : () => open(act)}
+        />
       ))}
       {trace?.sample != null && (
         <Way
@@ -180,9 +193,9 @@ function Way(told: { readonly act: string; readonly text: string; readonly onOpe
   return (
     <li>
       {told.onOpen === null ? (
-        <b>{name}</b>
+        <b className="no-print">{name}</b>
       ) : (
-        <button type="button" className="b" onClick={told.onOpen}>
+        <button type="button" className="b no-print" onClick={told.onOpen}>
           {name}
         </button>
       )}

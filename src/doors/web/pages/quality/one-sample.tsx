@@ -24,7 +24,11 @@ export function OneSample({ sheet, place }: { readonly sheet: SampleSheet; reado
         </a>
       </div>
       <Row head={quality.figures} className="first" note={<b>{sampleStates[sample.state]}</b>}>
-        {sample.figures.length === 0 ? <p>{quality.nothingFound}</p> : <FigureTable figures={sample.figures} />}
+        {sample.figures.length === 0 ? (
+          <p>{quality.nothingFound}</p>
+        ) : (
+          <FigureTable figures={sample.figures} />
+        )}
         {sample.open.length > 0 && <p>{quality.waitsFor(sample.open.join(', '))}</p>}
         {!isPast(place) && (
           <div className="flow no-print">

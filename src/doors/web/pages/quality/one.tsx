@@ -13,7 +13,9 @@ import { OneSample } from './one-sample.tsx';
 export function OneOfQuality({ place, id }: { readonly place: Place; readonly id: string }) {
   const hold = useSheet<HoldSheet>(sheetPath(`holds/${encodeURIComponent(id)}`, place));
   const isNoHold = hold.failed?.status === 404;
-  const sample = useSheet<SampleSheet>(isNoHold ? sheetPath(`samples/${encodeURIComponent(id)}`, place) : null);
+  const sample = useSheet<SampleSheet>(
+    isNoHold ? sheetPath(`samples/${encodeURIComponent(id)}`, place) : null,
+  );
   useHead(id, hold.data?.head ?? sample.data?.head);
   if (hold.data !== undefined) return <OneHold sheet={hold.data} place={place} />;
   if (sample.data !== undefined) return <OneSample sheet={sample.data} place={place} />;

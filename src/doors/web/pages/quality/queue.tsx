@@ -91,7 +91,10 @@ function Waiting({ sheet, place }: { readonly sheet: QualitySheet; readonly plac
         <p key={grade}>
           <b>
             <Phrased
-              text={quality.waitsOn(screen(volume), days === null ? null : quality.days(roundCoverDays(days)))}
+              text={quality.waitsOn(
+                screen(volume),
+                days === null ? null : quality.days(roundCoverDays(days)),
+              )}
             />
           </b>{' '}
           <span className="soft">({grade})</span>
@@ -107,7 +110,10 @@ function Waiting({ sheet, place }: { readonly sheet: QualitySheet; readonly plac
             head: quality.store,
             text: ({ store }) => store,
             show: ({ store, grade }) => (
-              <a className="store-name" href={hrefOf({ page: 'stores', item: store, at: place.at, asOf: place.asOf })}>
+              <a
+                className="store-name"
+                href={hrefOf({ page: 'stores', item: store, at: place.at, asOf: place.asOf })}
+              >
                 <GradeBadge grade={grade} />
                 <b>{store}</b>
               </a>
@@ -127,7 +133,14 @@ function Waiting({ sheet, place }: { readonly sheet: QualitySheet; readonly plac
           { head: quality.lacks, text: lacksOf },
           ...(isPast(place)
             ? []
-            : [{ head: quality.release, pressed: true, text: () => '', show: (line: WaitingStore) => <Act line={line} /> }]),
+            : [
+                {
+                  head: quality.release,
+                  pressed: true,
+                  text: () => '',
+                  show: (line: WaitingStore) => <Act line={line} />,
+                },
+              ]),
         ]}
       />
     </div>

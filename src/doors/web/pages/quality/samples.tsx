@@ -20,9 +20,7 @@ export function Samples({ place }: { readonly place: Place }) {
   const sheet = useSheet<SamplesSheet>(sheetPath('samples', place));
   const { data } = sheet;
   if (data === undefined)
-    return (
-      <Row head={quality.samples}>{sheet.failed === null ? <Working /> : <Failed sheet={sheet} />}</Row>
-    );
+    return <Row head={quality.samples}>{sheet.failed === null ? <Working /> : <Failed sheet={sheet} />}</Row>;
   const youngest = [...data.samples].reverse();
   const shown = all ? youngest : youngest.slice(0, MOST);
   return (
@@ -57,7 +55,11 @@ function SampleTable({ samples, place }: { readonly samples: readonly SampleLine
           ),
         },
         { head: quality.place, text: ({ place: at }) => at },
-        { head: quality.drawn, text: ({ taken }) => taken, show: ({ taken }) => <span className="nowrap">{taken}</span> },
+        {
+          head: quality.drawn,
+          text: ({ taken }) => taken,
+          show: ({ taken }) => <span className="nowrap">{taken}</span>,
+        },
         {
           head: quality.state,
           text: ({ state }) => sampleStates[state],

@@ -23,7 +23,7 @@ export function Trends({ place }: { readonly place: Place }) {
   const known = list.data?.parameters ?? [];
   const shown = chosen ?? firstOf(known);
   return (
-    <Row head={quality.trends}>
+    <Row head={quality.trends} className="trend-row">
       {list.data === undefined && (list.failed === null ? <Working /> : <Failed sheet={list} />)}
       {list.data !== undefined && known.length === 0 && <p>{quality.noTrend}</p>}
       {shown !== null && (
@@ -40,7 +40,9 @@ export function Trends({ place }: { readonly place: Place }) {
 function firstOf(known: readonly TrendParameter[]): Chosen | null {
   const all = known.flatMap(({ parameter, places }) => places.map((at) => ({ parameter, at })));
   const [first] = [...all].sort((a, b) => b.at.results - a.at.results);
-  return first === undefined ? null : { parameter: first.parameter, place: `${first.at.kind} ${first.at.name}` };
+  return first === undefined
+    ? null
+    : { parameter: first.parameter, place: `${first.at.kind} ${first.at.name}` };
 }
 
 function Choose(told: {
@@ -89,7 +91,9 @@ function Choose(told: {
 function OneTrend({ chosen, place }: { readonly chosen: Chosen; readonly place: Place }) {
   const [kind = '', ...name] = chosen.place.split(' ');
   const at = chosen.place === '' ? {} : { [kind]: name.join(' ') };
-  const sheet = useSheet<TrendSheet>(sheetPath('quality/trend', place, { parameter: chosen.parameter, ...at }));
+  const sheet = useSheet<TrendSheet>(
+    sheetPath('quality/trend', place, { parameter: chosen.parameter, ...at }),
+  );
   const trend = sheet.data?.trend ?? null;
   if (trend === null) return sheet.failed === null ? <Working /> : <Failed sheet={sheet} />;
   return (

@@ -73,7 +73,10 @@ export function OneStore({ place, id }: { readonly place: Place; readonly id: st
       <Row head={words().stores.facts}>
         <Facts sheet={data} />
       </Row>
-      <Told head={words().quality.biocide(data.biocide?.biocide ?? '')} lines={biocideFacts(data, ON_SCREEN)} />
+      <Told
+        head={words().quality.biocide(data.biocide?.biocide ?? '')}
+        lines={biocideFacts(data, ON_SCREEN)}
+      />
       <Told head={words().quality.life} lines={lifeFacts(data)} />
       <Row head={words().stores.history}>
         <History sheet={data} />
@@ -271,9 +274,7 @@ function Facts({ sheet }: { readonly sheet: StoreSheet }) {
         <div>
           <dt>{stores.worth}</dt>
           <dd>
-            <Phrased
-              text={worthText(sheet.worth, ON_SCREEN)}
-            />
+            <Phrased text={worthText(sheet.worth, ON_SCREEN)} />
           </dd>
         </div>
       )}

@@ -36,6 +36,7 @@ function One({ name, act, filled, offered, onChange }: Told & { readonly name: A
       return (
         <StoreChoices
           label={quality.stores}
+          {...(act !== 'add' && { hint: quality.noneChosen })}
           stores={offered}
           chosen={filled.stores}
           onChange={(stores) => set({ stores })}
@@ -77,7 +78,11 @@ function One({ name, act, filled, offered, onChange }: Told & { readonly name: A
     case 'dose':
       return text('dose', quality.dose, quality.doseHint);
     case 'sample':
-      return text('sample', quality.sampleField, act === 'add' ? quality.sampleHint : quality.sampleAsideHint);
+      return text(
+        'sample',
+        quality.sampleField,
+        act === 'add' ? quality.sampleHint : quality.sampleAsideHint,
+      );
     case 'parameter':
       return text('parameter', quality.parameter, quality.parameterHint);
   }

@@ -20,7 +20,17 @@ export interface Offered {
   readonly note?: string;
 }
 
-export type ActField = 'stores' | 'store' | 'sample' | 'until' | 'reason' | 'owner' | 'grade' | 'recipe' | 'dose' | 'parameter';
+export type ActField =
+  | 'stores'
+  | 'store'
+  | 'sample'
+  | 'until'
+  | 'reason'
+  | 'owner'
+  | 'grade'
+  | 'recipe'
+  | 'dose'
+  | 'parameter';
 
 /** In the order in which they are asked. */
 export const NEEDS: Readonly<Record<HoldActName, readonly ActField[]>> = {
@@ -33,39 +43,54 @@ export const NEEDS: Readonly<Record<HoldActName, readonly ActField[]>> = {
   aside: ['sample', 'parameter', 'reason'],
 };
 
+type Asked = Filled & { readonly hold: string | undefined };
+
+const said = (value: string | undefined): string => value?.trim() ?? '';
+
 /** Null: something that it needs is not said yet. */
-export function actOf(act: HoldActName, filled: Filled & { readonly hold: string | undefined }): HoldAct | null {
-  const { stores, hold } = filled;
-  const text = (value: string | undefined) => value?.trim() ?? '';
-  const [until, reason, sample] = [text(filled.until), text(filled.reason), text(filled.sample)];
-  const [first] = stores;
-  switch (act) {
-    case 'add':
-      if (sample !== '') return { act, sample, ...(stores.length > 0 && { only: stores }), ...(reason !== '' && { reason }) };
-      return stores.length === 0 || reason === '' ? null : { act, stores, reason };
-    case 'release': {
-      const of = [...(hold === undefined ? [] : [hold]), ...stores];
-      return of.length === 0 ? null : { act, of, ...(until !== '' && { until }) };
-    }
-    case 'waive':
-      if (hold === undefined || until === '' || reason === '') return null;
-      return { act, hold, reason, until, ...(stores.length > 0 && { stores }) };
-    case 'downgrade':
-      if (first === undefined) return null;
-      return { act, store: first, ...(hold !== undefined && { hold }), ...optional('grade', filled.grade) };
-    case 'treat':
-      if (first === undefined) return null;
-      return { act, store: first, ...optional('recipe', filled.recipe), ...optional('dose', filled.dose) };
-    case 'park':
-      if (hold === undefined || text(filled.owner) === '' || until === '') return null;
-      return { act, hold, owner: text(filled.owner), until, ...(reason !== '' && { reason }) };
-    case 'aside':
-      if (sample === '' || reason === '') return null;
-      return { act, sample, reason, ...optional('parameter', filled.parameter) };
-  }
+export function actOf(act: HoldActName, asked: Asked): HoldAct | null {
+  return MAKE[act](asked);
 }
 
-function optional<Name extends string>(name: Name, value: string | undefined): { readonly [K in Name]?: string } {
-  const said = value?.trim() ?? '';
-  return (said === '' ? {} : { [name]: said }) as { readonly [K in Name]?: string };
+const MAKE: { readonly [Act in HoldActName]: (asked: Asked) => HoldAct | null } = {
+  add: ({ stores, ...told }) => {
+    const [sample, reason] = [said(told.sample), said(told.reason)];
+    const why = optional('reason', reason);
+    if (sample !== '') return { act: 'add', sample, ...why, ...(stores.length > 0 && { only: stores }) };
+    return stores.length === 0 || reason === '' ? null : { act: 'add', stores, reason };
+  },
+  release: ({ stores, hold, until }) => {
+    const of = [...(hold === undefined ? [] : [hold]), ...stores];
+    return of.length === 0 ? null : { act: 'release', of, ...optional('until', until) };
+  },
+  waive: ({ stores, hold, ...told }) => {
+    const [until, reason] = [said(told.until), said(told.reason)];
+    if (hold === undefined || until === '' || reason === '') return null;
+    return { act: 'waive', hold, reason, until, ...(stores.length > 0 && { stores }) };
+  },
+  downgrade: ({ stores: [store], hold, grade }) =>
+    store === undefined
+      ? null
+      : { act: 'downgrade', store, ...optional('hold', hold), ...optional('grade', grade) },
+  treat: ({ stores: [store], recipe, dose }) =>
+    store === undefined
+      ? null
+      : { act: 'treat', store, ...optional('recipe', recipe), ...optional('dose', dose) },
+  park: ({ hold, reason, ...told }) => {
+    const [owner, until] = [said(told.owner), said(told.until)];
+    if (hold === undefined || owner === '' || until === '') return null;
+    return { act: 'park', hold, owner, until, ...optional('reason', reason) };
+  },
+  aside: ({ parameter, ...told }) => {
+    const [sample, reason] = [said(told.sample), said(told.reason)];
+    if (sample === '' || reason === '') return null;
+    return { act: 'aside', sample, reason, ...optional('parameter', parameter) };
+  },
+};
+
+function optional<Name extends string>(
+  name: Name,
+  value: string | undefined,
+): { readonly [K in Name]?: string } {
+  return (said(value) === '' ? {} : { [name]: said(value) }) as { readonly [K in Name]?: string };
 }

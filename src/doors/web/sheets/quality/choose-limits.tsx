@@ -55,7 +55,13 @@ export function ChooseLimits({ named }: { readonly named: string | undefined }) 
         />
         <div className="two">
           <TextField label={quality.rows} value={rows} onChange={setRows} hint={quality.rowsHint} />
-          <TextField label={quality.exposure} value={days} onChange={setDays} hint={quality.exposureHint} numeric />
+          <TextField
+            label={quality.exposure}
+            value={days}
+            onChange={setDays}
+            hint={quality.exposureHint}
+            numeric
+          />
         </div>
         <LimitsWould effect={ahead.sheet?.effect ?? null} findings={ahead.findings} />
         <ReasonField

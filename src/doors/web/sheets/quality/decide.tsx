@@ -5,9 +5,10 @@ import type { HoldTree, ResultSheet } from '../../../../papers/index.ts';
 import type { Entering } from '../../entering.ts';
 import { words } from '../../language.ts';
 import { ReasonField } from '../../parts/fields.tsx';
+import { Phrased } from '../../parts/phrased.tsx';
 import { SaveRow } from '../../parts/save-row.tsx';
 import { Second } from '../../parts/second.tsx';
-import { EffectTable, TouchTree, TraceWords } from '../../parts/touch-tree.tsx';
+import { daysOf, EffectTable, screen, TouchTree, TraceWords } from '../../parts/touch-tree.tsx';
 
 export function WillHold({ sheet, tree }: { readonly sheet: ResultSheet; readonly tree: HoldTree }) {
   const { quality } = words();
@@ -17,8 +18,8 @@ export function WillHold({ sheet, tree }: { readonly sheet: ResultSheet; readonl
       <p>
         <b>{quality.fails(sheet.fails.join(', '))}</b> <span className="xs soft">{quality.willHoldNote}</span>
       </p>
-      <EffectTable tree={tree} />
       <TouchTree trace={tree.trace} />
+      <EffectTable tree={tree} />
       <TraceWords trace={tree.trace} />
     </section>
   );
@@ -44,6 +45,7 @@ export function Decide({ entering, tree, canSave, onSave, onBack }: Told) {
     <>
       {tree !== null && isFewer && <Fewer tree={tree} onSave={onSave} />}
       <div className="decide">
+        {tree !== null && <InShort tree={tree} />}
         <SaveRow
           entering={entering}
           disabled={!canSave}
@@ -60,6 +62,27 @@ export function Decide({ entering, tree, canSave, onSave, onBack }: Told) {
         </SaveRow>
       </div>
     </>
+  );
+}
+
+/** Beside the buttons, so that nobody saves without having it in sight. */
+function InShort({ tree }: { readonly tree: HoldTree }) {
+  const { quality } = words();
+  const held = `${screen(tree.heldVolume)}, ${quality.storesCount(tree.hold.length)}`;
+  return (
+    <ul className="in-short">
+      {tree.effect.map(({ grade, before, after }) => (
+        <li key={grade}>
+          <Phrased
+            text={quality.inShort(
+              held,
+              quality.fromTo(screen(before.free), screen(after.free)),
+              quality.fromTo(daysOf(before), daysOf(after)),
+            )}
+          />
+        </li>
+      ))}
+    </ul>
   );
 }
 

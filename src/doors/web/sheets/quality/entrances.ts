@@ -1,11 +1,6 @@
 // Where samples, results, holds and limits are entered, and what of each answer is told afterwards.
 import type { HoldAct, ResultRequest, SampleRequest } from '../../../../desk/index.ts';
-import type {
-  KeptSheet,
-  LimitsChosenSheet,
-  LimitTypedSheet,
-  ResultSheet,
-} from '../../../../papers/index.ts';
+import type { KeptSheet, LimitsChosenSheet, LimitTypedSheet, ResultSheet } from '../../../../papers/index.ts';
 import type { Entrance, More } from '../../entering.ts';
 import { words } from '../../language.ts';
 

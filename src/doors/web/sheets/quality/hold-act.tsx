@@ -13,8 +13,8 @@ import { Dialog } from '../../parts/dialog.tsx';
 import { Refusal } from '../../parts/refusal.tsx';
 import { SaveRow } from '../../parts/save-row.tsx';
 import { WhenField } from '../../parts/when-field.tsx';
-import { actOf, type Filled, NEEDS, type Offered } from './act-request.ts';
 import { ActFields } from './act-fields.tsx';
+import { actOf, type Filled, NEEDS, type Offered } from './act-request.ts';
 import { HOLDS } from './entrances.ts';
 
 interface Told {
@@ -38,7 +38,11 @@ export function HoldActDialog(told: Told) {
     if (request !== null) void entering.save(request, at === '' ? {} : { at });
   };
   return (
-    <Dialog title={hold === undefined ? quality.actTitle[act] : `${quality.actTitle[act]}: ${quality.holdTitle(hold)}`}>
+    <Dialog
+      title={
+        hold === undefined ? quality.actTitle[act] : `${quality.actTitle[act]}: ${quality.holdTitle(hold)}`
+      }
+    >
       <form className="stack" onSubmit={submit}>
         <p className="soft">{quality.actNote[act]}</p>
         <Refusal entering={entering} />

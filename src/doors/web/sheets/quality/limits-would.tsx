@@ -2,8 +2,8 @@
 import { roundCoverDays } from '../../../../ground/units/index.ts';
 import type { LimitsEffect, WordedFinding } from '../../../../papers/index.ts';
 import { words } from '../../language.ts';
-import { Phrased } from '../../parts/phrased.tsx';
 import { Quantity } from '../../parts/figure.tsx';
+import { Phrased } from '../../parts/phrased.tsx';
 import { Table } from '../../parts/table.tsx';
 import { bareL, screen } from '../../parts/touch-tree.tsx';
 
@@ -78,8 +78,18 @@ function Grades({ effect }: { readonly effect: LimitsEffect }) {
       keyOf={({ what }) => what}
       columns={[
         { head: quality.what, text: ({ what }) => what },
-        { head: quality.before, right: true, text: ({ before }) => before, show: ({ before }) => <span className="qty">{before}</span> },
-        { head: quality.after, right: true, text: ({ after }) => after, show: ({ after }) => <b className="qty">{after}</b> },
+        {
+          head: quality.before,
+          right: true,
+          text: ({ before }) => before,
+          show: ({ before }) => <span className="qty">{before}</span>,
+        },
+        {
+          head: quality.after,
+          right: true,
+          text: ({ after }) => after,
+          show: ({ after }) => <b className="qty">{after}</b>,
+        },
       ]}
     />
   );

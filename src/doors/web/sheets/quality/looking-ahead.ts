@@ -41,7 +41,9 @@ export function useAhead<Request, Answered>(
       // Something else was typed meanwhile: its answer counts.
       if (turn.current !== mine) return;
       setAhead(
-        reply.ok ? { sheet: reply.value, findings: [], of: said } : { sheet: null, findings: reply.findings, of: said },
+        reply.ok
+          ? { sheet: reply.value, findings: [], of: said }
+          : { sheet: null, findings: reply.findings, of: said },
       );
     }, PAUSE_MS);
     return () => window.clearTimeout(wait);

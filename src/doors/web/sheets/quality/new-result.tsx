@@ -10,8 +10,8 @@ import { Choices, TextField } from '../../parts/fields.tsx';
 import { Refusal } from '../../parts/refusal.tsx';
 import { nearestId } from '../../parts/store-picker.tsx';
 import { WhenField } from '../../parts/when-field.tsx';
-import { RESULTS } from './entrances.ts';
 import { Decide, WillHold } from './decide.tsx';
+import { RESULTS } from './entrances.ts';
 import { useAhead } from './looking-ahead.ts';
 import { useFields } from './parameters.ts';
 import { PlacePicker } from './place-picker.tsx';
@@ -32,8 +32,11 @@ export function NewResult({ named }: { readonly named: string | undefined }) {
   const ahead = useAhead(RESULTS, request, at);
   const entering = useEntrance(RESULTS);
   const { sheet } = ahead;
-  const tree = sheet !== null && sheet.asks ? sheet.tree : null;
-  const save = (hold: Pick<ResultRequest, 'hold' | 'reason'>, second?: Parameters<typeof entering.save>[2]) => {
+  const tree = sheet?.asks === true ? sheet.tree : null;
+  const save = (
+    hold: Pick<ResultRequest, 'hold' | 'reason'>,
+    second?: Parameters<typeof entering.save>[2],
+  ) => {
     if (request !== null) void entering.save({ ...request, ...hold }, at === '' ? {} : { at }, second);
   };
   const submit = (event: FormEvent) => {
@@ -68,13 +71,13 @@ export function NewResult({ named }: { readonly named: string | undefined }) {
           ahead={ahead}
         />
       </div>
+      <Outcome sheet={sheet} isWaiting={request !== null && !ahead.isCurrent} />
       <TextField label={quality.otherParameter} value={other} onChange={setOther} hint={quality.otherHint} />
       <details className="declare">
         <summary>{quality.more}</summary>
         <HowRead how={how} onChange={setHow} />
         <WhenField value={at} onChange={setAt} />
       </details>
-      <Outcome sheet={sheet} isWaiting={request !== null && !ahead.isCurrent} />
       <Decide entering={entering} tree={tree} canSave={request !== null} onSave={save} onBack={closeSheet} />
     </form>
   );

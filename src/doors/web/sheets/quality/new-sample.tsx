@@ -66,7 +66,12 @@ export function NewSample({ named }: { readonly named: string | undefined }) {
         />
         <TextField label={quality.bottles} value={bottles} onChange={setBottles} hint={quality.bottlesNote} />
         <TextField label={quality.volumeOf} value={volume} onChange={setVolume} hint={quality.doseHint} />
-        <TextField label={quality.drawnFrom} value={drawnFrom} onChange={setDrawnFrom} hint={quality.drawnNote} />
+        <TextField
+          label={quality.drawnFrom}
+          value={drawnFrom}
+          onChange={setDrawnFrom}
+          hint={quality.drawnNote}
+        />
         <TextField label={quality.sampleName} value={name} onChange={setName} hint={quality.sampleNameNote} />
         <TextField label={log.note} value={note} onChange={setNote} />
       </div>

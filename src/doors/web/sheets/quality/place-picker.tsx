@@ -37,8 +37,13 @@ export function PlacePicker({ label, value, onChange, onTap, first, withSamples,
       ),
     ),
   ];
-  const isTap = chosen.length > 0;
-  const found = isTap ? stores : matching(stores, value);
+  const [open, setOpen] = useState(value === '');
+  const isOne =
+    withSamples &&
+    [...stores.map((store) => store.id), ...samples.map(({ sample }) => sample), ...points].includes(
+      chosen[0] ?? '',
+    );
+  const found = chosen.length > 0 && (isOne || !withSamples) ? stores : matching(stores, value);
   const shown = whole ? found : found.filter(({ emptied }) => !emptied).slice(0, MOST);
   const chip = (name: string, note: string | null, grade?: string | null) => (
     <button
@@ -47,7 +52,10 @@ export function PlacePicker({ label, value, onChange, onTap, first, withSamples,
       className="b small"
       tabIndex={-1}
       aria-pressed={chosen.includes(name)}
-      onClick={() => onTap(name)}
+      onClick={() => {
+        setOpen(!withSamples);
+        onTap(name);
+      }}
     >
       {grade !== undefined && <GradeBadge grade={grade} />}
       <span className="nowrap">{name}</span>
@@ -71,20 +79,32 @@ export function PlacePicker({ label, value, onChange, onTap, first, withSamples,
         data-field="of"
         onChange={({ target }) => onChange(target.value)}
       />
-      {waiting.length > 0 && (
-        <Chips head={quality.ofWaiting}>
-          {waiting.map(({ sample, place, taken }) => chip(sample, `${place}, ${taken}`))}
-        </Chips>
+      {isOne && !open ? (
+        <button type="button" className="b small" onClick={() => setOpen(true)}>
+          {quality.another}
+        </button>
+      ) : (
+        <>
+          {waiting.length > 0 && (
+            <Chips head={quality.ofWaiting}>
+              {waiting.map(({ sample, place, taken }) => chip(sample, `${place}, ${taken}`))}
+            </Chips>
+          )}
+          <Chips head={quality.ofStores}>
+            {shown.map(({ id: name, grade, mark }) =>
+              chip(name, mark === '' || mark === 'EMPTY' ? null : mark, grade),
+            )}
+            {!whole && found.length > shown.length && (
+              <button type="button" className="b small" tabIndex={-1} onClick={() => setWhole(true)}>
+                {log.allStores}
+              </button>
+            )}
+          </Chips>
+          {points.length > 0 && (
+            <Chips head={quality.ofPoints}>{points.map((name) => chip(name, null))}</Chips>
+          )}
+        </>
       )}
-      <Chips head={quality.ofStores}>
-        {shown.map(({ id: name, grade, mark }) => chip(name, mark === '' || mark === 'EMPTY' ? null : mark, grade))}
-        {!whole && found.length > shown.length && (
-          <button type="button" className="b small" tabIndex={-1} onClick={() => setWhole(true)}>
-            {log.allStores}
-          </button>
-        )}
-      </Chips>
-      {points.length > 0 && <Chips head={quality.ofPoints}>{points.map((name) => chip(name, null))}</Chips>}
     </fieldset>
   );
 }

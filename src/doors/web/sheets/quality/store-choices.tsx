@@ -6,11 +6,13 @@ export function StoreChoices({
   stores,
   chosen,
   onChange,
+  hint,
 }: {
   readonly label: string;
   readonly stores: readonly { readonly store: string; readonly note?: string }[];
   readonly chosen: readonly string[];
   readonly onChange: (chosen: readonly string[]) => void;
+  readonly hint?: string;
 }) {
   const toggle = (store: string) =>
     onChange(chosen.includes(store) ? chosen.filter((each) => each !== store) : [...chosen, store]);
@@ -22,7 +24,7 @@ export function StoreChoices({
           <button
             key={store}
             type="button"
-            className="b small"
+            className="b small left"
             aria-pressed={chosen.includes(store)}
             onClick={() => toggle(store)}
           >
@@ -32,6 +34,7 @@ export function StoreChoices({
         ))}
         {stores.length === 0 && <p>{words().quality.holdEnded}</p>}
       </div>
+      {hint !== undefined && <p className="xs soft">{hint}</p>}
     </fieldset>
   );
 }

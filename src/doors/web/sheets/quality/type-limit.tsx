@@ -47,7 +47,12 @@ export function TypeLimit({ set, row }: { readonly set: string; readonly row: st
         <Refusal entering={entering} />
         {line?.remembered != null && <p>{quality.remembered(saidSides(line.remembered, line.unit))}</p>}
         <div className="two">
-          <TextField label={quality.atLeast} value={atLeast} onChange={setAtLeast} hint={quality.withUnit(unit)} />
+          <TextField
+            label={quality.atLeast}
+            value={atLeast}
+            onChange={setAtLeast}
+            hint={quality.withUnit(unit)}
+          />
           <TextField
             label={quality.atMost}
             value={atMost}

@@ -75,7 +75,9 @@ interface Verdict {
 /** What is wrong with the figure, and what is asked about it. */
 function findingsOf(ahead: Ahead<ResultSheet>, parameter: string): readonly WordedFinding[] {
   if (!ahead.isCurrent) return [];
-  return [...ahead.findings, ...(ahead.sheet?.findings ?? [])].filter(({ where }) => where.field === parameter);
+  return [...ahead.findings, ...(ahead.sheet?.findings ?? [])].filter(
+    ({ where }) => where.field === parameter,
+  );
 }
 
 interface One {

@@ -38,8 +38,7 @@ function Lines({ lines }: { readonly lines: readonly DrankLine[] }) {
     <ul className="plain">
       {lines.map(({ at, person, from, volume, suspect, ref }) => (
         <li key={`${ref} ${person ?? ''} ${at}`}>
-          <b>{at}</b>{' '}
-          <Phrased text={quality.drank(person ?? quality.nobodyNamed, screen(volume), from)} />
+          <b>{at}</b> <Phrased text={quality.drank(person ?? quality.nobodyNamed, screen(volume), from)} />
           <span className="soft">
             , <Phrased text={quality.ofItSuspect(screen(suspect))} /> ({ref})
           </span>

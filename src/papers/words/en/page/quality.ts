@@ -78,6 +78,7 @@ export const qualityPage = {
   trendNote:
     'Ring: a result. Ring with a mark below it: less than that. Dashes: the limit. Dots: what the water does by itself.',
   limitLine: (side: 'at least' | 'at most', value: string) => `limit, ${side} ${value}`,
+  farUp: (limit: string) => `${limit}, far above`,
   control: { high: 'control, high', low: 'control, low', centre: 'middle' },
   noControl: (results: number, least: number) =>
     `No control limits yet: ${times(results, 'result', 'results')} of one place, and they take ${least}.`,
@@ -87,7 +88,13 @@ export const qualityPage = {
     `Day${nbsp}${day}: from here by ${to}, before by ${from}.`,
   methodMark: 'method',
   offRow: (row: string) => `${row} has no figure: hold.`,
-  against: { within: 'within', above: 'ABOVE', below: 'BELOW', unclear: 'cannot be told', 'no limit': 'no limit' },
+  against: {
+    within: 'within',
+    above: 'ABOVE',
+    below: 'BELOW',
+    unclear: 'cannot be told',
+    'no limit': 'no limit',
+  },
   beds: 'Purifier beds',
   noBeds: 'The outpost file tells of no purifier beds.',
   bed: 'Bed',
@@ -105,7 +112,8 @@ export const qualityPage = {
   bedReadings: 'Read behind the beds',
   bedCauses: 'What else it could be',
   evidence: { for: 'for', against: 'against', open: 'not known' },
-  bedPlotLabel: (parameter: string) => `${parameter} behind the beds over the days, with its limit and what is ahead`,
+  bedPlotLabel: (parameter: string) =>
+    `${parameter} behind the beds over the days, with its limit and what is ahead`,
   bedPlotNote: 'Ring: a reading. Line: the fit. Grey: 8 of 10 outcomes. Dashes: the limit.',
   spares: (count: number, part: string) => `${count}${nbsp}spare: ${part}`,
   throughput: 'Throughput, L',
@@ -117,7 +125,8 @@ export const qualityPage = {
   noFigure: 'no limit set: hold',
   everyStore: 'every store',
   product: 'the water behind the beds',
-  onIt: 'cause and first act',
+  onIt: 'Cause and first act',
+  causeAndAct: (cause: string, act: string) => `${cause}; first act: ${act}`,
   chosenBy: (by: string, at: string, reason: string) => `Chosen by ${by}, ${at}: ${reason}`,
   notChosen: 'Nobody has chosen a set: the limits of the outpost file count.',
   choose: 'Choose limits',
@@ -165,7 +174,8 @@ export const qualityPage = {
     sample: 'Take a sample',
   },
   wayNotes: {
-    treat: 'By a recipe of the outpost, where its policy allows one: it then waits for its sample and the medic.',
+    treat:
+      'By a recipe of the outpost, where its policy allows one: it then waits for its sample and the medic.',
     aside: 'The medic takes a result out of judgement, with the reason.',
   },
   who: 'Who drank of it',
@@ -223,17 +233,24 @@ export const qualityPage = {
   before: 'Before',
   after: 'After',
   free: (grade: string) => `Free ${grade} water`,
-  lasts: (grade: string) => `${grade} water lasts, in 19 of 20 outcomes`,
+  lasts: (grade: string) => `Cover of ${grade} water, in 19 of 20 outcomes`,
   noEnd: 'no end',
   onHold: 'On hold',
   conditional: 'Conditional: for an emergency',
   storesCount: (count: number) => times(count, 'store', 'stores'),
+  inShort: (held: string, free: string, days: string) => `Held: ${held}. Free: ${free}. Cover: ${days}.`,
+  fromTo: (before: string, after: string) => `${before}, then ${after}`,
+  another: 'Another one',
   saveAndHold: (count: number) => `Save and hold ${times(count, 'store', 'stores')}`,
   holdOnly: 'Save, hold only …',
   backNothing: 'Back, save nothing',
   onlyWhich: 'Hold only these',
   onlyWhy: 'Why fewer are held',
-  onlyReasons: ['emptied and flushed since', 'another hose was used', 'sampled since, and passed'] as readonly string[],
+  onlyReasons: [
+    'emptied and flushed since',
+    'another hose was used',
+    'sampled since, and passed',
+  ] as readonly string[],
   onlySecond: 'A second person confirms it.',
   volumeOf: 'Volume drawn',
   testsNote: 'Empty: what a release of this water needs.',
@@ -255,10 +272,13 @@ export const qualityPage = {
   },
   actNote: {
     add: 'Water on hold is in no figure that one can count on, and may go into waste only.',
-    release: 'On results that prove this water: the word of the medic. What they do not prove is refused, with every reason.',
+    release:
+      'On results that prove this water: the word of the medic. What they do not prove is refused, with every reason.',
     waive: 'It may be used as it is until a day. The water gets no better by it. Two persons.',
-    downgrade: 'Water of a lower grade may be used as such at once; it does not come back but by a treatment.',
-    treat: 'By a recipe of the outpost. It is held, sampled after the stated days, and released by the medic.',
+    downgrade:
+      'Water of a lower grade may be used as such at once; it does not come back but by a treatment.',
+    treat:
+      'By a recipe of the outpost. It is held, sampled after the stated days, and released by the medic.',
     park: 'It stays held, and somebody looks after it until a day.',
     aside: 'The result stays in the book, and judges nothing any more. The word of the medic.',
   },
@@ -277,8 +297,16 @@ export const qualityPage = {
   untilHintFree: 'The last day: D62. Empty: without an end.',
   reasonOf: 'Reason',
   holdReasons: ['smells or tastes', 'leaked', 'label in doubt', 'its way is not known'] as readonly string[],
-  waiveReasons: ['the reserve is needed', 'the result is doubted', 'no other water at this place'] as readonly string[],
-  asideReasons: ['the plate was opened', 'the bottle was mixed up', 'the instrument failed'] as readonly string[],
+  waiveReasons: [
+    'the reserve is needed',
+    'the result is doubted',
+    'no other water at this place',
+  ] as readonly string[],
+  asideReasons: [
+    'the plate was opened',
+    'the bottle was mixed up',
+    'the instrument failed',
+  ] as readonly string[],
   owner: 'Who looks after it',
   grade: 'To the grade',
   gradeHint: 'Empty: the next lower one that it may flow into.',
@@ -293,6 +321,7 @@ export const qualityPage = {
   parameterHint: 'Empty: all figures of the sample.',
   freed: 'What it changes',
   canRelease: 'nothing is lacking',
+  noneChosen: 'None tapped: all that are on the hold.',
 
   /* who drank */
   drankTitle: (hold: string) => `Who drank of ${hold}`,
@@ -312,7 +341,8 @@ export const qualityPage = {
   chooseTitle: 'Choose limits',
   chooseNote: 'The set is a choice of the outpost. What it would hold is shown before anything is kept.',
   sets: 'Sets',
-  setLine: (on: number, off: number) => `${times(on, 'row', 'rows')} with a figure${off === 0 ? '' : `, ${off} off`}`,
+  setLine: (on: number, off: number) =>
+    `${times(on, 'row', 'rows')} with a figure${off === 0 ? '' : `, ${off} off`}`,
   inForce: 'in force',
   beside: 'Beside what is in force',
   instead: 'Instead of what is in force',
@@ -324,7 +354,8 @@ export const qualityPage = {
   chooseWhy: 'Why they are chosen',
   chooseReasons: ['asked by the planner', 'asked by the medic', 'back to our own'] as readonly string[],
   would: 'What it would do',
-  wouldHold: (count: number, litres: string) => `It would hold ${times(count, 'store', 'stores')}: ${litres}.`,
+  wouldHold: (count: number, litres: string) =>
+    `It would hold ${times(count, 'store', 'stores')}: ${litres}.`,
   wouldHoldNone: 'It would hold no store.',
   already: 'waits already',
   ends: (stores: string) => `Held by an earlier choice and then not any more: ${stores}.`,
