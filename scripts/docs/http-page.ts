@@ -68,7 +68,10 @@ While a book is served, the server holds its lock: nothing else reads or writes 
 | 413, 415 | too large; not JSON |
 | 422 | what was to be entered cannot be read; nothing was kept |
 | 423 | another process holds the book |
+| 429 | more than 20 codes in a minute; \`Retry-After\` says when again |
 | 500, 503 | a fault of the disk or of the program; too many at once |
+
+\`second\` is \`{"office", "code"}\`: the second person of an act, and the own code where there is one ([second-person.md](second-person.md)). A code is looked at last of all, and no answer, finding or log has it.
 
 Every reading address takes \`at=TIME\` (as known at it) or \`as-of=TIME\` (the state at it by all that is known now).
 

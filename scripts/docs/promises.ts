@@ -394,6 +394,41 @@ const exchangeAndAbuse: readonly PromiseRow[] = [
     ],
     open: 'A lack of memory, a closed terminal and signals other than a kill are not injected yet.',
   },
+  {
+    id: 'P26',
+    promise: 'Water is released only by evidence: what is missing, over, unverified or off releases nothing.',
+    tests: [
+      {
+        file: 'src/account/verdict/truth-table.test.ts',
+        holds: 'every combination of the table of truth',
+        records: ['release-verdict'],
+      },
+      {
+        file: 'src/account/verdict/fail-closed.test.ts',
+        holds: 'taking evidence away never releases; verdicts with a bug planted in them are found out',
+        records: ['fail-closed'],
+      },
+      {
+        file: 'src/account/quality/quality.test.ts',
+        holds: 'a release in the book frees a store only where its results prove it',
+      },
+    ],
+  },
+  {
+    id: 'P27',
+    promise: 'What a bad sample touched is found whole, in both directions, to the milligram.',
+    tests: [
+      {
+        file: 'tests/trace/against-naive.test.ts',
+        holds: 'random histories against a tracer of parcels; tracers with a bug planted in them are found out',
+        records: ['contact-tracing'],
+      },
+      {
+        file: 'tests/golden/cli/quality.test.ts',
+        holds: 'what is proposed stands before the result is kept, and to cancel leaves every file as it was',
+      },
+    ],
+  },
 ];
 
 export const PROMISES: readonly PromiseRow[] = [...durability, ...account, ...exchangeAndAbuse];

@@ -42,7 +42,7 @@ A limit of 3 mg/L, a life of 850 ± 240 L by the file (95 %), about 7 L a day th
 Dates count the beds that had not reached the limit when they were looked at.
 
 ## What it says
-Where the front is not logistic, the bands still hold. Where the strength of the feed stays high or low for days, readings one after another share a fault that the fit takes for many: the band is too narrow. The last line is a file that is wrong: every bed lasts a fifth longer than it says, one and a half of its own standard deviations. The band then holds too few, nearly all on the late side: the bed is changed too early, not too late.
+Where the bed is as the fit believes, the bands are honest. Where the front is not logistic, or the strength of the feed stays high or low for days so that readings share a fault which the fit takes for many, they hold a few points less than they say. The last line is a file that is wrong: every bed lasts a fifth longer than it says, one and a half of its own standard deviations. The band then holds too few, nearly all of the others on the late side: the bed is changed too early, not too late.
 
 ## What is not
 One limit, one instrument, no slip of the pen, no leak, no change of the crew. Every bed here reaches its limit at some time.

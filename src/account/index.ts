@@ -1,13 +1,13 @@
 // The door of the account: what other rooms may use.
 export { applyEntry } from './apply.ts';
-export { readingOf } from './bed/bed-axes.ts';
+export { type BedPrior, curveAt, readingOf } from './bed/bed-axes.ts';
 export {
   type BedCause,
   bedCauses,
   type Evidence,
   type RankedCause,
 } from './bed/bed-causes.ts';
-export type { BedFit } from './bed/bed-fit.ts';
+export { type BedFit, type FitReading, fitBed } from './bed/bed-fit.ts';
 export { type BedResult, type BedStory, leadUsedL } from './bed/bed-story.ts';
 export { type BedTrend, bedTrends, type Moves } from './bed/bed-trend.ts';
 export { type Beds, type BedsOutcome, bedsOf } from './bed/beds.ts';
@@ -23,6 +23,7 @@ export {
 export { type ContainerLife, containerLife } from './biocide/container-life.ts';
 export { type BiocideLimits, biocideLimits } from './biocide/limits-of-biocide.ts';
 export { type Overdose, overdoseOf } from './biocide/overdose.ts';
+export type { LogRow } from './biocide/result-doubt.ts';
 export type {
   BiocideSince,
   LevelResult,
@@ -34,7 +35,13 @@ export type {
 export { storageFindings } from './biocide/storage-findings.ts';
 export { type StorageOutcome, storageOf } from './biocide/storage-of-book.ts';
 export { StorageRecorder } from './biocide/storage-recorder.ts';
-export type { FallingLevel, WallRate } from './biocide/wall-rate.ts';
+export {
+  type FallingLevel,
+  fallingLevel,
+  kindRate,
+  type WallRate,
+} from './biocide/wall-rate.ts';
+export { wettedArea } from './biocide/wetted-area.ts';
 export { type CondensateOutcome, condensateOf } from './condensate.ts';
 export type {
   Condensate,

@@ -1,16 +1,10 @@
 // Change a bed now or wait: its date against the next reading, the spares on the shelf and the next visit.
 import type { Position } from '../account/index.ts';
-import { dayOf } from '../ground/units/index.ts';
+import { dayOf, msPerDay } from '../ground/units/index.ts';
 import type { Service } from '../outpost/index.ts';
-import {
-  adviceInWords,
-  type BedAdvice,
-  type BedDates,
-  type BedDecision,
-  type BedVerdict,
-} from '../papers/index.ts';
+import { adviceInWords, type BedAdvice, type BedDecision, type BedVerdict } from '../papers/index.ts';
 import { datesOf } from './bed-parameter.ts';
-import type { DatedTrend } from './beds.ts';
+import type { DatedTrend } from './dated-trend.ts';
 
 /** The quantity whose limit is met first: of those that rise if one does, else of all. */
 export function soonest(trends: readonly DatedTrend[]): DatedTrend | null {
@@ -37,24 +31,26 @@ function decisionOf(position: Position, of: Weighed): BedDecision {
   const visit = nextVisit(position);
   if (first === null)
     return { verdict: 'no dates', parameter: null, dates: null, nextReadingDay: null, spares, visit };
-  const dates = datesOf(first.date, position.dayRule);
-  const nextReadingDay = nextReading(position, first);
-  const verdict =
-    first.trend.moves === 'rising'
-      ? verdictOf(dates, nextReadingDay, dayOf(position.atMs, position.dayRule))
-      : 'no trend';
-  return { verdict, parameter: first.trend.parameter, dates, nextReadingDay, spares, visit };
+  const nextMs = nextReadingMs(position, first);
+  return {
+    verdict: first.trend.moves === 'rising' ? verdictOf(first, nextMs ?? position.atMs) : 'no trend',
+    parameter: first.trend.parameter,
+    dates: datesOf(first.date, position.dayRule),
+    nextReadingDay: nextMs === null ? null : dayOf(nextMs, position.dayRule),
+    spares,
+    visit,
+  };
 }
 
 /** A bed is not left to a date that is likelier past than not before anybody looks again. */
-function verdictOf(dates: BedDates | null, nextReadingDay: number | null, today: number): BedVerdict {
-  const next = nextReadingDay ?? today;
-  if (dates?.q50 != null && Math.floor(dates.q50.day) <= next) return 'change now';
-  return dates?.q10 != null && Math.floor(dates.q10.day) <= next ? 'read sooner' : 'wait';
+function verdictOf({ date }: DatedTrend, nextMs: number): BedVerdict {
+  const { q10, q50 } = date?.ms ?? { q10: null, q50: null };
+  if (q50 !== null && q50 <= nextMs) return 'change now';
+  return q10 !== null && q10 <= nextMs ? 'read sooner' : 'wait';
 }
 
 /** By the service of the outpost file: oftener once the reading is raised. Null where the file has none for it. */
-function nextReading({ index, dayRule }: Position, { trend }: DatedTrend): number | null {
+function nextReadingMs({ index }: Position, { trend }: DatedTrend): number | null {
   const last = trend.readings.at(-1);
   if (last === undefined) return null;
   const named = index.outpost.service.filter(({ id }) =>
@@ -63,7 +59,7 @@ function nextReading({ index, dayRule }: Position, { trend }: DatedTrend): numbe
   const isRaised = ({ whenAboveMgPerL }: Service): boolean =>
     whenAboveMgPerL !== undefined && last.value > whenAboveMgPerL;
   const chosen = named.find(isRaised) ?? named.find(({ whenAboveMgPerL }) => whenAboveMgPerL === undefined);
-  return chosen === undefined ? null : dayOf(last.atMs, dayRule) + Math.round(chosen.everyDays);
+  return chosen === undefined ? null : last.atMs + chosen.everyDays * msPerDay;
 }
 
 /** The next one that arrives from today on. */

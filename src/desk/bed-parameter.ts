@@ -3,7 +3,7 @@ import type { BedStory, Position } from '../account/index.ts';
 import type { BedDate, FeedAhead } from '../forecast/index.ts';
 import { type DayRule, dayOf, dayStartUtcMs, formatIsoUtc, msPerDay } from '../ground/units/index.ts';
 import type { BedDates, BedDay, BedFeed, BedParameter, SheetFigure } from '../papers/index.ts';
-import type { DatedTrend } from './beds.ts';
+import type { DatedTrend } from './dated-trend.ts';
 
 const METHOD = 'bed-life';
 const COVERAGE = 2;

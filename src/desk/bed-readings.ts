@@ -3,7 +3,7 @@ import type { BedResult, BedStory } from '../account/index.ts';
 import { type DayRule, formatIsoUtc, formatShortStamp } from '../ground/units/index.ts';
 import type { BedChangeLine, BedReading } from '../papers/index.ts';
 import { dayAt } from './bed-parameter.ts';
-import type { DatedTrend } from './beds.ts';
+import type { DatedTrend } from './dated-trend.ts';
 
 const COVERAGE = 2;
 

@@ -2,13 +2,12 @@
 import {
   type BedStory,
   type Beds,
-  type BedTrend,
   bedCauses,
   bedTrends,
   leadUsedL,
   type Position,
 } from '../account/index.ts';
-import { type BedDate, bedCurve, bedDate, type FeedAhead, feedAhead } from '../forecast/index.ts';
+import { bedCurve, bedDate, type FeedAhead, feedAhead } from '../forecast/index.ts';
 import { dayOf, type Finding, formatIsoUtc, msPerDay } from '../ground/units/index.ts';
 import {
   type BedLine,
@@ -22,6 +21,7 @@ import { type Answer, no, yes } from './answer.ts';
 import { adviceOf, soonest } from './bed-advice.ts';
 import { datesOf, dayAt, feedOf, parameterOf } from './bed-parameter.ts';
 import { changeLines, readingLines } from './bed-readings.ts';
+import type { DatedTrend } from './dated-trend.ts';
 import { type Desk, type Moment, positionAt, type Sight, viewOf } from './desk.ts';
 import { deskFinding } from './desk-finding.ts';
 import { findName } from './log/context.ts';
@@ -32,12 +32,6 @@ const COVERAGE = 2;
 /** The days ahead that a plot and a table show, at the least and at the most. */
 const LEAST_AHEAD = 7;
 const MOST_AHEAD = 60;
-
-/** A trend with its date; the date is null where nothing is known of the feed. */
-export interface DatedTrend {
-  readonly trend: BedTrend;
-  readonly date: BedDate | null;
-}
 
 interface Seen {
   readonly position: Position;

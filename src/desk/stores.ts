@@ -24,7 +24,9 @@ export async function storeList(desk: Desk, sight: Sight, moment: Moment): Promi
   return yes({
     head: headOf(desk, sight, position),
     stores: position.stores.map((store) => storeLine(position, store)),
-    quality: Object.fromEntries(position.stores.map((store) => [store.facts.id, storeQuality(seen.value, store)])),
+    quality: Object.fromEntries(
+      position.stores.map((store) => [store.facts.id, storeQuality(seen.value, store)]),
+    ),
   });
 }
 
@@ -150,6 +152,7 @@ function factsOf(position: Position, store: StorePosition): StoreSheet['facts'] 
     { name: 'place', text: facts.place },
     ...(store.port === null ? [] : [{ name: 'on port', text: store.port }]),
     ...(facts.visit === null ? [] : [{ name: 'leaves with', text: facts.visit }]),
+    { name: 'released on', text: store.release },
     ...bandOf(position, store),
     { name: 'how surely', text: store.standing },
     ...(store.readAtMs === null

@@ -26,7 +26,7 @@ export function whatIsWrongWith(line: string): string | null {
   const command = commandOf(words);
   if (command === undefined) return `no command begins with: ${line}`;
   const rest = words.slice(command.path.length);
-  if (command.open === true && !isKind(rest[0]))
+  if (command.open === true && command.path[0] === 'log' && !isKind(rest[0]))
     return `no kind of entry: ${rest[0] ?? 'nothing'} in ${line}`;
   if (command.open === true) return null;
   const own = command.flags.map((flag) => (typeof flag === 'string' ? flag : flag.name));

@@ -10,16 +10,14 @@ import { HOLM } from './holm.ts';
 import { holmOpening, Told } from './told.ts';
 
 const KIT =
-  '  - { id: silver, measures: quality, quantity: silver, unit: mg/L, random: { absolute: 0.005 }, reading: spot, detectionLimit: 0.01 }\n';
+  '  - { id: silver-kit, measures: quality, quantity: silver, unit: mg/L, random: { absolute: 0.005 }, reading: spot, detectionLimit: 0.01 }';
 const LIMITS = `limits:
-  - { id: silver least, quantity: silver, unit: mg/L, atLeast: 0.05, status: policy, basis: outpost policy }
-  - { id: silver most, quantity: silver, unit: mg/L, atMost: 0.4, status: policy, basis: outpost policy }
   - { id: silver dose most, quantity: silver dose, unit: mg/L, atMost: 0.5, status: policy, basis: outpost policy }
   - { id: biocide valid, quantity: biocide age, unit: days, atMost: 120, status: policy, basis: outpost policy }
 `;
 
 /** 5000 cm² for 20 L are 25 m² for a cubic metre; five fillings or 400 days are a life. */
-export const HOLM_SILVER = HOLM.replace('instruments:\n', `instruments:\n${KIT}`)
+export const HOLM_SILVER = HOLM.replace(/ {2}- \{ id: silver-kit, .*/, KIT)
   .replace(
     'ratingOverCabinKPa: 70 }',
     'ratingOverCabinKPa: 70, wettedAreaCm2: 5000, lifeCycles: 5, lifeDays: 400 }',
@@ -29,7 +27,7 @@ export const HOLM_SILVER = HOLM.replace('instruments:\n', `instruments:\n${KIT}`
     '{ id: silver, neverMeets: [iodine], concentrateMgPerL: 400, concentrateDoubtMgPerL: 8 }',
   )
   .replace('biocide: silver, mayFlowInto', 'biocide: silver, biocideMgPerL: 0.2, mayFlowInto')
-  .concat(LIMITS);
+  .replace('limits:\n', LIMITS);
 
 /** A fold of it that writes down what stands; `opening` begins it. */
 export class ToldStorage extends Told {

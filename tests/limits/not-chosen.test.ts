@@ -59,6 +59,8 @@ describe('water in which one thing is far too much', () => {
         (chosen, at) => {
           const told = holm();
           const found = forDrink[at] as Placed;
+          // Without the outpost's own policy, which would have held it before.
+          choose(told, []);
           measured(told, found.row);
           choose(told, chosen);
           const hits = chosen.filter(

@@ -1,4 +1,4 @@
-// Sheets of an invented outpost, made by hand: what the desk would hand out, small enough to be read.
+// Table of sheets of an invented outpost, made by hand: what the desk would hand out, small enough to be read.
 
 import type {
   BookSheet,
@@ -15,6 +15,7 @@ import type {
 import { wordFinding } from '../../src/papers/index.ts';
 import { fallingBiocide, usedLife } from './sample-biocide.ts';
 import { at, because, mass, volume } from './sample-figures.ts';
+import { onHold } from './sample-quality.ts';
 import { family, gauging } from './sample-story.ts';
 
 const dayRule = { dayOneUtcMs: Date.UTC(2147, 2, 1), lineMinuteOfDay: 1260 };
@@ -371,6 +372,7 @@ export const oneStore: StoreSheet = {
   store: heldStores[4] as StoreLine,
   answer:
     'No. HOLD Q-01 since Day 46 16:30 UTC (plate count). It waits for a release, a waiver or a downgrade.',
+  quality: onHold,
   facts: [
     { name: 'capacity', text: '22 L' },
     { name: 'last reading', text: 'weighed, Day 44 08:10 UTC' },

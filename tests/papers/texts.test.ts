@@ -10,6 +10,7 @@ import {
   todayText,
 } from '../../src/papers/index.ts';
 import { expectGolden } from '../golden/record.ts';
+import { heldQuality } from './sample-quality.ts';
 import * as sheets from './sample-sheets.ts';
 
 const screen: TextOptions = { width: 80, style: 'screen', colour: false, units: 'L' };
@@ -17,7 +18,7 @@ const ascii: TextOptions = { ...screen, style: 'ascii' };
 const plain: TextOptions = { ...screen, style: 'plain' };
 
 const { normal, held, silent, empty, oneStore, book, kept, errors } = sheets;
-const stores = { head: normal.head, stores: held.stores };
+const stores = { head: normal.head, stores: held.stores, quality: heldQuality };
 
 /** Every paper, as a function of the options alone. */
 const papers: Readonly<Record<string, (options: TextOptions) => string>> = {
@@ -26,7 +27,7 @@ const papers: Readonly<Record<string, (options: TextOptions) => string>> = {
   'today-silent': (options) => todayText(silent, options),
   'today-empty': (options) => todayText(empty, options),
   stores: (options) => storesText(stores, options),
-  'stores-none': (options) => storesText({ head: empty.head, stores: [] }, options),
+  'stores-none': (options) => storesText({ head: empty.head, stores: [], quality: {} }, options),
   store: (options) => storeText(oneStore, options),
   book: (options) => bookText(book, options),
   'book-none': (options) => bookText({ ...book, lines: [], more: false }, options),

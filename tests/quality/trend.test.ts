@@ -1,6 +1,5 @@
 // Trends of the practice outpost: the bed that gives way, silver in the containers, plate counts; undo, correction, views.
 import { beforeAll, describe, expect, test } from 'vitest';
-import { MeasuredWatch } from '../../src/account/quality-series/measured-watch.ts';
 import { type AnyEntry, entryOf } from '../../src/book/index.ts';
 import { type Desk, log, qualityTrend, type TrendQuery } from '../../src/desk/index.ts';
 import type { Trend, TrendSheet } from '../../src/papers/index.ts';
@@ -198,36 +197,5 @@ test('what was undone is gone, and what was corrected is as corrected', async ()
   expect(valuesOf(after).slice(0, 2)).toEqual([
     [26, 1.1],
     [29, 1.5],
-  ]);
-});
-
-test('what a result says of method, place of making, basis and sample is kept; a second figure is one', () => {
-  const watch = new MeasuredWatch();
-  const hear = (kind: string, body: unknown, day: number) =>
-    watch.hear({ stores: new Map() }, {
-      kind,
-      body,
-      id: `${kind} ${day}`,
-      happenedAtMs: at(day),
-    } as unknown as AnyEntry);
-  hear('sample', { sample: 'S-1', point: 'tap', tests: [], drawnFrom: 'the long line' }, 2);
-  hear('sample', { sample: 'S-2', point: 'tap', tests: [], duplicateOf: 'S-1' }, 2);
-  const nitrate = { parameter: 'nitrate', value: 5, unit: 'mg/L' };
-  const made = { method: 'colour strip', madeAt: 'laboratory' };
-  hear('result', { sample: 'S-1', values: [{ ...nitrate, basis: 'as N' }, nitrate], ...made }, 9);
-  hear('result', { sample: 'S-2', values: [{ ...nitrate, above: true }] }, 9);
-  hear(
-    'result',
-    { sample: 'S-3', store: 'C-01', takenAtMs: at(4), values: [{ ...nitrate, below: true }] },
-    9,
-  );
-  const found = watch.measured.points.map(({ atMs, point, told, censored, madeAt, duplicate, drawnFrom }) => [
-    ...[atMs, point, told.basis, censored, madeAt, duplicate, drawnFrom],
-  ]);
-  expect(found).toEqual([
-    [at(2), 'tap', 'as N', 'no', 'laboratory', false, 'the long line'],
-    [at(2), 'tap', null, 'no', 'laboratory', true, 'the long line'],
-    [at(2), 'tap', null, 'above', null, true, null],
-    [at(4), null, null, 'below', null, false, null],
   ]);
 });

@@ -1,10 +1,13 @@
 // How often the band of a bed's date holds the truth: simulated beds of several kinds, the product's fit and its date.
-
-import { type BedPrior, curveAt, readingOf } from '../../src/account/bed/bed-axes.ts';
-import { type FitReading, fitBed } from '../../src/account/bed/bed-fit.ts';
-import type { BedStory } from '../../src/account/index.ts';
-import { bedDate, type FeedAhead } from '../../src/forecast/bed-date.ts';
-import { dailyUse } from '../../src/forecast/daily-use.ts';
+import {
+  type BedPrior,
+  type BedStory,
+  curveAt,
+  type FitReading,
+  fitBed,
+  readingOf,
+} from '../../src/account/index.ts';
+import { bedDate, dailyUse, type FeedAhead } from '../../src/forecast/index.ts';
 import { type Chance, exp, log, seededChance } from '../../src/ground/maths/index.ts';
 import { patternBreakthrough } from '../../src/ground/physics/index.ts';
 import { msPerDay } from '../../src/ground/units/index.ts';

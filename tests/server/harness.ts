@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { type DiskBook, findServer, nodeHash, openBook } from '../../src/doors/disk/index.ts';
 import { type ServeOptions, type ServerEvent, type Serving, serve } from '../../src/doors/server/index.ts';
 import { Console } from '../golden/cli/console.ts';
+import { SHIPPED } from '../limits/practice.ts';
 
 const NOW_MS = Date.UTC(2147, 4, 1, 8, 0);
 
@@ -59,7 +60,11 @@ export class TestServer {
     const events: ServerEvent[] = [];
     const serving = await serve({
       book: spoil === undefined ? book : spoil(book),
-      tools: { hash: nodeHash, chance: () => crypto.getRandomValues(new Uint8Array(10)) },
+      tools: {
+        hash: nodeHash,
+        chance: () => crypto.getRandomValues(new Uint8Array(10)),
+        limitFiles: () => Promise.resolve(SHIPPED),
+      },
       clock: { now: () => NOW_MS, offsetMin: () => 0 },
       version: '0.0.0',
       build: 'from sources',

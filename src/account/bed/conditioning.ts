@@ -72,12 +72,12 @@ export function contradictions(figures: readonly SampleFigure[]): readonly Contr
   return [conductivityOf(told), hardnessOf(told)].flatMap((found) => found ?? []);
 }
 
-function valueOf(figures: readonly SampleFigure[], parameter: string, unit: string): number | null {
+function figureOf(figures: readonly SampleFigure[], parameter: string, unit: string): number | null {
   return figures.find((one) => one.parameter.toLowerCase() === parameter && one.unit === unit)?.value ?? null;
 }
 
 function conductivityOf(figures: readonly SampleFigure[]): Contradiction | null {
-  const reading = valueOf(figures, 'conductivity', 'µS/cm');
+  const reading = figureOf(figures, 'conductivity', 'µS/cm');
   const ions = ionsOf(figures);
   if (reading === null || ions.length === 0) return null;
   try {
@@ -113,7 +113,7 @@ function ionsOf(figures: readonly SampleFigure[]): readonly IonAmount[] {
     if (ion === undefined || unit !== 'mg/L' || value === 0) return [];
     return [{ ion, molPerM3: ionMolPerM3({ ion, kgPerM3: value * KG_PER_M3_OF_MG_PER_L }) }];
   });
-  const hardness = valueOf(figures, 'hardness', 'mg/L');
+  const hardness = figureOf(figures, 'hardness', 'mg/L');
   // Hardness alone is taken as calcium, which conducts about as magnesium does.
   if (hardness === null || hardness === 0 || ions.some(({ ion }) => ion === 'Ca' || ion === 'Mg'))
     return ions;
@@ -132,9 +132,9 @@ function balancedIons(ions: readonly IonAmount[]): { ions: readonly IonAmount[];
 }
 
 function hardnessOf(figures: readonly SampleFigure[]): Contradiction | null {
-  const measured = valueOf(figures, 'hardness', 'mg/L');
-  const calcium = valueOf(figures, 'calcium', 'mg/L');
-  const magnesium = valueOf(figures, 'magnesium', 'mg/L');
+  const measured = figureOf(figures, 'hardness', 'mg/L');
+  const calcium = figureOf(figures, 'calcium', 'mg/L');
+  const magnesium = figureOf(figures, 'magnesium', 'mg/L');
   if (measured === null || calcium === null || magnesium === null) return null;
   const expected =
     hardnessKgPerM3({

@@ -123,7 +123,7 @@ describe('no rate is made up', () => {
   });
 
   test('where the file tells no instrument', () => {
-    const bare = HOLM_SILVER.replace(/ {2}- \{ id: silver, measures: quality.*\n/, '');
+    const bare = HOLM_SILVER.replace(/ {2}- \{ id: silver-kit, measures: quality.*\n/, '');
     const told = dosed(holmSilver(bare), 'C-01')
       .result('C-01', 0.19, { day: 2 })
       .result('C-01', 0.15, { day: 22 });

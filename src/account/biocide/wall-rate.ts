@@ -84,16 +84,20 @@ export function ownRate(stretches: readonly (readonly LogRow[])[]): OwnRate | nu
   return { metresPerDay: fit.coefficients[at] as number, u, results: rows.length };
 }
 
-/** Results that scatter more than their doubts say make the rate less sure by as much; never surer. @source birge-1932 */
+/**
+ * Results that scatter more than their doubts say make the rate less sure by as much; never surer. A limit that the relation
+ * lies above counts as a value at that limit: it is off by at least so much.
+ * @source birge-1932
+ */
 export function widening(rows: readonly CensoredRow[], coefficients: Float64Array): number {
-  const values = rows.flatMap(({ design, observed }) =>
-    'value' in observed
-      ? [observed.value - design.reduce((sum, figure, k) => sum + figure * (coefficients[k] ?? 0), 0)]
-      : [],
-  );
-  const degrees = values.length - coefficients.length;
+  const offs = rows.flatMap(({ design, observed }) => {
+    const fitted = design.reduce((sum, figure, k) => sum + figure * (coefficients[k] ?? 0), 0);
+    if ('value' in observed) return [observed.value - fitted];
+    return 'atMost' in observed && observed.atMost < fitted ? [observed.atMost - fitted] : [];
+  });
+  const degrees = offs.length - coefficients.length;
   if (degrees < 1) return 1;
-  const squares = values.reduce((sum, left) => sum + left * left, 0);
+  const squares = offs.reduce((sum, off) => sum + off * off, 0);
   return Math.max(1, Math.sqrt(squares / degrees));
 }
 

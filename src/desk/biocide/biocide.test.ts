@@ -12,6 +12,10 @@ import { storeShow } from '../stores.ts';
 const DAY = 86_400_000;
 let desk: Desk;
 let count = 0;
+function next(): number {
+  count += 1;
+  return count;
+}
 
 const moment = (day: number) => ({
   nowUtcMs: HOLM_DAY_ONE_MS + (day - 1) * DAY + 12 * 3_600_000,
@@ -26,10 +30,10 @@ const dose = (each: string, more: Readonly<Record<string, string>> = {}, also = 
 async function begun(): Promise<Desk> {
   const port = new MemoryStore({ bookId: 'b', site: 'holm', purpose: 'book', createdAtMs: 0 });
   const opened = await Desk.open(port, {
-    chance: () => Uint8Array.from({ length: 10 }, (_, at) => (at === 0 ? (count += 1) : at)),
+    chance: () => Uint8Array.from({ length: 10 }, (_, at) => (at === 0 ? next() : at)),
   });
   const made = (kind: 'outpost' | 'opening', body: never, at: number) => ({
-    id: opened.newId(at + (count += 1)),
+    id: opened.newId(at + next()),
     ...{ kind, body, version: 1, by: 'keeper', happenedOffsetMin: 0, enteredOffsetMin: 0 },
     ...{ site: 'holm', happenedAtMs: at, enteredAtMs: at },
   });

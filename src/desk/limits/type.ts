@@ -124,10 +124,13 @@ function bodyOf(set: LimitSet, row: LimitRow, typed: TypedRow): Answer<Body> {
 
 function readFigure(text: string, field: string, row: LimitRow): Answer<{ value: number; unit: string }> {
   const told = text.trim();
-  const unit = [...LIMIT_UNITS].find((each) => writtenAs(each).some((form) => told.endsWith(form)));
-  const form = unit === undefined ? '' : (writtenAs(unit).find((each) => told.endsWith(each)) ?? '');
-  const expected = `a figure with its unit, as 0.5${row.unit}`;
-  if (unit === undefined) return no('bad input', figureNeeded(field, told, expected));
+  // The longest one: `ug/L` ends like `g/L`.
+  const [found] = LIMIT_UNITS.flatMap((unit) => writtenAs(unit).map((form) => ({ unit, form })))
+    .filter(({ form }) => told.endsWith(form))
+    .sort((a, b) => b.form.length - a.form.length);
+  if (found === undefined)
+    return no('bad input', figureNeeded(field, told, `a figure with its unit, as 0.5${row.unit}`));
+  const { unit, form } = found;
   const read = parseNumber(told.slice(0, told.length - form.length), { where: { field } });
   return read.ok ? yes({ value: read.value, unit }) : no('bad input', read.finding);
 }

@@ -48,9 +48,7 @@ export async function keepTogether(context: Context, drafts: Drafts): Promise<An
   const opened = await desk.account();
   if (!opened.ok) return opened;
   const after = positionOf(opened.value.fold, latest(context, entries));
-  return yes(
-    await sheetOf(desk.port, { entries: entries as unknown as Entries, kept: true, before, after }),
-  );
+  return yes(await sheetOf(desk.port, { entries: entries as unknown as Entries, kept: true, before, after }));
 }
 
 function latest({ presentMs }: Context, entries: readonly AnyEntry[]): number {

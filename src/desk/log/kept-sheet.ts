@@ -87,7 +87,9 @@ function askedAbout(
   return after.findings
     .filter(
       (finding) =>
-        (entries.has(finding.where.entry ?? '') && finding.severity !== 'know' && !isNoDraw(after, finding)) ||
+        (entries.has(finding.where.entry ?? '') &&
+          finding.severity !== 'know' &&
+          !isNoDraw(after, finding)) ||
         (isStanding(finding) && !stood.has(standingName(finding))),
     )
     .map((finding) => wordOf(after, finding));

@@ -8,7 +8,14 @@ export function readDay({ fold, presentMs }: Context, text: string): Answer<numb
   const where = { where: { field: 'until' } };
   const today = dayOf(presentMs, fold.dayRule);
   const misfit = () =>
-    no('bad input', deskFinding('field-needed', { field: 'until', received: text.slice(0, 40), expected: `an outpost day from D${today} on` }, where));
+    no(
+      'bad input',
+      deskFinding(
+        'field-needed',
+        { field: 'until', received: text.slice(0, 40), expected: `an outpost day from D${today} on` },
+        where,
+      ),
+    );
   const match = /^\s*(?:D|Day\s*)?(\d{1,5})\s*$/i.exec(text);
   if (match === null) return misfit();
   const read = parseNumber(match[1] ?? '');

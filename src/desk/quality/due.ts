@@ -1,10 +1,11 @@
 // What is due: intervals of the outpost file, tests that were asked for, treated water and delivered water that wait for a sample.
+import { isForPeople } from '../../account/index.ts';
 import { dayOf } from '../../ground/units/index.ts';
 import type { Service } from '../../outpost/index.ts';
 import type { DueLine, SampleLine } from '../../papers/index.ts';
 import { parametersOf } from './parameters.ts';
-import { nameOfPlace, type Place } from './sampled-place.ts';
 import { neededTests } from './sample-add.ts';
+import { nameOfPlace, type Place } from './sampled-place.ts';
 import type { Seen } from './seen.ts';
 
 type Looked = Pick<Seen, 'fold' | 'position' | 'past'>;
@@ -25,7 +26,9 @@ function overdue({ position }: Looked, dueDay: number): number {
 function intervals(seen: Looked): readonly DueLine[] {
   const { fold, position, past } = seen;
   const quality = fold.index.outpost.service.flatMap((item) => {
-    const parameter = parametersOf(fold).find(({ name }) => item.id.toLowerCase().includes(name.toLowerCase()));
+    const parameter = parametersOf(fold).find(({ name }) =>
+      item.id.toLowerCase().includes(name.toLowerCase()),
+    );
     return parameter === undefined ? [] : [{ item, parameter: parameter.name, places: placesIn(seen, item) }];
   });
   const inForce = quality.filter(({ item }) => !quality.some((other) => replaces(seen, other, item)));
@@ -81,7 +84,8 @@ function placesIn({ fold }: Looked, { id }: Service): readonly string[] {
 function lastOf({ results }: Seen['past'], parameter: string, places: readonly string[]) {
   return results.findLast(
     ({ body }) =>
-      places.includes(body.point ?? body.store ?? '') && body.values.some((value) => value.parameter === parameter),
+      places.includes(body.point ?? body.store ?? '') &&
+      body.values.some((value) => value.parameter === parameter),
   );
 }
 
@@ -102,37 +106,58 @@ function treated(seen: Looked): readonly DueLine[] {
     if (!aboard || added === null || added.biocide !== null || release !== 'none') return [];
     if (isSampledSince(past, facts.id, added.untilMs)) return [];
     const dueDay = dayOf(added.untilMs, position.dayRule);
-    return [dueOfStore(seen, 'treated', facts.id, dueDay, dayOf(added.atMs, position.dayRule))];
+    return [
+      dueOfStore(seen, 'treated', { store: facts.id, dueDay, lastDay: dayOf(added.atMs, position.dayRule) }),
+    ];
   });
 }
 
 /** Water on the loader's word waits for a sample of the outpost's own, from the day on which it came. */
 function delivered(seen: Looked, samples: readonly SampleLine[]): readonly DueLine[] {
   const { fold, position, past } = seen;
-  const sampled = new Set(samples.filter(({ state }) => state === 'waits').flatMap(({ speaksOf }) => speaksOf));
-  return position.stores.flatMap(({ facts, release, emptied, grade }): DueLine[] => {
+  const sampled = new Set(
+    samples.filter(({ state }) => state === 'waits').flatMap(({ speaksOf }) => speaksOf),
+  );
+  const lines = position.stores.flatMap(({ facts, release, emptied, grade }): DueLine[] => {
     const state = fold.stores.get(facts.id);
-    if (release !== 'loader\u2019s certificate' || emptied || state === undefined || sampled.has(facts.id)) return [];
-    if (neededTests(fold, { store: facts.id }).length === 0 || grade === null) return [];
+    if (release !== 'loader\u2019s certificate' || emptied || state === undefined || sampled.has(facts.id))
+      return [];
+    if (!isForPeople(fold.index, grade) || neededTests(fold, { store: facts.id }).length === 0) return [];
     if (isSampledSince(past, facts.id, state.waterSinceMs)) return [];
-    const cameMs = Number.isFinite(state.waterSinceMs) ? state.waterSinceMs : (position.openingMs ?? position.atMs);
+    const cameMs = Number.isFinite(state.waterSinceMs)
+      ? state.waterSinceMs
+      : (position.openingMs ?? position.atMs);
     const came = dayOf(cameMs, position.dayRule);
-    return [dueOfStore(seen, 'certificate', facts.id, came + 1, came)];
+    return [dueOfStore(seen, 'certificate', { store: facts.id, dueDay: came + 1, lastDay: came })];
+  });
+  return together(lines);
+}
+
+/** Stores that lack the same are one thing to be done, and due when the first of them is. */
+function together(lines: readonly DueLine[]): readonly DueLine[] {
+  const groups = new Map<string, DueLine[]>();
+  for (const line of [...lines].sort((a, b) => a.dueDay - b.dueDay)) {
+    const key = line.parameters.join('\n');
+    groups.set(key, [...(groups.get(key) ?? []), line]);
+  }
+  return [...groups.values()].flatMap((group) => {
+    const [first] = group;
+    const name = group.map((line) => line.name).join(', ');
+    return first === undefined ? [] : [{ ...first, name, place: group.length === 1 ? first.place : '' }];
   });
 }
 
 function isSampledSince({ samples }: Seen['past'], store: string, sinceMs: number): boolean {
   return samples.some(
-    ({ body, happenedAtMs }) => body.store === store && body.drawnFrom === undefined && happenedAtMs >= sinceMs,
+    ({ body, happenedAtMs }) =>
+      body.store === store && body.drawnFrom === undefined && happenedAtMs >= sinceMs,
   );
 }
 
 function dueOfStore(
   seen: Looked,
   kind: 'treated' | 'certificate',
-  store: string,
-  dueDay: number,
-  lastDay: number,
+  { store, dueDay, lastDay }: { readonly store: string; readonly dueDay: number; readonly lastDay: number },
 ): DueLine {
   const place: Place = { store };
   return {

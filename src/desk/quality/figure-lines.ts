@@ -1,5 +1,12 @@
 // The figures of a result as lines: each with the limits that bear on it and how it stands.
-import { type Fold, figuresOfEntry, type JudgedFigure, judgedFigure, rowsOfStores, storesOfResult } from '../../account/index.ts';
+import {
+  type Fold,
+  figuresOfEntry,
+  type JudgedFigure,
+  judgedFigure,
+  rowsOfStores,
+  storesOfResult,
+} from '../../account/index.ts';
 import type { Entry } from '../../book/index.ts';
 import type { FigureLine, FigureVerdict } from '../../papers/index.ts';
 import { isSetAside, type QualityPast, refOf } from './past.ts';

@@ -28,7 +28,9 @@ export function actBodies(
   const { request, isFact } = of;
   switch (request.act) {
     case 'add':
-      return request.sample === undefined ? one(addBody(context, past, request)) : addBySample(context, past, request);
+      return request.sample === undefined
+        ? one(addBody(context, past, request))
+        : addBySample(context, past, request);
     case 'release':
       return one(releaseBody(context, past, request));
     case 'waive':
@@ -47,7 +49,10 @@ export function actBodies(
 type Of<Act extends HoldAct['act']> = Extract<HoldAct, { readonly act: Act }>;
 
 function need(field: string, expected: string) {
-  return no('wrong use', deskFinding('field-needed', { field, received: null, expected }, { where: { field } }));
+  return no(
+    'wrong use',
+    deskFinding('field-needed', { field, received: null, expected }, { where: { field } }),
+  );
 }
 
 function findStores(context: Context, typed: readonly string[]): Answer<readonly string[]> {
@@ -60,7 +65,11 @@ function findStores(context: Context, typed: readonly string[]): Answer<readonly
   return yes(stores);
 }
 
-function addBody(context: Context, past: QualityPast, { stores = [], conditional = [], reason, name }: Of<'add'>): Answer<MadeBody> {
+function addBody(
+  context: Context,
+  past: QualityPast,
+  { stores = [], conditional = [], reason, name }: Of<'add'>,
+): Answer<MadeBody> {
   if (stores.length === 0) return need('stores', 'a store, or --sample SAMPLE');
   if (reason === undefined || reason.trim() === '') return need('reason', 'why they are held');
   const held = findStores(context, stores);
@@ -81,8 +90,15 @@ async function addBySample(context: Context, past: QualityPast, request: Of<'add
   const followed = await follow(seen, (history) => suspicionOfSample(history, sample.value));
   if (!followed.ok) return followed;
   const proposed = followed.value?.proposal;
-  if (followed.value == null || proposed === undefined || proposed.hold.length + proposed.conditional.length === 0)
-    return no('bad input', deskFinding('nothing-touched', { sample: sample.value }, { where: { field: 'sample' } }));
+  if (
+    followed.value == null ||
+    proposed === undefined ||
+    proposed.hold.length + proposed.conditional.length === 0
+  )
+    return no(
+      'bad input',
+      deskFinding('nothing-touched', { sample: sample.value }, { where: { field: 'sample' } }),
+    );
   const failing = past.results
     .filter(({ body }) => body.sample === sample.value)
     .flatMap((entry) => {
@@ -95,13 +111,14 @@ async function addBySample(context: Context, past: QualityPast, request: Of<'add
   return body.ok ? yes([{ kind: 'hold', body: body.value }]) : body;
 }
 
-/** Names of the holds that stores aboard are on, conditional and waived ones among them. */
-function openHolds({ fold }: Context): ReadonlyMap<string, readonly string[]> {
+/** Names of the holds that stores aboard are on; a release ends conditional and waived ones, too. */
+function openHolds({ fold }: Context, which: 'held' | 'all'): ReadonlyMap<string, readonly string[]> {
   const found = new Map<string, string[]>();
   for (const state of fold.stores.values()) {
     if (!state.aboard) continue;
     const { conditional, waived, facts } = state;
-    const holds = [...holdsOf(state), ...(conditional === null ? [] : [conditional]), ...waived.map(({ hold }) => hold)];
+    const others = [...(conditional === null ? [] : [conditional]), ...waived.map(({ hold }) => hold)];
+    const holds = [...holdsOf(state), ...(which === 'held' ? [] : others)];
     for (const { hold } of holds) found.set(hold, [...(found.get(hold) ?? []), facts.id]);
   }
   return found;
@@ -110,9 +127,14 @@ function openHolds({ fold }: Context): ReadonlyMap<string, readonly string[]> {
 function onHold(
   context: Context,
   past: QualityPast,
-  typed: { readonly hold: string; readonly stores: readonly string[] | undefined },
+  typed: {
+    readonly hold: string;
+    readonly stores: readonly string[] | undefined;
+    /** Conditional stores and waived ones count as well. */
+    readonly which: 'held' | 'all';
+  },
 ): Answer<{ readonly hold: string; readonly stores: readonly string[] }> {
-  const open = openHolds(context);
+  const open = openHolds(context, typed.which);
   const names = [...new Set([...open.keys(), ...past.holds.map(({ body }) => body.hold)])];
   const hold = findName('hold', typed.hold, names);
   if (!hold.ok) return hold;
@@ -129,7 +151,11 @@ function onHold(
   return no('bad input', deskFinding('not-on-hold', data, { where: { field: 'stores' } }));
 }
 
-function releaseBody(context: Context, past: QualityPast, { of, samples = [], until }: Of<'release'>): Answer<MadeBody> {
+function releaseBody(
+  context: Context,
+  past: QualityPast,
+  { of, samples = [], until }: Of<'release'>,
+): Answer<MadeBody> {
   const which = holdOrStores(context, past, of);
   if (!which.ok) return which;
   const day = until === undefined ? yes(undefined) : readDay(context, until);
@@ -159,7 +185,7 @@ function holdOrStores(
   const isStore = first !== '' && findStore(context, first).ok;
   return isStore || first === ''
     ? looseStores(context, first === '' ? [] : [first, ...stores])
-    : onHold(context, past, { hold: first, stores });
+    : onHold(context, past, { hold: first, stores, which: 'all' });
 }
 
 function looseStores(
@@ -173,7 +199,7 @@ function looseStores(
 
 function waiveBody(context: Context, past: QualityPast, request: Of<'waive'>): Answer<MadeBody> {
   const { reason, until } = request;
-  const which = onHold(context, past, { hold: request.hold, stores: request.stores });
+  const which = onHold(context, past, { hold: request.hold, stores: request.stores, which: 'held' });
   if (!which.ok) return which;
   if (reason.trim() === '') return need('reason', 'why it is waived');
   const day = readDay(context, until);
@@ -187,12 +213,15 @@ function downgradeBody(context: Context, past: QualityPast, request: Of<'downgra
   const which =
     request.hold === undefined
       ? looseStores(context, [request.store])
-      : onHold(context, past, { hold: request.hold, stores: [request.store] });
+      : onHold(context, past, { hold: request.hold, stores: [request.store], which: 'all' });
   if (!which.ok) return which;
   const [store = ''] = which.value.stores;
   const fromGrade = fold.stores.get(store)?.grade ?? null;
   if (fromGrade === null) return need('grade', `the grade that ${store} holds: it is not known`);
-  const grade = request.grade === undefined ? yes(nextLower(fold, fromGrade)) : findName('grade', request.grade, [...fold.index.grades.keys()]);
+  const grade =
+    request.grade === undefined
+      ? yes(nextLower(fold, fromGrade))
+      : findName('grade', request.grade, [...fold.index.grades.keys()]);
   if (!grade.ok) return grade;
   if (grade.value === undefined) return need('grade', 'the lower grade that it is from now on');
   const hold = which.value.hold === undefined ? {} : { hold: which.value.hold };
@@ -203,32 +232,54 @@ function downgradeBody(context: Context, past: QualityPast, request: Of<'downgra
 function nextLower({ index }: Fold, from: string): string | undefined {
   const own = index.grades.get(from);
   return index.outpost.grades
-    .filter(({ id, rank, emergencyOnly }) => rank > (own?.rank ?? 0) && !emergencyOnly && own?.mayFlowInto.includes(id) === true)
+    .filter(
+      ({ id, rank, emergencyOnly }) =>
+        rank > (own?.rank ?? 0) && !emergencyOnly && own?.mayFlowInto.includes(id) === true,
+    )
     .sort((a, b) => a.rank - b.rank)[0]?.id;
 }
 
-function parkBody(context: Context, past: QualityPast, { hold, owner, until, reason }: Of<'park'>): Answer<MadeBody> {
-  const which = onHold(context, past, { hold, stores: undefined });
+function parkBody(
+  context: Context,
+  past: QualityPast,
+  { hold, owner, until, reason }: Of<'park'>,
+): Answer<MadeBody> {
+  const which = onHold(context, past, { hold, stores: undefined, which: 'held' });
   if (!which.ok) return which;
   const office = findName('office', owner, [...context.fold.index.offices.keys()]);
   if (!office.ok) return office;
   const day = readDay(context, until);
   if (!day.ok) return day;
-  const body = { hold: which.value.hold, owner: office.value, untilDay: day.value, ...(reason !== undefined && { reason }) };
+  const body = {
+    hold: which.value.hold,
+    owner: office.value,
+    untilDay: day.value,
+    ...(reason !== undefined && { reason }),
+  };
   return yes({ kind: 'parked', body });
 }
 
-function asideBody(context: Context, past: QualityPast, { sample, parameter, reason }: Of<'aside'>): Answer<MadeBody> {
+function asideBody(
+  context: Context,
+  past: QualityPast,
+  { sample, parameter, reason }: Of<'aside'>,
+): Answer<MadeBody> {
   const found = findSample(knownSamples(context.fold, past), sample);
   if (!found.ok) return found;
   if (reason.trim() === '') return need('reason', 'why the result is set aside');
   const results = past.results.filter(({ body }) => body.sample === found.value);
   const measured = [...new Set(results.flatMap(({ body }) => body.values.map((value) => value.parameter)))];
   if (measured.length === 0)
-    return no('not in book', deskFinding('not-in-book', { what: 'result', name: found.value, nearest: [] }, { where: { field: 'sample' } }));
+    return no(
+      'not in book',
+      deskFinding(
+        'not-in-book',
+        { what: 'result', name: found.value, nearest: [] },
+        { where: { field: 'sample' } },
+      ),
+    );
   const which = parameter === undefined ? yes(undefined) : findName('parameter', parameter, measured);
   if (!which.ok) return which;
   const body = { sample: found.value, ...(which.value !== undefined && { parameter: which.value }), reason };
   return yes({ kind: 'result-set-aside', body });
 }
-

@@ -36,7 +36,9 @@ function everyHold({ fold }: LinesOf): readonly OnStore[] {
     const { conditional } = state;
     return [
       ...holdsOf(state).map((hold) => ({ as: 'hold' as const, hold, state, untilMs: null })),
-      ...(conditional === null ? [] : [{ as: 'conditional' as const, hold: conditional, state, untilMs: null }]),
+      ...(conditional === null
+        ? []
+        : [{ as: 'conditional' as const, hold: conditional, state, untilMs: null }]),
       ...state.waived.map(({ hold, untilMs }) => ({ as: 'waived' as const, hold, state, untilMs })),
     ];
   });
@@ -59,7 +61,9 @@ function lineOf(seen: LinesOf, name: string, on: readonly OnStore[]): HoldLine {
     reason: first?.reason ?? entry?.body.reason ?? '',
     failed: [...new Set(holds.flatMap(({ failed }) => failed ?? []))],
     sample: sampleOfHold(name, entry),
-    stores: [...on].sort((a, b) => ORDER.indexOf(a.as) - ORDER.indexOf(b.as)).map((one) => heldStore(seen, one)),
+    stores: [...on]
+      .sort((a, b) => ORDER.indexOf(a.as) - ORDER.indexOf(b.as))
+      .map((one) => heldStore(seen, one)),
     volume: waterIn(position, held),
     conditionalVolume: waterIn(position, touched),
     parked: parkedOf(seen, holds),

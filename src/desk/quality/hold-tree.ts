@@ -66,7 +66,14 @@ export async function traceSheet(
     const cleared = litres(position, { massMg: clearedMg, u: 0 }, entry);
     cuts.push({ store, how, ref: await refs.of(entry), at: stamp(atMs), cleared });
   }
-  return { sample, drawn: stamp(suspicion.takenAtMs), windows, touched, cuts, drunk: drunkSum(position, drunk) };
+  return {
+    sample,
+    drawn: stamp(suspicion.takenAtMs),
+    windows,
+    touched,
+    cuts,
+    drunk: drunkSum(position, drunk),
+  };
 }
 
 const isPeople = ({ kind, name }: Pick<Contact, 'kind' | 'name'>) => kind === 'pool' && name === 'people';

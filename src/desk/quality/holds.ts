@@ -1,7 +1,14 @@
 // Holds: the list, and one with its trace, its origins, what waits on it and the ways out.
 import { type Origins, originsOf, suspicionOfSample, type WaterHistory } from '../../account/index.ts';
 import { formatShortStamp, msPerDay } from '../../ground/units/index.ts';
-import { type DrankLine, type HoldLine, type HoldOrigin, type HoldSheet, type HoldsSheet, holdWays } from '../../papers/index.ts';
+import {
+  type DrankLine,
+  type HoldLine,
+  type HoldOrigin,
+  type HoldSheet,
+  type HoldsSheet,
+  holdWays,
+} from '../../papers/index.ts';
 import { type Answer, no, yes } from '../answer.ts';
 import { type Desk, type Moment, type Sight, viewOf } from '../desk.ts';
 import { deskFinding } from '../desk-finding.ts';
@@ -56,7 +63,8 @@ export async function holdShow(
     return no('refused', deskFinding('medics-code', { hold: found.value }, { where: { field: 'drank' } }));
   const hold = lines.find((line) => line.hold === found.value) ?? endedHold(seen, found.value);
   const sample = hold.sample ?? guessedSample(seen, hold);
-  const followed = sample === null ? yes(null) : await follow(seen, (history) => suspicionOfSample(history, sample));
+  const followed =
+    sample === null ? yes(null) : await follow(seen, (history) => suspicionOfSample(history, sample));
   if (!followed.ok) return followed;
   const told = await desk.history(viewOf(sight));
   if (!told.ok) return told;
@@ -131,7 +139,10 @@ async function drankLines({ desk, position }: Seen, { traced }: Followed): Promi
   const lines: DrankLine[] = [];
   for (const { atMs, person, from, massMg, suspectMg, entry } of traced.drunk) {
     const because = { entries: [entry], method: 'contact-tracing', inputs: [] };
-    const figure = (mg: number) => ({ ...volumeFigure(position, { massMg: Math.round(mg), uMg: 0 }, because), u95: null });
+    const figure = (mg: number) => ({
+      ...volumeFigure(position, { massMg: Math.round(mg), uMg: 0 }, because),
+      u95: null,
+    });
     lines.push({
       at: formatShortStamp(atMs, position.dayRule),
       person,

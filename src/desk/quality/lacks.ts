@@ -7,6 +7,8 @@ export function lacksOf(fold: Fold, state: StoreState, nowMs: number): readonly 
   if (!isForPeople(fold.index, state.grade)) return [];
   const verdict = verdictOfStore(fold, state, { nowMs });
   if (verdict.released) return [];
-  const said = verdict.reasons.map(({ code, parameter }) => (parameter === '' ? code : `${parameter}: ${code}`));
+  const said = verdict.reasons.map(({ code, parameter }) =>
+    parameter === '' ? code : `${parameter}: ${code}`,
+  );
   return [...new Set(said)];
 }

@@ -2,16 +2,24 @@
 
 const SERIES = /^(.*?)(\d+)$/s;
 
+export interface NameSeries {
+  /** Names of the series, in the order in which they came. */
+  readonly series: readonly string[];
+  /** The first name, where there is no series yet. */
+  readonly first: string;
+  /** Names that no new one may have. */
+  readonly taken: readonly string[];
+}
+
 /**
  * The next free names of a series.
- * @param known in the order in which they came
- * @param first where there is no series yet
- * @example nextNames(['SMP-11', 'SMP-12'], 'S-01', 2) // ['SMP-13', 'SMP-14']
+ * @example nextNames({ series: ['SMP-11', 'SMP-12'], first: 'S-01', taken: [] }, 2) // ['SMP-13', 'SMP-14']
  */
-export function nextNames(known: readonly string[], first: string, count: number): readonly string[] {
-  const last = known.findLast((name) => SERIES.test(name)) ?? null;
+export function nextNames(of: NameSeries, count: number): readonly string[] {
+  const { series, first } = of;
+  const last = series.findLast((name) => SERIES.test(name)) ?? null;
   const [, stem = '', digits = '1'] = SERIES.exec(last ?? first) ?? [];
-  const taken = new Set(known);
+  const taken = new Set([...series, ...of.taken]);
   const names: string[] = [];
   for (let number = wholeOf(digits) + (last === null ? 0 : 1); names.length < count; number++) {
     const name = `${stem}${String(number).padStart(digits.length, '0')}`;

@@ -28,12 +28,16 @@ const LEAST_BEGINNING = 3;
 export function findParameter(known: readonly Parameter[], typed: string): Answer<string> {
   const names = known.map(({ name }) => name);
   const same = names.filter((name) => bare(name) === bare(typed));
-  const begun = bare(typed).length < LEAST_BEGINNING ? [] : names.filter((name) => bare(name).startsWith(bare(typed)));
+  const begun =
+    bare(typed).length < LEAST_BEGINNING ? [] : names.filter((name) => bare(name).startsWith(bare(typed)));
   const [only] = same.length > 0 ? same : begun;
-  if (only !== undefined && (same.length === 1 || (same.length === 0 && begun.length === 1))) return yes(only);
+  if (only !== undefined && (same.length === 1 || (same.length === 0 && begun.length === 1)))
+    return yes(only);
   const found = findName('parameter', typed, names);
   if (found.ok) return found;
-  const nearest = found.findings.flatMap(({ data }) => (data['nearest'] as readonly string[] | undefined) ?? []);
+  const nearest = found.findings.flatMap(
+    ({ data }) => (data['nearest'] as readonly string[] | undefined) ?? [],
+  );
   const data = { parameter: typed.slice(0, 60), nearest, known: names };
   return no('bad input', deskFinding('parameter-unknown', data, { where: { field: typed.slice(0, 60) } }));
 }

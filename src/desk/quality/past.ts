@@ -1,5 +1,13 @@
 // Entries of a book about what water is fit for, read in one go: samples, results, what was set aside, holds, downgrades.
-import { type AnyEntry, amend, amendmentsOf, type BookPort, type Entry, entryOf, type View } from '../../book/index.ts';
+import {
+  type AnyEntry,
+  amend,
+  amendmentsOf,
+  type BookPort,
+  type Entry,
+  entryOf,
+  type View,
+} from '../../book/index.ts';
 
 export interface QualityPast {
   readonly samples: readonly Entry<'sample'>[];

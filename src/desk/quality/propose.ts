@@ -31,7 +31,8 @@ export function proposedHold(
 ): Answer<Body<'hold'>> {
   const { followed, word, because } = of;
   const { hold: all, conditional: touched } = followed.proposal;
-  const chosen = word.hold === 'all' ? yes([...all, ...touched]) : chosenAmong([...all, ...touched], word.hold);
+  const chosen =
+    word.hold === 'all' ? yes([...all, ...touched]) : chosenAmong([...all, ...touched], word.hold);
   if (!chosen.ok) return chosen;
   const leftFree = [...all, ...touched].filter((store) => !chosen.value.includes(store));
   const fewer = leftFree.length === 0 ? null : fewerNeeds(context, word.reason);
@@ -58,7 +59,11 @@ function chosenAmong(proposed: readonly string[], typed: readonly string[]): Ans
     if (store === undefined)
       return no(
         'bad input',
-        deskFinding('hold-not-proposed', { store: name.slice(0, 60), proposed }, { where: { field: 'hold' } }),
+        deskFinding(
+          'hold-not-proposed',
+          { store: name.slice(0, 60), proposed },
+          { where: { field: 'hold' } },
+        ),
       );
     chosen.push(store);
   }
@@ -68,16 +73,22 @@ function chosenAmong(proposed: readonly string[], typed: readonly string[]): Ans
 /** To leave free what a trace proposes takes a reason and a second person. */
 function fewerNeeds({ moment }: Context, reason: string | undefined) {
   if (reason === undefined || reason.trim() === '') {
-    const data = { field: 'reason', received: null, expected: 'why fewer stores are held than the trace proposes' };
+    const data = {
+      field: 'reason',
+      received: null,
+      expected: 'why fewer stores are held than the trace proposes',
+    };
     return no('wrong use', deskFinding('field-needed', data, { where: { field: 'reason' } }));
   }
-  return moment.second === undefined ? no('refused', deskFinding('second-needed', { act: 'fewer held' })) : null;
+  return moment.second === undefined
+    ? no('refused', deskFinding('second-needed', { act: 'fewer held' }))
+    : null;
 }
 
 /** A name is never used again: a release of the one would be read as one of the other. */
 export function holdName({ holds }: QualityPast, typed: string | undefined): Answer<string> {
   const known = holds.map(({ body }) => body.hold);
-  if (typed === undefined) return yes(nextNames(known, 'Q-01', 1)[0] ?? 'Q-01');
+  if (typed === undefined) return yes(nextNames({ series: known, first: 'Q-01', taken: [] }, 1)[0] ?? 'Q-01');
   const taken = known.find((name) => isSameName(name, typed));
   return taken === undefined
     ? yes(typed)

@@ -40,7 +40,9 @@ export async function qualityToday(desk: Desk, sight: Sight, moment: Moment): Pr
   return yes({
     head: headOf(desk, sight, position),
     due: dueLines(seen, samples).filter(({ dueDay }) => dueDay <= today + AHEAD_DAYS),
-    results: samples.filter(({ ref, open, state }) => ref !== null && state !== 'set aside' && open.length > 0),
+    results: samples.filter(
+      ({ ref, open, state }) => ref !== null && state !== 'set aside' && open.length > 0,
+    ),
     waiting,
     waits: waitsOn(fold, position, new Set(waiting.map(({ store }) => store))),
     parked: holdLines(seen).filter(({ parked }) => parked !== null),
@@ -60,7 +62,8 @@ function waitingStores({ fold, position }: Seen): readonly WaitingStore[] {
     const why = notFreeBecause(position, store);
     const waits = why === 'hold' || why === 'conditional' || why === 'not released' || why === 'release over';
     if (!waits || state === undefined || emptied) return [];
-    if (hold === null && conditional === null && neededTests(fold, { store: facts.id }).length === 0) return [];
+    if (hold === null && conditional === null && neededTests(fold, { store: facts.id }).length === 0)
+      return [];
     const because = { entries: store.because, method: 'estimator', inputs: [] };
     return [
       {

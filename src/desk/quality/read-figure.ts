@@ -22,7 +22,14 @@ const FORM = /^\s*([<>])?\s*([-+\u2212]?\d(?:[\d.,]*\d)?(?:[eE][-+]?\d+)?)\s*(.*
 const BASIS = /(?:^|\s)((?:as|at|grown at)\s.*)$/i;
 
 /** Of these everybody writes the bare number, and the outpost tells them in one unit. */
-const BARE_KINDS: ReadonlySet<string> = new Set(['count', 'acidity', 'turbidity', 'colour', 'taste', 'odour']);
+const BARE_KINDS: ReadonlySet<string> = new Set([
+  'count',
+  'acidity',
+  'turbidity',
+  'colour',
+  'taste',
+  'odour',
+]);
 
 /** @param own absent where the outpost neither measures the parameter nor has a limit for it */
 export function readFigure(name: string, text: string, own: Parameter | undefined): Answer<ResultFigure> {

@@ -28,7 +28,9 @@ function refusalOf({ code, data, where }: AccountFinding, act: string): readonly
   switch (code) {
     case 'treatment-not-allowed': {
       const { recipe, why, neverHeld } = data;
-      return [deskFinding('intention-refused', { rule: 'treatment', store, recipe, why, neverHeld } as FindingData)];
+      return [
+        deskFinding('intention-refused', { rule: 'treatment', store, recipe, why, neverHeld } as FindingData),
+      ];
     }
     case 'grade-went-up': {
       const { fromGrade, toGrade } = data;
@@ -38,7 +40,9 @@ function refusalOf({ code, data, where }: AccountFinding, act: string): readonly
     }
     case 'biocides-meet': {
       const { from, to, comes, meets, residue } = data;
-      return [deskFinding('intention-refused', { rule: 'biocide', from, to, comes, meets, residue } as FindingData)];
+      return [
+        deskFinding('intention-refused', { rule: 'biocide', from, to, comes, meets, residue } as FindingData),
+      ];
     }
     default:
       return [];

@@ -88,9 +88,19 @@ function toldResult(
   const taken = request.taken === undefined ? yes(undefined) : readMoment(context, request.taken);
   if (!taken.ok) return taken;
   const takenAtMs = taken.value?.utcMs;
-  const against = resultRules(past, { of: of.value, atMs, takenAtMs, store: store.value, values: figures.value });
+  const against = resultRules(past, {
+    of: of.value,
+    atMs,
+    takenAtMs,
+    store: store.value,
+    values: figures.value,
+  });
   if (against.length > 0) return no('bad input', ...against);
-  return yes({ of: of.value, values: figures.value, body: bodyOf(of.value, { request, takenAtMs, values: figures.value }) });
+  return yes({
+    of: of.value,
+    values: figures.value,
+    body: bodyOf(of.value, { request, takenAtMs, values: figures.value }),
+  });
 }
 
 function bodyOf(
@@ -121,14 +131,24 @@ function bodyOf(
 async function questionsAbout(
   context: Context,
   past: QualityPast,
-  { of, values, draft }: { readonly of: ResultOf; readonly values: readonly ResultFigure[]; readonly draft: AnyDraft },
+  {
+    of,
+    values,
+    draft,
+  }: { readonly of: ResultOf; readonly values: readonly ResultFigure[]; readonly draft: AnyDraft },
 ): Promise<readonly Finding[]> {
   const [waits] = of.waiting;
   const place = of.place === null ? '' : 'store' in of.place ? of.place.store : of.place.point;
   return [
     ...(waits === undefined
       ? []
-      : [deskFinding('sample-waits', { place, samples: of.waiting }, { where: { field: 'sample' }, severity: 'know' })]),
+      : [
+          deskFinding(
+            'sample-waits',
+            { place, samples: of.waiting },
+            { where: { field: 'sample' }, severity: 'know' },
+          ),
+        ]),
     ...values.flatMap((value) => askUnusual(value, standingResults(past))),
     ...(await questionsBefore(context, { what: 'kind', kind: 'result', body: draft.body }, draft)),
   ];
@@ -161,8 +181,15 @@ async function lookAtResult(context: Context, past: QualityPast, asked: Asked): 
   const followed = await followFrom(context, past, { of, draft: draft as Draft<'result'> });
   if (!followed.ok) return followed;
   if (followed.value === null || isNothing(followed.value)) return yes(plain);
-  const word = { hold: request.hold ?? 'all', reason: request.reason, name: request.holdName } satisfies HoldWord;
-  const because = { sample: of.sample, failing: asked.values.filter(({ parameter }) => fails.includes(parameter)) };
+  const word = {
+    hold: request.hold ?? 'all',
+    reason: request.reason,
+    name: request.holdName,
+  } satisfies HoldWord;
+  const because = {
+    sample: of.sample,
+    failing: asked.values.filter(({ parameter }) => fails.includes(parameter)),
+  };
   const body = proposedHold(context, past, { followed: followed.value, word, because });
   if (!body.ok) return body;
   const hold = await draftOf(context, { kind: 'hold', body: body.value }, heldWith(asked.more));
@@ -215,7 +242,15 @@ async function concluded(
     if (asks) return no('refused', undecided(context, looked));
     const kept = await keepTogether(context, drafts);
     if (!kept.ok) return kept;
-    return yes({ ...factsOf(past, looked, true), kept: true, tree, asks, fails, entry: kept.value, findings: worded });
+    return yes({
+      ...factsOf(past, looked, true),
+      kept: true,
+      tree,
+      asks,
+      fails,
+      entry: kept.value,
+      findings: worded,
+    });
   }
   const [result] = ahead.entries;
   const shown: Ahead = asks ? { ...ahead, entries: [result] } : ahead;

@@ -31,7 +31,11 @@ export function readFigures(fold: Fold, { figures = {}, values = [] }: TypedFigu
     const at = typed.indexOf('=');
     const typedName = typed.slice(0, at).trim();
     if (at < 1 || typedName === '') {
-      const data = { field: 'value', received: typed.slice(0, 60), expected: 'NAME=VALUE, such as "nitrate=3 mg/L as N"' };
+      const data = {
+        field: 'value',
+        received: typed.slice(0, 60),
+        expected: 'NAME=VALUE, such as "nitrate=3 mg/L as N"',
+      };
       findings.push(deskFinding('field-needed', data, { where: { field: 'value' } }));
       continue;
     }

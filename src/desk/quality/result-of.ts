@@ -24,7 +24,9 @@ export function resultOf(
   asked: { readonly of: string; readonly atMs: number },
 ): Answer<ResultOf> {
   const { of, atMs } = asked;
-  const byBottle = past.samples.find(({ body }) => (body.bottles ?? []).some((bottle) => isSameName(bottle, of)));
+  const byBottle = past.samples.find(({ body }) =>
+    (body.bottles ?? []).some((bottle) => isSameName(bottle, of)),
+  );
   const known = knownSamples(fold, past);
   const named = byBottle === undefined ? findSample(known, of) : yes(byBottle.body.sample);
   if (named.ok) return yes(ofSample(past, named.value));
@@ -41,7 +43,9 @@ export function resultOf(
 function waitingAt({ samples, results }: QualityPast, place: Place): readonly string[] {
   const back = new Set(results.map(({ body }) => body.sample));
   const isHere = (body: Entry<'sample'>['body']) =>
-    'store' in place ? body.store === place.store && body.drawnFrom === undefined : body.point === place.point;
+    'store' in place
+      ? body.store === place.store && body.drawnFrom === undefined
+      : body.point === place.point;
   return samples.filter(({ body }) => isHere(body) && !back.has(body.sample)).map(({ body }) => body.sample);
 }
 
@@ -65,6 +69,10 @@ function nearestOf(sample: No, place: No, of: string) {
   const names = [...sample.findings, ...place.findings].flatMap(
     ({ data }) => (data['nearest'] as readonly string[] | undefined) ?? [],
   );
-  const data = { what: 'sample, store or point', name: of.slice(0, 80), nearest: [...new Set(names)].slice(0, 6) };
+  const data = {
+    what: 'sample, store or point',
+    name: of.slice(0, 80),
+    nearest: [...new Set(names)].slice(0, 6),
+  };
   return [deskFinding('not-in-book', data, { where: { field: 'sample' } })];
 }

@@ -2,8 +2,8 @@
 import type { Entry } from '../../book/index.ts';
 import type { Finding } from '../../ground/units/index.ts';
 import { deskFinding } from '../desk-finding.ts';
-import type { ResultFigure } from './read-figure.ts';
 import { type QualityPast, refOf } from './past.ts';
+import type { ResultFigure } from './read-figure.ts';
 import type { ResultOf } from './result-of.ts';
 
 export interface ToldResult {
@@ -23,7 +23,8 @@ export function resultRules(past: QualityPast, told: ToldResult): readonly Findi
 function otherStore({ of, store }: ToldResult): Finding[] {
   const own = of.entry?.body.store ?? (of.place !== null && 'store' in of.place ? of.place.store : undefined);
   if (store === undefined || own === store) return [];
-  const place = own ?? of.entry?.body.point ?? (of.place !== null && 'point' in of.place ? of.place.point : '');
+  const place =
+    own ?? of.entry?.body.point ?? (of.place !== null && 'point' in of.place ? of.place.point : '');
   const data = { sample: of.sample, of: place, told: store };
   return [deskFinding('sample-of-other', data, { where: { field: 'store' } })];
 }
@@ -32,7 +33,9 @@ function beforeSample({ of, atMs, takenAtMs }: ToldResult): Finding[] {
   const drawnMs = of.entry?.happenedAtMs ?? takenAtMs;
   if (drawnMs === undefined || drawnMs <= atMs) return [];
   const data = { sample: of.sample, takenAtMs: drawnMs, atMs };
-  return [deskFinding('result-before-sample', data, { where: { field: of.entry === null ? 'taken' : 'at' } })];
+  return [
+    deskFinding('result-before-sample', data, { where: { field: of.entry === null ? 'taken' : 'at' } }),
+  ];
 }
 
 /** Two figures of one parameter in one result. */
@@ -49,14 +52,20 @@ function contradicted({ results }: QualityPast, { of, values }: ToldResult): Fin
   return values.flatMap((value) =>
     before.flatMap((entry: Entry<'result'>) => {
       const first = entry.body.values.find(({ parameter }) => parameter === value.parameter);
-      return first === undefined ? [] : [contradiction(of.sample, { first, second: value, ref: refOf(entry) })];
+      return first === undefined
+        ? []
+        : [contradiction(of.sample, { first, second: value, ref: refOf(entry) })];
     }),
   );
 }
 
 function contradiction(
   sample: string,
-  { first, second, ref }: { readonly first: ResultFigure; readonly second: ResultFigure; readonly ref: string | null },
+  {
+    first,
+    second,
+    ref,
+  }: { readonly first: ResultFigure; readonly second: ResultFigure; readonly ref: string | null },
 ): Finding {
   const { parameter } = second;
   const data = { sample, parameter, kept: saidFigure(first), told: saidFigure(second), ref };

@@ -1,5 +1,5 @@
 // Entering samples: of stores or of a point, each with its name, its bottles and what it is to be tested for.
-import { behindPoint, flowsThrough, type Fold, rowsOfStores } from '../../account/index.ts';
+import { behindPoint, type Fold, flowsThrough, rowsOfStores } from '../../account/index.ts';
 import type { AnyDraft, Body } from '../../book/index.ts';
 import type { KeptSheet } from '../../papers/index.ts';
 import { type Answer, no, yes } from '../answer.ts';
@@ -53,10 +53,15 @@ export async function addSample(
   const [first] = drafts;
   if (first === undefined) return no('wrong use', missing('store or point', 'a store or a point'));
   const isSure = more.sure === true || more.happened !== undefined;
-  const questions = isSure ? [] : await questionsBefore(context, { what: 'kind', kind: 'sample', body: first.body }, first);
+  const questions = isSure
+    ? []
+    : await questionsBefore(context, { what: 'kind', kind: 'sample', body: first.body }, first);
   if (more.dryRun === true) {
     const sheet = await wouldKeep(context, drafts as unknown as Drafts);
-    return yes({ ...sheet, findings: [...questions.map((one) => wordOf(context.fold, one)), ...sheet.findings] });
+    return yes({
+      ...sheet,
+      findings: [...questions.map((one) => wordOf(context.fold, one)), ...sheet.findings],
+    });
   }
   if (questions.length > 0) return no('ask first', ...questions);
   return await keepTogether(context, drafts as unknown as Drafts);
@@ -75,13 +80,25 @@ function bodiesOf(
   const { of, sample, duplicateOf } = request;
   const known = knownSamples(fold, past);
   if (sample !== undefined && of.length > 1)
-    return no('wrong use', deskFinding('field-needed', { field: 'name', received: sample, expected: 'one store for one name' }));
+    return no(
+      'wrong use',
+      deskFinding('field-needed', { field: 'name', received: sample, expected: 'one store for one name' }),
+    );
   const taken = sample === undefined ? undefined : known.find((name) => isSameName(name, sample));
   if (taken !== undefined)
-    return no('bad input', deskFinding('name-taken', { what: 'sample', name: taken }, { where: { field: 'name' } }));
+    return no(
+      'bad input',
+      deskFinding('name-taken', { what: 'sample', name: taken }, { where: { field: 'name' } }),
+    );
   const twin = duplicateOf === undefined ? yes(undefined) : findSample(known, duplicateOf);
   if (!twin.ok) return twin;
-  const names = sample === undefined ? nextNames(known, 'S-01', of.length) : [sample];
+  const names =
+    sample === undefined
+      ? nextNames(
+          { series: past.samples.map(({ body }) => body.sample), first: 'S-01', taken: known },
+          of.length,
+        )
+      : [sample];
   const bodies: Body<'sample'>[] = [];
   for (const [k, typed] of of.entries()) {
     const place = findPlace(fold, typed);
@@ -95,16 +112,30 @@ function bodiesOf(
 
 /** Every name that a sample or a result has. */
 export function knownSamples(fold: Fold, { samples, results }: QualityPast): readonly string[] {
-  return [...new Set([...samples.map(({ body }) => body.sample), ...fold.samples.keys(), ...results.map(({ body }) => body.sample)])];
+  return [
+    ...new Set([
+      ...samples.map(({ body }) => body.sample),
+      ...fold.samples.keys(),
+      ...results.map(({ body }) => body.sample),
+    ]),
+  ];
 }
 
 export function findSample(known: readonly string[], typed: string): Answer<string> {
   const same = known.filter((name) => isSameName(name, typed));
   const [only] = same;
-  if (only !== undefined && (same.length === 1 || same.includes(typed))) return yes(same.includes(typed) ? typed : only);
+  if (only !== undefined && (same.length === 1 || same.includes(typed)))
+    return yes(same.includes(typed) ? typed : only);
   const begun = known.filter((name) => name.toLowerCase().startsWith(typed.toLowerCase()));
   const nearest = begun.length > 0 ? begun.slice(-3) : known.slice(-3);
-  return no('not in book', deskFinding('not-in-book', { what: 'sample', name: typed.slice(0, 80), nearest }, { where: { field: 'sample' } }));
+  return no(
+    'not in book',
+    deskFinding(
+      'not-in-book',
+      { what: 'sample', name: typed.slice(0, 80), nearest },
+      { where: { field: 'sample' } },
+    ),
+  );
 }
 
 function bodyOf(
@@ -115,7 +146,8 @@ function bodyOf(
   const { request, name, twin } = of;
   const tests = testsOf(context.fold, place, request.tests);
   if (!tests.ok) return tests;
-  const volume = request.volume === undefined ? yes(undefined) : readAmount(context, request.volume, { field: 'volume' });
+  const volume =
+    request.volume === undefined ? yes(undefined) : readAmount(context, request.volume, { field: 'volume' });
   if (!volume.ok) return volume;
   return yes({
     ...place,

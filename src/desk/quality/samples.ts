@@ -82,7 +82,8 @@ async function treeOf(seen: Seen, sample: string) {
     const suspicion = suspicionOfSample(history, sample);
     if (suspicion !== null) return suspicion;
     const body = seen.past.results.find((one) => one.body.sample === sample);
-    const place = body?.body.store !== undefined ? { store: body.body.store } : { point: body?.body.point ?? '' };
+    const place =
+      body?.body.store !== undefined ? { store: body.body.store } : { point: body?.body.point ?? '' };
     const point = body === undefined ? null : pointOf(seen.fold, place);
     return point === null || body === undefined
       ? null

@@ -25,6 +25,3 @@ export async function seenAt(
   const position = positionOf(fold, Math.max(atMs, fold.lastEntryMs ?? atMs));
   return yes({ desk, sight, fold, position, past: await qualityPast(desk.port, view) });
 }
-
-/** What is needed of it where nothing is looked at but the water. */
-export type Looked = Pick<Seen, 'fold' | 'position'>;

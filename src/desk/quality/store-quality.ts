@@ -1,5 +1,11 @@
 // What the book knows of the fitness of each store's water, as a field of its sheet, with its words.
-import { holdsOf, notFreeBecause, type Position, type StorePosition, type StoreState } from '../../account/index.ts';
+import {
+  holdsOf,
+  notFreeBecause,
+  type Position,
+  type StorePosition,
+  type StoreState,
+} from '../../account/index.ts';
 import type { Entry } from '../../book/index.ts';
 import { formatShortStamp } from '../../ground/units/index.ts';
 import { type QualityWord, type StoreQuality, storeQualityWords } from '../../papers/index.ts';
@@ -37,7 +43,7 @@ function wordOfStore(position: Position, store: StorePosition): QualityWord {
   if (store.waived.length > 0) return 'WAIVED';
   const why = notFreeBecause(position, store);
   if (why === 'not released' || why === 'release over' || why === 'no limit set') return 'NOT RELEASED';
-  return store.released !== null && !store.emptied ? 'RELEASED' : '';
+  return store.release === 'own sample' && store.released !== null && !store.emptied ? 'RELEASED' : '';
 }
 
 function releasedOf(position: Position, { released }: StorePosition): StoreQuality['released'] {
@@ -81,9 +87,15 @@ function downgradedOf(
   downgrades: readonly Entry<'downgrade'>[],
 ): StoreQuality['downgraded'] {
   const last = downgrades.findLast(({ body }) => body.store === state?.facts.id);
-  if (state === undefined || last === undefined || state.emptied || last.happenedAtMs < state.badNewsSinceMs) return null;
+  if (state === undefined || last === undefined || state.emptied || last.happenedAtMs < state.badNewsSinceMs)
+    return null;
   const { happenedAtMs, by, body } = last;
-  return { at: formatShortStamp(happenedAtMs, position.dayRule), by, fromGrade: body.fromGrade, ref: refOf(last) };
+  return {
+    at: formatShortStamp(happenedAtMs, position.dayRule),
+    by,
+    fromGrade: body.fromGrade,
+    ref: refOf(last),
+  };
 }
 
 function entriesOf({ released, hold, conditional, waived, treated }: StorePosition): readonly string[] {

@@ -18,13 +18,19 @@ export function treatBodies(
   if (!recipe.ok) return recipe;
   const source = isFact ? null : sourceRules(context, store.value, recipe.value);
   if (source !== null) return source;
-  const dose = request.dose === undefined ? yes(undefined) : readAmount(context, request.dose, { field: 'dose' });
+  const dose =
+    request.dose === undefined ? yes(undefined) : readAmount(context, request.dose, { field: 'dose' });
   if (!dose.ok) return dose;
   const { id, to, usesPerContainer } = recipe.value;
   return yes([
     {
       kind: 'treatment',
-      body: { store: store.value, recipe: id, toGrade: to, ...(dose.value !== undefined && { dose: dose.value }) },
+      body: {
+        store: store.value,
+        recipe: id,
+        toGrade: to,
+        ...(dose.value !== undefined && { dose: dose.value }),
+      },
     },
     ...usesPerContainer.map(({ part, count }): MadeBody => ({ kind: 'part-used', body: { part, count } })),
   ]);

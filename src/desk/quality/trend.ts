@@ -11,7 +11,7 @@ import {
 } from '../../account/index.ts';
 import { type BookPort, entryOf } from '../../book/index.ts';
 import { dayOf, formatIsoUtc } from '../../ground/units/index.ts';
-import { type LimitRow, policyLimitSet } from '../../outpost/index.ts';
+import type { LimitRow } from '../../outpost/index.ts';
 import type { Trend, TrendParameter, TrendPlace, TrendSheet } from '../../papers/index.ts';
 import { type Answer, yes } from '../answer.ts';
 import { type Desk, type Moment, positionAt, type Sight, viewOf } from '../desk.ts';
@@ -66,9 +66,9 @@ interface Asked {
   readonly nowMs: number;
 }
 
-/** Rows that the outpost holds its water to, whatever water it is. */
-function rowsOf({ index }: Fold, parameter: string): readonly LimitRow[] {
-  return policyLimitSet(index.outpost).rows.filter((row) => row.parameter === parameter);
+/** Rows in force that bear on a parameter, whatever water it is. */
+function rowsOf({ limits }: Fold, parameter: string): readonly LimitRow[] {
+  return limits.sets.flatMap(({ rows }) => rows.filter((row) => row.parameter === parameter));
 }
 
 async function trendOf(desk: Desk, sight: Sight, asked: Asked): Promise<Answer<Trend>> {

@@ -1,7 +1,7 @@
 // A figure far outside of what this outpost has read so far is asked about: 142, or 14.2?
 import type { Entry } from '../../book/index.ts';
-import { basisUnlessSaid, toldIn } from '../../outpost/index.ts';
 import type { Finding } from '../../ground/units/index.ts';
+import { basisUnlessSaid, toldIn } from '../../outpost/index.ts';
 import { deskFinding } from '../desk-finding.ts';
 import type { ResultFigure } from './read-figure.ts';
 
@@ -14,15 +14,13 @@ const LEAST_SHARE = 0.1;
 const SLIPS = [0.1, 10, 0.01, 100, 0.001, 1000];
 
 /** A question, no error; none where too little was read before. A censored figure has no place to be far from. */
-export function askUnusual(
-  figure: ResultFigure,
-  earlier: readonly Entry<'result'>[],
-): readonly Finding[] {
+export function askUnusual(figure: ResultFigure, earlier: readonly Entry<'result'>[]): readonly Finding[] {
   if (figure.below === true || figure.above === true) return [];
   const values = earlier.flatMap(({ body }) => body.values).flatMap((one) => valueIn(one, figure));
   if (values.length < LEAST_FIGURES) return [];
   const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
-  const variance = values.reduce((sum, value) => sum + (value - mean) * (value - mean), 0) / (values.length - 1);
+  const variance =
+    values.reduce((sum, value) => sum + (value - mean) * (value - mean), 0) / (values.length - 1);
   // A count of n germs scatters by its own root.
   const counted = figure.unit.startsWith('CFU') ? Math.sqrt(Math.max(1, mean)) : 0;
   const spread = Math.max(Math.sqrt(variance), LEAST_SHARE * mean, counted);

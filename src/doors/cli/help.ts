@@ -16,7 +16,7 @@ export function helpFor(words: readonly string[]): string | Promise<string> {
   const command = [...COMMANDS]
     .filter(({ path }) => path.every((word, k) => words[k] === word))
     .sort((a, b) => b.path.length - a.path.length)[0];
-  if (command?.open === true && second !== undefined) return kindPage(second);
+  if (isKinds(command) && second !== undefined) return kindPage(second);
   const group = COMMANDS.filter(
     ({ path }) => path.length > words.length && words.every((word, k) => path[k] === word),
   );
@@ -57,9 +57,14 @@ function row(head: string, text: string): readonly string[] {
   return hung(head, text, 8);
 }
 
+/** The command that enters any kind field by field: it is a word alone. */
+function isKinds(command: Command | undefined): command is Command {
+  return command?.open === true && command.path.length === 1;
+}
+
 async function groupPage(words: readonly string[], group: readonly Command[]): Promise<string> {
   const name = words.join(' ');
-  const open = COMMANDS.find(({ path, open: isOpen }) => path[0] === name && isOpen === true);
+  const open = COMMANDS.find((command) => command.path[0] === name && isKinds(command));
   const all = open === undefined ? group : [...group, open];
   const calls = all.map((command) => [callOf(command), command.does] as const);
   const indent = Math.min(40, Math.max(...calls.map(([call]) => call.length)) + 4);

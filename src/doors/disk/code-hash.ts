@@ -3,7 +3,7 @@ import { argon2, randomBytes, timingSafeEqual } from 'node:crypto';
 
 /**
  * The cost of one look at a code.
- * @source OWASP Password Storage Cheat Sheet, argon2id: 19 MiB of memory, two passes, one lane (from memory)
+ * @source owasp-passwords, argon2id: 19 MiB of memory, two passes, one lane
  */
 export const COST = { memoryKib: 19_456, passes: 2, lanes: 1 } as const;
 

@@ -6,7 +6,7 @@ import { element, escaped, place, textElement } from './element.ts';
 import { pixelOf, type Scale, ticks } from './scale.ts';
 
 const WIDTH = 880;
-const HEIGHT = 470;
+const HEIGHT = 490;
 /** Room around the field for what is written there. */
 const FIELD = { left: 64, right: 752, top: 76, bottom: 372 } as const;
 const FONT = 'font-family="Noto Sans, DejaVu Sans, Arial, sans-serif"';
@@ -119,19 +119,30 @@ function axes(plot: BedPlot, { x, y }: Scales): string[] {
   ];
 }
 
+/** What leaves the field is cut off at its edge and not bent along it. */
 function band({ curve }: BedPlot, { x, y }: Scales): string[] {
   if (curve.length === 0) return [];
   const edge = (side: 'q10' | 'q50' | 'q90') =>
-    curve.map((point) => `${place(pixelOf(x, point.day))} ${place(pixelOf(y, point[side]))}`);
+    curve.map((point) => `${place(pixelOf(x, point.day))} ${place(heightOf(y, point[side]))}`);
+  const { left, right, top, bottom } = FIELD;
+  const field = { x: left, y: top, width: right - left, height: bottom - top };
   return [
-    element('path', {
-      d: `M${[...edge('q90'), ...edge('q10').toReversed()].join('L')}Z`,
-      fill: SHADE,
-      stroke: FAINT,
-      'stroke-width': '0.6',
-    }),
-    element('path', { d: `M${edge('q50').join('L')}`, fill: 'none', stroke: INK, 'stroke-width': '1.6' }),
+    element('clipPath', { id: 'field' }, [element('rect', field)]),
+    element('g', { 'clip-path': 'url(#field)' }, [
+      element('path', {
+        d: `M${[...edge('q90'), ...edge('q10').toReversed()].join('L')}Z`,
+        fill: SHADE,
+        stroke: FAINT,
+        'stroke-width': '0.6',
+      }),
+      element('path', { d: `M${edge('q50').join('L')}`, fill: 'none', stroke: INK, 'stroke-width': '1.6' }),
+    ]),
   ];
+}
+
+/** As `pixelOf`, and beyond the field where the value is. */
+function heightOf({ from, to, pixelFrom, pixelTo }: Scale, value: number): number {
+  return pixelFrom + ((value - from) / (to - from)) * (pixelTo - pixelFrom);
 }
 
 function limit({ limit: most, unit }: BedPlot, { y }: Scales): string[] {
@@ -195,27 +206,28 @@ function readingParts(reading: BedReading, { x, y }: Scales): string[] {
 }
 
 function legend(): string[] {
-  const y = HEIGHT - 22;
-  const [first, second, third, fourth] = [FIELD.left, FIELD.left + 230, FIELD.left + 430, FIELD.left + 640];
+  const [y, below] = [HEIGHT - 42, HEIGHT - 18];
+  const [first, second, third] = [FIELD.left, FIELD.left + 250, FIELD.left + 480];
   const sample = (cx: number, fill: string) =>
     element('circle', { cx, cy: y - 5, r: 4.5, fill, stroke: INK, 'stroke-width': '1.6' });
+  const shade = {
+    x: first,
+    y: y - 14,
+    width: 30,
+    height: 16,
+    fill: SHADE,
+    stroke: FAINT,
+    'stroke-width': '0.6',
+  };
   return [
-    element('rect', {
-      x: first,
-      y: y - 14,
-      width: 30,
-      height: 16,
-      fill: SHADE,
-      stroke: FAINT,
-      'stroke-width': '0.6',
-    }),
+    element('rect', shade),
     line(first, y - 6, first + 30, y - 6, { 'stroke-width': '1.6' }),
     textElement(words.ofBand, { x: first + 38, y, 'font-size': 14 }),
     sample(second + 6, INK),
     textElement(words.ofReading, { x: second + 18, y, 'font-size': 14 }),
     sample(third + 6, '#ffffff'),
     textElement(words.ofOthers, { x: third + 18, y, 'font-size': 14 }),
-    line(fourth, y - 5, fourth + 30, y - 5, { 'stroke-width': '5' }),
-    textElement(words.reached, { x: fourth - 8, y: y - 20, 'font-size': 13 }),
+    line(first, below - 5, first + 30, below - 5, { 'stroke-width': '5' }),
+    textElement(words.reached, { x: first + 38, y: below, 'font-size': 14 }),
   ];
 }

@@ -10,7 +10,7 @@ import type {
 } from '../sheets/beds.ts';
 import * as words from '../words/en/beds.ts';
 import { dropped } from '../words/en/labels.ts';
-import { saidValue } from '../words/en/said.ts';
+import { saidValue, saidValueAt } from '../words/en/said.ts';
 import { bedRecords, bedsRecords, curveRecords } from './bed-records.ts';
 import { amountOf } from './figures.ts';
 import { findingLines } from './findings.ts';
@@ -48,7 +48,7 @@ export function bedText(sheet: BedSheet, options: TextOptions): string {
       [...(feed === null ? [] : [words.feedInWords(feed)]), ...changes.map(words.changeInWords)],
       options,
     ),
-    sheet.readings.length === 0 ? [] : tableLines(readingColumns, sheet.readings, options),
+    readingLines(sheet, options),
   ]);
 }
 
@@ -65,7 +65,7 @@ export function bedForecastText(sheet: BedSheet, options: TextOptions): string {
       : [
           `${labels.ahead}: ${signed(`${plot.parameter}, ${plot.unit}; ${saidLimit(plot)}`, options.style)}`,
           ...tableLines(
-            aheadColumns(options),
+            aheadColumns(plot.limit),
             plot.curve.filter(({ isAhead }) => isAhead),
             options,
           ),
@@ -179,6 +179,16 @@ function causeLines({ causes }: BedSheet, options: TextOptions): string[] {
   ];
 }
 
+/** Those of the beds before stand in the records for programs. */
+function readingLines({ readings }: BedSheet, options: TextOptions): string[] {
+  const own = readings.filter(({ of }) => of !== 'beds before');
+  const older = readings.length - own.length;
+  return [
+    ...(own.length === 0 ? [] : tableLines(readingColumns, own, options)),
+    ...(older === 0 ? [] : prose([words.olderReadings(older)], options)),
+  ];
+}
+
 const readingColumns: readonly Column<BedReading>[] = [
   { head: labels.entry, align: 'left', priority: 2, cell: ({ ref }) => ref },
   { head: labels.taken, align: 'left', priority: 0, cell: ({ stamp }) => stamp },
@@ -197,7 +207,10 @@ const readingColumns: readonly Column<BedReading>[] = [
   { head: labels.of, align: 'left', priority: 3, cell: ({ of }) => of },
 ];
 
-function aheadColumns(_options: TextOptions): readonly Column<BedPlotPoint>[] {
+function aheadColumns(limit: number): readonly Column<BedPlotPoint>[] {
+  // As fine as its limit asks for.
+  const place = limit < 10 ? -2 : limit < 100 ? -1 : 0;
+  const told = (value: number): string => saidValueAt(value, place, '');
   return [
     { head: labels.day, align: 'right', priority: 0, cell: ({ day }) => `${Math.floor(day)}` },
     {
@@ -206,16 +219,12 @@ function aheadColumns(_options: TextOptions): readonly Column<BedPlotPoint>[] {
       priority: 1,
       cell: ({ throughputL, throughputU95L }) => ({ value: throughputL, u95: throughputU95L }),
     },
-    { head: labels.middle, align: 'right', priority: 0, cell: ({ q50 }) => twoDigits(q50) },
+    { head: labels.middle, align: 'right', priority: 0, cell: ({ q50 }) => told(q50) },
     {
       head: labels.band,
       align: 'left',
       priority: 0,
-      cell: ({ q10, q90 }) => `${twoDigits(q10)}\u00A0to\u00A0${twoDigits(q90)}`,
+      cell: ({ q10, q90 }) => `${told(q10)}\u00A0to\u00A0${told(q90)}`,
     },
   ];
-}
-
-function twoDigits(value: number): string {
-  return saidValue(Math.round(value * 100) / 100, '');
 }

@@ -1,8 +1,10 @@
 // The tree of a hold as lines: each place that the water touched, and what holding it changes; before or after it is kept.
 import { roundCoverDays } from '../../ground/units/index.ts';
+import type { SheetFigure } from '../sheets/figure.ts';
 import type { EffectLine, HoldTree, TouchLine, TraceSheet } from '../sheets/holds.ts';
 import { fates, holdLabels } from '../words/en/holds.ts';
 import { dropped, saidDays } from '../words/en/labels.ts';
+import { saidValueAt } from '../words/en/said.ts';
 import { amountOf, fieldsOf, said } from './figures.ts';
 import { proseWidth, type TextOptions } from './options.ts';
 import { record } from './page.ts';
@@ -23,11 +25,18 @@ export function treeLines(
     ...(hold.length === 0 ? [] : [holdLabels.sum(hold.length, said(amountOf(heldVolume, options), options))]),
     ...(conditional.length === 0
       ? []
-      : [holdLabels.touchedWaits(`${conditional.join(', ')} ${said(amountOf(conditionalVolume, options), options)}`)]),
+      : [
+          holdLabels.touchedWaits(
+            `${conditional.join(', ')} ${said(amountOf(conditionalVolume, options), options)}`,
+          ),
+        ]),
   ];
   const head = isAhead ? holdLabels.willHold : holdLabels.wouldHold;
   return [
-    ...wrap(signed(sums.length === 0 ? head : `${head}: ${sums.join('; ')}`, options.style), proseWidth(options)),
+    ...wrap(
+      signed(sums.length === 0 ? head : `${head}: ${sums.join('; ')}`, options.style),
+      proseWidth(options),
+    ),
     ...traceLines(trace, options),
     ...effectLines(effect, options, isAhead),
   ];
@@ -39,9 +48,11 @@ export function traceLines(trace: TraceSheet, options: TextOptions): string[] {
   return [
     ...touched.lines,
     ...(touched.dropped.length === 0 ? [] : say(dropped(touched.dropped))),
-    ...trace.windows.flatMap(({ store, opened, since, until }) => say(holdLabels.window(store, opened, since, until))),
+    ...trace.windows.flatMap(({ store, opened, since, until }) =>
+      say(holdLabels.window(store, opened, since, until)),
+    ),
     ...trace.cuts.flatMap(({ store, how, at, ref, cleared }) =>
-      say(holdLabels.cut(store, how, at, ref, said(amountOf(cleared, options), options))),
+      say(holdLabels.cut(store, how, at, ref, saidBare(cleared, options))),
     ),
     ...say(saidDrunk(trace, options)),
   ];
@@ -49,7 +60,13 @@ export function traceLines(trace: TraceSheet, options: TextOptions): string[] {
 
 function saidDrunk({ drunk }: TraceSheet, options: TextOptions): string {
   if (drunk === null) return holdLabels.nobodyDrank;
-  return holdLabels.drunk(said(amountOf(drunk.volume, options), options), drunk.sinceDay, drunk.untilDay);
+  return holdLabels.drunk(saidBare(drunk.volume, options), drunk.sinceDay, drunk.untilDay);
+}
+
+/** A traced amount to a hundredth of a litre: it has no ± of its own, and how surely the water mixed is not in it. */
+export function saidBare(figure: SheetFigure, options: TextOptions): string {
+  const { value, unit } = amountOf(figure, options);
+  return saidValueAt(value, -2, unit);
 }
 
 function touchColumns(options: TextOptions): readonly Column<TouchLine>[] {
@@ -62,7 +79,12 @@ function touchColumns(options: TextOptions): readonly Column<TouchLine>[] {
       priority: 4,
       cell: ({ held }) => (held === null ? '' : amountOf(held, options)),
     },
-    { head: columns.suspect, align: 'figure', priority: 0, cell: ({ suspect }) => amountOf(suspect, options) },
+    {
+      head: columns.suspect,
+      align: 'figure',
+      priority: 0,
+      cell: ({ suspect }) => amountOf(suspect, options),
+    },
     { head: columns.share, align: 'right', priority: 3, cell: ({ share }) => shareOf(share) },
     { head: columns.came, align: 'left', priority: 2, cell: ({ firstDay }) => `Day\u00A0${firstDay}` },
     { head: columns.way, align: 'left', priority: 1, cell: wayOf, least: 16 },
@@ -78,7 +100,9 @@ function shareOf(share: number | null): string {
 /** `FA, H-1 (corrie 21)`: each store on the way, and by what it left. */
 function wayOf({ path, isSource }: TouchLine): string {
   if (isSource) return 'sampled';
-  return path.map(({ from, hose, ref }) => `${from}${hose === null ? '' : `, ${hose}`} (${ref})`).join(' \u2192 ');
+  return path
+    .map(({ from, hose, ref }) => `${from}${hose === null ? '' : `, ${hose}`} (${ref})`)
+    .join(' \u2192 ');
 }
 
 function effectLines(effect: readonly EffectLine[], options: TextOptions, isAhead: boolean): string[] {
@@ -120,7 +144,9 @@ export function traceRecords(trace: TraceSheet): string[] {
   const plain = (fields: readonly string[]) => record(fields.map((field) => signed(field, 'plain')));
   const { drunk } = trace;
   return [
-    ...trace.windows.map(({ store, opened, since, until, ref }) => plain(['window', store, opened, since, until, ref ?? ''])),
+    ...trace.windows.map(({ store, opened, since, until, ref }) =>
+      plain(['window', store, opened, since, until, ref ?? '']),
+    ),
     ...trace.touched.map((line) =>
       plain([
         'touched',
@@ -134,7 +160,11 @@ export function traceRecords(trace: TraceSheet): string[] {
         line.path.map(({ from, ref }) => `${from} ${ref}`).join('; '),
       ]),
     ),
-    ...trace.cuts.map(({ store, how, at, ref, cleared }) => plain(['cut', store, how, at, ref, ...fieldsOf(cleared)])),
-    ...(drunk === null ? [] : [plain(['drunk', fieldsOf(drunk.volume)[0], `D${drunk.sinceDay}`, `D${drunk.untilDay}`])]),
+    ...trace.cuts.map(({ store, how, at, ref, cleared }) =>
+      plain(['cut', store, how, at, ref, ...fieldsOf(cleared)]),
+    ),
+    ...(drunk === null
+      ? []
+      : [plain(['drunk', fieldsOf(drunk.volume)[0], `D${drunk.sinceDay}`, `D${drunk.untilDay}`])]),
   ];
 }

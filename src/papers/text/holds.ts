@@ -1,13 +1,21 @@
 // Holds as texts: the list, and one with its trace, its origins, what waits on it and the ways out.
 import { roundCoverDays } from '../../ground/units/index.ts';
-import type { DrankLine, HeldStore, HoldLine, HoldOrigin, HoldSheet, HoldsSheet, WaitingOn } from '../sheets/holds.ts';
+import type {
+  DrankLine,
+  HeldStore,
+  HoldLine,
+  HoldOrigin,
+  HoldSheet,
+  HoldsSheet,
+  WaitingOn,
+} from '../sheets/holds.ts';
 import { holdLabels, saidLacks } from '../words/en/holds.ts';
 import { dropped, saidDays } from '../words/en/labels.ts';
 import { saidHoldReason } from '../words/en/store-answer.ts';
 import { amountOf, fieldsOf, said } from './figures.ts';
 import { findingRecords } from './finding-records.ts';
 import { findingLines } from './findings.ts';
-import { traceLines, traceRecords } from './hold-tree.ts';
+import { saidBare, traceLines, traceRecords } from './hold-tree.ts';
 import { proseWidth, type TextOptions } from './options.ts';
 import { page, record } from './page.ts';
 import { signed } from './signs.ts';
@@ -32,13 +40,21 @@ function holdColumns(options: TextOptions): readonly Column<HoldLine>[] {
       cell: ({ volume, conditionalVolume }) =>
         amountOf(volume.value > 0 ? volume : conditionalVolume, options),
     },
-    { head: columns.reason, align: 'left', priority: 0, cell: ({ reason }) => saidHoldReason(reason), least: 20 },
+    {
+      head: columns.reason,
+      align: 'left',
+      priority: 0,
+      cell: ({ reason }) => saidHoldReason(reason),
+      least: 20,
+    },
   ];
 }
 
 function storesOf(stores: readonly HeldStore[]): string {
   return stores
-    .map(({ store, as }) => (as === 'hold' ? store : `${store} ${as === 'waived' ? 'WAIVED' : 'CONDITIONAL'}`))
+    .map(({ store, as }) =>
+      as === 'hold' ? store : `${store} ${as === 'waived' ? 'WAIVED' : 'CONDITIONAL'}`,
+    )
     .join(', ');
 }
 
@@ -141,7 +157,9 @@ function originLines(origins: readonly HoldOrigin[], options: TextOptions): stri
   // Stores whose water came the same way are told together.
   const groups = new Map<string, HoldOrigin[]>();
   for (const origin of origins) {
-    const key = origin.parts.map(({ kind, name, share }) => `${kind} ${name} ${Math.round(share * 100)}`).join('|');
+    const key = origin.parts
+      .map(({ kind, name, share }) => `${kind} ${name} ${Math.round(share * 100)}`)
+      .join('|');
     groups.set(key, [...(groups.get(key) ?? []), origin]);
   }
   const lines = [...groups.values()].flatMap((group) => {
@@ -150,10 +168,14 @@ function originLines(origins: readonly HoldOrigin[], options: TextOptions): stri
       const from = visit === null ? name : `${name} (delivery of ${visit})`;
       return `${Math.round(share * 100)}\u00A0% ${from} since ${since}`;
     });
-    return hanging(`  ${group.map(({ store }) => store).join(', ')}`, signed((parts ?? []).join('; '), options.style), {
-      width: proseWidth(options),
-      indent: 18,
-    });
+    return hanging(
+      `  ${group.map(({ store }) => store).join(', ')}`,
+      signed((parts ?? []).join('; '), options.style),
+      {
+        width: proseWidth(options),
+        indent: 18,
+      },
+    );
   });
   return [holdLabels.origins, ...lines];
 }
@@ -163,11 +185,24 @@ function drankLines(drank: readonly DrankLine[], options: TextOptions): string[]
     { head: columns.when, align: 'left', priority: 0, cell: ({ at }) => at },
     { head: columns.who, align: 'left', priority: 0, cell: ({ person }) => person ?? holdLabels.notTold },
     { head: columns.from, align: 'left', priority: 1, cell: ({ from }) => from },
-    { head: columns.drank, align: 'left', priority: 1, cell: ({ volume }) => said(amountOf(volume, options), options) },
-    { head: columns.suspect, align: 'left', priority: 0, cell: ({ suspect }) => said(amountOf(suspect, options), options) },
+    {
+      head: columns.drank,
+      align: 'left',
+      priority: 1,
+      cell: ({ volume }) => saidBare(volume, options),
+    },
+    {
+      head: columns.suspect,
+      align: 'left',
+      priority: 0,
+      cell: ({ suspect }) => saidBare(suspect, options),
+    },
     { head: columns.ref, align: 'left', priority: 2, cell: ({ ref }) => ref },
   ];
-  return [holdLabels.drank, ...(drank.length === 0 ? [holdLabels.nobodyDrank] : table(list, drank, options).lines)];
+  return [
+    holdLabels.drank,
+    ...(drank.length === 0 ? [holdLabels.nobodyDrank] : table(list, drank, options).lines),
+  ];
 }
 
 const plain = (fields: readonly string[]): string => record(fields.map((field) => signed(field, 'plain')));

@@ -25,7 +25,9 @@ export function keptLines(sheet: KeptSheet, options: TextOptions): string[] {
   const rest = stores.length - MOST_STORES;
   const more = rest > 0 ? [`${words.andMore(rest)}: ${words.moreStores}`] : [];
   const sentences = [
-    ...[line, ...(sheet.also ?? [])].map((each) => (kept ? keptLabels.kept(each) : keptLabels.wouldKeep(each))),
+    ...[line, ...(sheet.also ?? [])].map((each) =>
+      kept ? keptLabels.kept(each) : keptLabels.wouldKeep(each),
+    ),
     ...(told.length === 0 ? [] : [`${[...told, ...more].join('; ')}.`]),
     ...sheet.became,
     ...cover.map(({ grade, beforeQ05, afterQ05 }) =>

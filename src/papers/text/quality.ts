@@ -25,7 +25,10 @@ export function qualityText(sheet: QualitySheet, options: TextOptions): string {
     say(qualityLabels.sum(sheet)),
     findingLines(sheet.findings, options),
     under(qualityLabels.due, dueTable(sheet.due, options)),
-    under(qualityLabels.waiting, [...waitingTable(sheet.waiting, options), ...waitLines(sheet.waits, options)]),
+    under(qualityLabels.waiting, [
+      ...waitingTable(sheet.waiting, options),
+      ...waitLines(sheet.waits, options),
+    ]),
     under(
       qualityLabels.parked,
       sheet.parked.flatMap(({ hold, parked }) =>
@@ -60,7 +63,12 @@ function endingTable(ending: readonly EndingLine[], options: TextOptions): strin
   if (ending.length === 0) return [];
   const list: readonly Column<EndingLine>[] = [
     { head: columns.store, align: 'left', priority: 0, cell: ({ store }) => store },
-    { head: columns.what, align: 'left', priority: 0, cell: ({ kind, by }) => qualityLabels.endingOf(kind, by) },
+    {
+      head: columns.what,
+      align: 'left',
+      priority: 0,
+      cell: ({ kind, by }) => qualityLabels.endingOf(kind, by),
+    },
     { head: columns.until, align: 'left', priority: 0, cell: ({ until }) => until },
   ];
   return [...table(list, ending, options).lines];
@@ -76,7 +84,9 @@ function plainLines(sheet: QualitySheet): string[] {
     ),
     ...waitRecords(sheet.waits),
     ...sheet.parked.flatMap(holdRecords),
-    ...sheet.ending.map(({ store, kind, by, untilDay }) => plain(['ending', store, kind, by, `D${untilDay}`])),
+    ...sheet.ending.map(({ store, kind, by, untilDay }) =>
+      plain(['ending', store, kind, by, `D${untilDay}`]),
+    ),
     ...sheet.off.map(({ set, row, parameter }) => plain(['off', set, row, parameter])),
   ];
 }

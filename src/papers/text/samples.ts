@@ -1,7 +1,21 @@
 // Samples and results as texts: what was drawn, what came back, how each figure stands, and what a failing one asks to be held.
-import type { DueLine, FigureLine, ResultSheet, SampleLine, SampleSheet, SamplesSheet } from '../sheets/samples.ts';
+import type {
+  DueLine,
+  FigureLine,
+  ResultSheet,
+  SampleLine,
+  SampleSheet,
+  SamplesSheet,
+} from '../sheets/samples.ts';
 import { dropped } from '../words/en/labels.ts';
-import { figureVerdicts, saidDue, saidFigure, saidLimits, sampleLabels, sampleStates } from '../words/en/samples.ts';
+import {
+  figureVerdicts,
+  saidDue,
+  saidFigure,
+  saidLimits,
+  sampleLabels,
+  sampleStates,
+} from '../words/en/samples.ts';
 import { fieldsOf } from './figures.ts';
 import { findingRecords } from './finding-records.ts';
 import { findingLines } from './findings.ts';
@@ -26,7 +40,12 @@ const listColumns: readonly Column<SampleLine>[] = [
   { head: columns.taken, align: 'left', priority: 2, cell: ({ taken }) => taken },
   { head: columns.state, align: 'left', priority: 0, cell: ({ state }) => sampleStates[state] },
   { head: columns.figures, align: 'left', priority: 0, cell: figuresOf, least: 24 },
-  { head: columns.ref, align: 'left', priority: 4, cell: ({ ref, resultRefs }) => [ref ?? [], ...resultRefs].flat().join(', ') },
+  {
+    head: columns.ref,
+    align: 'left',
+    priority: 4,
+    cell: ({ ref, resultRefs }) => [ref ?? [], ...resultRefs].flat().join(', '),
+  },
 ];
 
 /** What came back; else what is waited for. */
@@ -42,9 +61,19 @@ function figuresOf({ figures, open }: SampleLine): string {
 
 const dueColumns: readonly Column<DueLine>[] = [
   { head: columns.due, align: 'left', priority: 0, cell: ({ dueDay }) => `Day\u00A0${dueDay}` },
-  { head: columns.overdue, align: 'left', priority: 0, cell: ({ overdueDays }) => sampleLabels.overdue(overdueDays) },
+  {
+    head: columns.overdue,
+    align: 'left',
+    priority: 0,
+    cell: ({ overdueDays }) => sampleLabels.overdue(overdueDays),
+  },
   { head: columns.what, align: 'left', priority: 0, cell: saidDue, least: 30 },
-  { head: columns.place, align: 'left', priority: 2, cell: ({ place, name }) => (place === name ? '' : place) },
+  {
+    head: columns.place,
+    align: 'left',
+    priority: 2,
+    cell: ({ place, name }) => (place === name ? '' : place),
+  },
 ];
 
 export function dueTable(due: readonly DueLine[], options: TextOptions): string[] {
@@ -52,7 +81,8 @@ export function dueTable(due: readonly DueLine[], options: TextOptions): string[
 }
 
 export function samplesText(sheet: SamplesSheet, options: TextOptions): string {
-  if (options.style === 'plain') return page([...sheet.samples.flatMap(sampleRecords), ...dueRecords(sheet.due)], options);
+  if (options.style === 'plain')
+    return page([...sheet.samples.flatMap(sampleRecords), ...dueRecords(sheet.due)], options);
   const shown = table(listColumns, sheet.samples, options);
   const list = sheet.samples.length === 0 ? prose(sampleLabels.none, options) : [...shown.lines];
   const notes = [
@@ -98,7 +128,12 @@ export function sampleText(sheet: SampleSheet, options: TextOptions): string {
 
 const figureColumns: readonly Column<FigureLine>[] = [
   { head: columns.parameter, align: 'left', priority: 0, cell: ({ parameter }) => parameter, least: 10 },
-  { head: columns.figure, align: 'left', priority: 0, cell: (figure) => saidFigure({ ...figure, parameter: '' }) },
+  {
+    head: columns.figure,
+    align: 'left',
+    priority: 0,
+    cell: (figure) => saidFigure({ ...figure, parameter: '' }),
+  },
   { head: columns.limit, align: 'left', priority: 1, cell: saidLimits },
   {
     head: columns.verdict,
@@ -145,7 +180,11 @@ export function sampleResultText(sheet: ResultSheet, options: TextOptions): stri
 function sampleRecords(line: SampleLine): string[] {
   const { sample, state, place, taken, drawnFrom, ref, open } = line;
   return [
-    record(['sample', sample, state, place, taken, drawnFrom ?? '', ref ?? '', open.join(' ')].map((field) => signed(field, 'plain'))),
+    record(
+      ['sample', sample, state, place, taken, drawnFrom ?? '', ref ?? '', open.join(' ')].map((field) =>
+        signed(field, 'plain'),
+      ),
+    ),
     ...line.figures.map((figure) => figureRecord(sample, figure)),
   ];
 }
@@ -153,7 +192,16 @@ function sampleRecords(line: SampleLine): string[] {
 function figureRecord(sample: string, figure: FigureLine): string {
   const { parameter, value, unit, basis, censored, verdict, setAside, ref } = figure;
   const [digits] = fieldsOf({ value, u95: null });
-  const fields = [sample, parameter, digits, unit, basis ?? '', censored, setAside ? 'set aside' : verdict, ref ?? ''];
+  const fields = [
+    sample,
+    parameter,
+    digits,
+    unit,
+    basis ?? '',
+    censored,
+    setAside ? 'set aside' : verdict,
+    ref ?? '',
+  ];
   return record(['figure', ...fields.map((field) => signed(field, 'plain'))]);
 }
 
@@ -161,7 +209,9 @@ function figureRecord(sample: string, figure: FigureLine): string {
 export function dueRecords(due: readonly DueLine[]): string[] {
   return due.map(({ kind, name, place, dueDay, overdueDays, parameters }) =>
     record(
-      ['due', kind, name, place, `D${dueDay}`, `${overdueDays}`, parameters.join(' ')].map((field) => signed(field, 'plain')),
+      ['due', kind, name, place, `D${dueDay}`, `${overdueDays}`, parameters.join(' ')].map((field) =>
+        signed(field, 'plain'),
+      ),
     ),
   );
 }

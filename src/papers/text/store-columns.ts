@@ -1,6 +1,7 @@
 // The columns of a table of stores, on Today and in the list.
-import type { StoreLine } from '../sheets/today.ts';
+
 import type { StoresSheet } from '../sheets/store.ts';
+import type { StoreLine } from '../sheets/today.ts';
 import * as words from '../words/en/labels.ts';
 import { shortWord } from '../words/en/store-quality.ts';
 import { saidKnown } from './age.ts';
@@ -20,10 +21,7 @@ export function todayColumns(options: TextOptions): readonly StoreColumn[] {
 }
 
 /** The list shows every store by itself, with place and name where there is room. */
-export function listColumns(
-  options: TextOptions,
-  quality: StoresSheet['quality'],
-): readonly StoreColumn[] {
+export function listColumns(options: TextOptions, quality: StoresSheet['quality']): readonly StoreColumn[] {
   return [
     ...stock(options),
     { head: columns.notes, ...MARKS, cell: listNotes },

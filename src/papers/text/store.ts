@@ -50,7 +50,9 @@ function storeLines({ store, answer, quality }: StoreSheet, options: TextOptions
     .map((part) => signed(part, options.style))
     .join(options.style === 'screen' ? ' · ' : '; ');
   // The answer has said what holds it; what else is known of it comes behind.
-  const more = quality.words.filter((each) => !/^(?:Do not use it|CONDITIONAL)/.test(each) && !answer.includes(each));
+  const more = quality.words.filter(
+    (each) => !/^(?:Do not use it|CONDITIONAL)/.test(each) && !answer.includes(each),
+  );
   return [line, answer, ...more].flatMap((each) => wrap(signed(each, options.style), proseWidth(options)));
 }
 

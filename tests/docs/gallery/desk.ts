@@ -22,6 +22,8 @@ import { draftOf, emptyBook, holmBook } from '../../journeys/kept.ts';
 import { at, dayLine, holmOpening, litres, readings } from '../../journeys/told.ts';
 import { SMALL_LIMIT_SET } from '../../outpost/small-limit-set.ts';
 import { askedSample, deskOver, failed, NOW } from './asked-desk.ts';
+import { bedSamples } from './beds.ts';
+import { qualitySamples, refusedActs } from './desk-quality.ts';
 import { failure, type Samples, sample } from './sample.ts';
 import { typedAfter } from './typed-lines.ts';
 
@@ -417,4 +419,10 @@ export const deskSamples: Samples<DeskFindingCode> = {
   ...reckonings,
   ...condensate,
   ...trends,
+  ...qualitySamples,
+  'intention-refused': {
+    ...rules['intention-refused'],
+    fails: [...rules['intention-refused'].fails, ...refusedActs],
+  },
+  ...bedSamples,
 };

@@ -163,6 +163,6 @@ test('exports, backups and what programs read have no code; a backup keeps the h
   expect(JSON.parse(ofExport.out).data.offices[2]).toMatchObject({ office: 'second', since: null });
   const shown = await run('waterwright book show --kind relabel --book from-export.book');
   expect(shown.out).toContain('by own code');
-  expect(console.read('book.jsonl')).not.toMatch(/argon|salt|tag"/);
+  expect(console.read('book.jsonl')).not.toMatch(/argon|"salt"|tag"/);
   nothingTells();
 });

@@ -2,6 +2,7 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { expectGolden } from '../record.ts';
 import { Console, record } from './console.ts';
+import { QUALITY_SESSIONS } from './quality-sessions.ts';
 
 let console: Console;
 beforeEach(async () => {
@@ -40,11 +41,38 @@ const sessions: Readonly<Record<string, readonly string[]>> = {
     'waterwright quality trend TOC --store c05 --point product',
     'waterwright quality trend --svg',
   ],
+  'quality-limits': [
+    'waterwright quality limits --width 100',
+    'waterwright quality limits list',
+    'waterwright quality limits show world-guidelines',
+    'waterwright quality limits choose national-aesthetic-limits --dry-run',
+    'waterwright quality limits choose national-aesthetic-limits --rows "silver most" --at D20T21:00 --late "tried" --dry-run --plain',
+    'waterwright quality limits choose crewed-water-standard --reason "for the visit"',
+    'waterwright quality limits choose crewed-water-standard --reason "for the visit" --yes',
+    'waterwright quality limits choose outpost-policy --only --reason "back to our own" --yes',
+    'waterwright quality limits type crewed-water-standard silver-most --at-most 0.4mg/L --copy "edition 2, table 4"',
+    'waterwright quality limits type crewed-water-standard silver-most --at-most 0.4mg/L',
+    'waterwright quality limits choose short-term --dry-run',
+    'waterwright quality limits',
+  ],
   reports: [
     'waterwright report list',
     'waterwright report show quirks',
     'waterwright report show quirks --plain',
     'waterwright report show weather',
+  ],
+  beds: [
+    'waterwright bed list',
+    'waterwright bed list --at D32 --width 60',
+    'waterwright bed show --at D32 --width 100',
+    'waterwright bed show lead --at D35',
+  ],
+  'beds-others': [
+    'waterwright bed show lead --at D40 --plain',
+    'waterwright bed show lag',
+    'waterwright bed forecast lead --at D32',
+    'waterwright bed show third',
+    'waterwright bed show lead --svg --csv',
   ],
   'reckon-transfer': [
     'waterwright reckon transfer --volume 22L --length 6m --bore 8mm --roughness 1.5um --minor-loss 3 --kv 0.6,0.6 --over 0.5atm --water 25C',
@@ -226,7 +254,7 @@ test.each(Object.entries(sessions))('%s', async (name, lines) => {
 
 test('every command stands in a record', async () => {
   const { COMMANDS } = await import('../../../src/doors/cli/index.ts');
-  const typed = Object.values(sessions).flat().join('\n');
+  const typed = [sessions, QUALITY_SESSIONS].flatMap((each) => Object.values(each).flat()).join('\n');
   const elsewhere = [
     'start',
     'serve',
@@ -236,6 +264,8 @@ test('every command stands in a record', async () => {
     'count add',
     'count show',
     'count finish',
+    'book code set',
+    'book code list',
   ];
   const missing = COMMANDS.map(({ path }) => path.join(' ')).filter(
     (path) => !elsewhere.includes(path) && !typed.includes(`waterwright ${path}`),

@@ -91,7 +91,16 @@ const OPENING = {
 
 /** What an example needs beside the practice book, and the code with which it ends where that is not 0. */
 const needs: Readonly<
-  Record<string, { readonly code?: number; readonly before?: readonly string[]; readonly book?: boolean }>
+  Record<
+    string,
+    {
+      readonly code?: number;
+      readonly before?: readonly string[];
+      readonly book?: boolean;
+      /** What is typed at the prompts of the commands before it, and of itself. */
+      readonly typed?: readonly (readonly string[])[];
+    }
+  >
 > = {
   'waterwright init --practice': { book: false },
   'waterwright init --practice --until D46': { book: false },
@@ -106,14 +115,29 @@ const needs: Readonly<
   'waterwright count finish --dry-run': { before: ['count add c10 20.8L'] },
   'waterwright count finish --second chief': { before: ['count add c10 20.8L'] },
   'waterwright log undo': { before: ['log drink 8'] },
+  'waterwright hold waive Q-02 --until D62 --reason "nothing else is left" --second medic': {
+    before: ['hold add c02 --reason "smells of plastic"'],
+  },
+  'waterwright hold park Q-02 --owner medic --until D66': {
+    before: ['hold add c02 --reason "smells of plastic"'],
+  },
   'waterwright import export.jsonl --book copy.book': { before: ['book export -o export.jsonl'] },
+  'waterwright book code set medic': { typed: [['73915', '73915']] },
+  'waterwright book code set medic --lost --second keeper': {
+    before: ['book code set medic', 'book code set keeper'],
+    typed: [
+      ['73915', '73915'],
+      ['48213', '48213'],
+      ['48213', '60517', '60517'],
+    ],
+  },
   'waterwright log correct 250 --value 6 --reason miscounted': { before: ['log drink 8'] },
 };
 
 const examples = COMMANDS.flatMap(({ examples }) => examples.map(([line]) => line));
 
 test.each(examples)('the example runs: %s', async (line) => {
-  const { before = [], book = true } = needs[line] ?? {};
+  const { before = [], book = true, typed = [] } = needs[line] ?? {};
   const console = new Console();
   if (book) await console.withPractice('waterwright.book', 'whole');
   console.write('evening.txt', 'strokes 455\nproduct 6.9 L\ncondensate -\n');
@@ -126,10 +150,13 @@ test.each(examples)('the example runs: %s', async (line) => {
     'april.csv',
     'Date;Clock;Strokes;Remarks;Initials\n01.05.2147;21:00;440;;ik\n02.05.2147;21:02;455;loud;ik\n13.05.2147;20:58;431;;ik\n',
   );
-  for (const words of before)
-    expect({ words, code: (await console.run(words)).code }).toEqual({ words, code: 0 });
+  for (const [k, words] of before.entries()) {
+    const replies = typed[k];
+    const { code } = await console.run(words, replies === undefined ? {} : { replies });
+    expect({ words, code }).toEqual({ words, code: 0 });
+  }
   const ran = await console.run(line, {
-    replies: Array.from({ length: 8 }, () => '-'),
+    replies: typed[before.length] ?? Array.from({ length: 8 }, () => '-'),
     env: { NO_COLOR: '1' },
   });
   expect({ line, code: ran.code, err: ran.code === 0 ? '' : ran.err }).toEqual({ line, code: 0, err: '' });

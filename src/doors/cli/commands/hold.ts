@@ -1,13 +1,23 @@
 // `hold list`, `hold show` and every act on a hold.
-import { type HoldAct, holdAct, holdList, holdShow } from '../../../desk/index.ts';
-import { holdsText, holdText, keptText } from '../../../papers/index.ts';
+import {
+  type Desk,
+  type HoldAct,
+  holdAct,
+  holdList,
+  holdShow,
+  type MedicsKey,
+  type Moment,
+  openedByMedic,
+} from '../../../desk/index.ts';
+import { codeLabels, holdsText, holdText, keptText } from '../../../papers/index.ts';
 import type { Call } from '../call.ts';
 import { circumstancesOf } from '../keep.ts';
+import { namesOf } from '../names-of.ts';
 import { withBook } from '../open-book.ts';
 import type { Outcome } from '../outcome.ts';
+import { askCode } from '../own-code.ts';
 import { orStop, wrongUse } from '../problem.ts';
 import { sightOf } from '../sight.ts';
-import { namesOf } from '../names-of.ts';
 
 export function run(call: Call): Promise<Outcome> {
   const word = call.command.path[1] ?? '';
@@ -26,12 +36,29 @@ function list(call: Call): Promise<Outcome> {
 }
 
 function show(call: Call): Promise<Outcome> {
-  return withBook(call, { write: false }, async ({ desk, moment }) => {
+  const drank = call.has('drank');
+  // A try of a code is counted in the book file.
+  return withBook(call, { write: drank }, async ({ desk, moment }) => {
     const sight = await sightOf(call, desk, moment);
-    const query = { hold: call.arg(0), drank: call.has('drank') };
+    const query = { hold: call.arg(0), drank, ...(drank && { key: medicsKey(call, desk, moment) }) };
     const sheet = orStop(await holdShow(desk, query, sight, moment));
-    return { schema: 'hold', data: sheet, text: (options) => holdText(sheet, options), findings: sheet.findings };
+    return {
+      schema: 'hold',
+      data: sheet,
+      text: (options) => holdText(sheet, options),
+      findings: sheet.findings,
+    };
   });
+}
+
+/** Opens with the code of the medic, which is asked for and stands in no flag; a wrong one ends the command. */
+function medicsKey(call: Call, desk: Desk, moment: Moment): MedicsKey {
+  return {
+    opens: async () => {
+      const typed = await askCode(call, codeLabels.confirm('medic'));
+      return typeof typed === 'object' && orStop(await openedByMedic(desk, typed.code, moment));
+    },
+  };
 }
 
 function keep(call: Call, request: HoldAct): Promise<Outcome> {

@@ -11,6 +11,11 @@ export function run(call: Call): Promise<Outcome> {
   return withBook(call, { write: false }, async ({ desk, moment }) => {
     const sight = await sightOf(call, desk, moment);
     const sheet = orStop(await qualityToday(desk, sight, moment));
-    return { schema: 'quality', data: sheet, text: (options) => qualityText(sheet, options), findings: sheet.findings };
+    return {
+      schema: 'quality',
+      data: sheet,
+      text: (options) => qualityText(sheet, options),
+      findings: sheet.findings,
+    };
   });
 }

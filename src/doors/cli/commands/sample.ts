@@ -9,7 +9,13 @@ import {
   sampleList,
   sampleShow,
 } from '../../../desk/index.ts';
-import { keptText, type ResultSheet, sampleResultText, samplesText, sampleText } from '../../../papers/index.ts';
+import {
+  keptText,
+  type ResultSheet,
+  sampleResultText,
+  samplesText,
+  sampleText,
+} from '../../../papers/index.ts';
 import type { Call } from '../call.ts';
 import { EXIT } from '../exit-code.ts';
 import { circumstancesOf } from '../keep.ts';

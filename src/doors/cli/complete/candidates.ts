@@ -70,7 +70,9 @@ async function wordsAt(
   if (first === undefined) return [...new Set(COMMANDS.map(({ path }) => path[0] ?? ''))];
   if (command === undefined) return group;
   const kinds =
-    command.open === true && plain.length === 1 ? (await import('../../../desk/index.ts')).formKinds : [];
+    command.open === true && command.path.length === 1 && plain.length === 1
+      ? (await import('../../../desk/index.ts')).formKinds
+      : [];
   const argument = argumentAt(command, plain.length - command.path.length);
   return [...group, ...kinds, ...(argument === undefined ? [] : await ofName(argument.name, names))];
 }

@@ -20,7 +20,9 @@ const SAMPLE_COMMANDS: readonly Command[] = [
   {
     path: ['sample', 'add'],
     does: 'a sample was drawn: of a store, or at a point; of several, each gets one',
-    args: [{ name: 'PLACE', what: 'a store, a sampling point, a port or a unit; may come again', many: true }],
+    args: [
+      { name: 'PLACE', what: 'a store, a sampling point, a port or a unit; may come again', many: true },
+    ],
     flags: [
       name,
       'tests',
@@ -32,14 +34,22 @@ const SAMPLE_COMMANDS: readonly Command[] = [
       ...WITH,
     ],
     examples: [
-      ['waterwright sample add R2 --volume 200mL', 'the next name of the series, tested for what a release needs'],
+      [
+        'waterwright sample add R2 --volume 200mL',
+        'the next name of the series, tested for what a release needs',
+      ],
       ['waterwright sample add c02 c03 --tests "silver,plate count" --volume 10mL', 'one for each'],
     ],
   },
   {
     path: ['sample', 'result'],
     does: 'a result came back; of one that fails, what its water touched is shown before anything is kept',
-    args: [{ name: 'SAMPLE', what: 'the sample or a bottle of it; or a store or a point that was read without one' }],
+    args: [
+      {
+        name: 'SAMPLE',
+        what: 'the sample or a bottle of it; or a store or a point that was read without one',
+      },
+    ],
     flags: [
       { name: 'value', value: 'NAME=VALUE', many: true, what: 'any parameter: "nitrate=3 mg/L as N"' },
       { name: 'method', value: 'WORD', what: 'how it was read' },
@@ -58,7 +68,10 @@ const SAMPLE_COMMANDS: readonly Command[] = [
     examples: [
       ['waterwright sample result dispenser --plate-count 3', 'read at a point, without a sample of its own'],
       ['waterwright sample result product --toc "<0.5mg/L" --cond 86uS/cm', '< is below the detection limit'],
-      ['waterwright sample result c02 --silver 0.03mg/L --dry-run', 'what it would hold, and the days of cover'],
+      [
+        'waterwright sample result c02 --silver 0.03mg/L --dry-run',
+        'what it would hold, and the days of cover',
+      ],
     ],
     more: [
       'A parameter is told by its name or the beginning of it: --silver, --plate-count, --toc, --cond. Each figure has its unit; counts and pH may stand bare.',
@@ -87,7 +100,10 @@ const HOLD_COMMANDS: readonly Command[] = [
     does: 'all holds: which stores, since when and why, and what waits for them',
     args: [],
     flags: [],
-    examples: [['waterwright hold list', ''], ['waterwright hold list --at D15', 'as it was known then']],
+    examples: [
+      ['waterwright hold list', ''],
+      ['waterwright hold list --at D15', 'as it was known then'],
+    ],
   },
   {
     path: ['hold', 'show'],
@@ -104,7 +120,7 @@ const HOLD_COMMANDS: readonly Command[] = [
     flags: ['sample', 'only', 'conditional', reason, name, ...WITH],
     examples: [
       ['waterwright hold add c02 --reason "smells of plastic" --dry-run', ''],
-      ['waterwright hold add --sample SMP-12 --dry-run', 'what its water touched'],
+      ['waterwright hold add --sample SMP-03 --dry-run', 'what its water touched'],
     ],
   },
   {
@@ -113,22 +129,35 @@ const HOLD_COMMANDS: readonly Command[] = [
     args: [{ ...hold, what: 'a hold, or a store that waits for its first release' }, stores],
     flags: ['samples', until, ...WITH],
     examples: [
-      ['waterwright hold release Q-01 R2 --by medic --happened "told on the loop"', 'without proof it stays as it was, and the book says so'],
+      [
+        'waterwright hold release Q-01 R2 --by medic --happened "told on the loop"',
+        'without proof it stays as it was, and the book says so',
+      ],
     ],
-    more: ['Without stores: all that are on the hold. What results do not prove is refused, with every reason.'],
+    more: [
+      'Without stores: all that are on the hold. What results do not prove is refused, with every reason.',
+    ],
   },
   {
     path: ['hold', 'waive'],
     does: 'let held water be used for a time, as it is; needs two persons',
     args: [hold, stores],
     flags: [reason, until, ...WITH],
-    examples: [['waterwright hold waive Q-01 --until D62 --reason "the reserve is needed" --second medic', '']],
+    examples: [
+      ['waterwright hold waive Q-02 --until D62 --reason "nothing else is left" --second medic', ''],
+    ],
   },
   {
     path: ['hold', 'downgrade'],
     does: 'make it water of a lower grade: a way out that does not come back',
-    args: [{ ...hold, what: 'a hold, or the store itself' }, { ...stores, name: 'STORE' }],
-    flags: [{ name: 'grade', value: 'GRADE', what: 'the lower grade; else the next one that it may flow into' }, ...WITH],
+    args: [
+      { ...hold, what: 'a hold, or the store itself' },
+      { ...stores, name: 'STORE' },
+    ],
+    flags: [
+      { name: 'grade', value: 'GRADE', what: 'the lower grade; else the next one that it may flow into' },
+      ...WITH,
+    ],
     examples: [['waterwright hold downgrade c02 --dry-run', '']],
   },
   {
@@ -136,14 +165,14 @@ const HOLD_COMMANDS: readonly Command[] = [
     does: 'treat water by a recipe of the outpost: the only way up; it waits for its sample and the medic',
     args: [{ name: 'STORE', what: 'the store' }],
     flags: ['recipe', 'dose', ...WITH],
-    examples: [['waterwright hold treat c13 --dose 10mL --second second', '']],
+    examples: [['waterwright hold treat c10 --dose 10mL --second second', '']],
   },
   {
     path: ['hold', 'park'],
     does: 'leave it held, with somebody who looks after it until a day',
     args: [hold],
     flags: ['owner', until, reason, ...WITH],
-    examples: [['waterwright hold park Q-01 --owner medic --until D66', '']],
+    examples: [['waterwright hold park Q-02 --owner medic --until D66', '']],
   },
   {
     path: ['hold', 'aside'],
@@ -153,7 +182,9 @@ const HOLD_COMMANDS: readonly Command[] = [
       { name: 'PARAMETER', what: 'only this figure of it', optional: true },
     ],
     flags: [reason, ...WITH],
-    examples: [['waterwright hold aside SMP-06 "plate count" --reason "the plate was opened" --by medic', '']],
+    examples: [
+      ['waterwright hold aside SMP-06 "plate count" --reason "the plate was opened" --by medic', ''],
+    ],
   },
 ];
 
@@ -165,7 +196,10 @@ export const QUALITY_COMMANDS: readonly Command[] = [
     does: 'the medic\u2019s queue: what is due, what waits for a release and who waits on it',
     args: [],
     flags: [],
-    examples: [['waterwright quality today', ''], ['waterwright quality today --at D14', 'as it was known then']],
+    examples: [
+      ['waterwright quality today', ''],
+      ['waterwright quality today --at D14', 'as it was known then'],
+    ],
   },
   {
     path: ['quality', 'trend'],

@@ -14,14 +14,21 @@ import {
   sampleList,
   sampleShow,
 } from '../../../desk/index.ts';
+import type { ServedBook } from '../served-book.ts';
 import { requestWith, whoSpeaks } from '../shapes/log-request.ts';
-import { holdSheet, holdsSheet, qualitySheet, resultSheet, sampleSheet, samplesSheet } from '../shapes/quality.ts';
+import {
+  holdSheet,
+  holdsSheet,
+  qualitySheet,
+  resultSheet,
+  sampleSheet,
+  samplesSheet,
+} from '../shapes/quality.ts';
 import { holdRequest, resultRequest, sampleRequest } from '../shapes/quality-request.ts';
 import { keptSheet } from '../shapes/sheets.ts';
-import type { ServedBook } from '../served-book.ts';
-import { momentOf } from './speaks.ts';
 import { type Route, route } from './route.ts';
 import { SIGHT_QUERY, sightOf } from './sight-query.ts';
+import { momentOf } from './speaks.ts';
 
 const id = z.string().min(1).max(80);
 
@@ -138,7 +145,10 @@ const WRITING: readonly Route[] = [
     keeps: true,
     statusOf: ofKept,
     example: {
-      body: { request: { act: 'add', stores: ['C-02'], reason: 'smells of plastic' }, with: { dryRun: true } },
+      body: {
+        request: { act: 'add', stores: ['C-02'], reason: 'smells of plastic' },
+        with: { dryRun: true },
+      },
     },
     run: (served, { body }) =>
       served.change((desk) => holdAct(desk, momentOf(served, desk, body), body.request, body.with ?? {})),

@@ -24,7 +24,12 @@ const figureLine = z.strictObject({
   unit: z.string(),
   basis: maybeText,
   limits: z.array(
-    z.strictObject({ row: z.string(), atLeast: z.number().nullable(), atMost: z.number().nullable(), unit: z.string() }),
+    z.strictObject({
+      row: z.string(),
+      atLeast: z.number().nullable(),
+      atMost: z.number().nullable(),
+      unit: z.string(),
+    }),
   ),
   verdict: z.enum(['within', 'above', 'below', 'cannot be told', 'no limit set', 'no limit']),
   setAside: z.boolean(),
@@ -144,7 +149,9 @@ export const resultSheet = z.strictObject({
   speaksOf: texts,
   figures: z.array(figureLine),
   fails: texts,
-  tree: holdTree.nullable().describe('what its water touched, and what holding it changes; null where nothing fails'),
+  tree: holdTree
+    .nullable()
+    .describe('what its water touched, and what holding it changes; null where nothing fails'),
   asks: z.boolean().describe('it is kept only with a word on what is to be held'),
   entry: keptSheet,
   findings: z.array(finding).describe('what is asked first'),
@@ -183,7 +190,11 @@ const waits = z.array(
   z.strictObject({ grade: z.string(), volume: figure, days: z.number().nullable().describe('days of use') }),
 );
 
-export const holdsSheet = z.strictObject({ head, holds: z.array(holdLine), waits }) satisfies z.ZodType<HoldsSheet>;
+export const holdsSheet = z.strictObject({
+  head,
+  holds: z.array(holdLine),
+  waits,
+}) satisfies z.ZodType<HoldsSheet>;
 
 /** Who drank is no part of it: that sheet has a field more, and no address gives it. */
 export const holdSheet = z.strictObject({

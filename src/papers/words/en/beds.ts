@@ -5,7 +5,6 @@ import { formatFigure } from '../../../ground/units/index.ts';
 import type {
   BedChangeLine,
   BedDates,
-  BedDay,
   BedDecision,
   BedFeed,
   BedLine,
@@ -17,7 +16,7 @@ const nb = '\u00A0';
 
 export const bedLabels = {
   bed: 'BED',
-  used: 'THROUGH IT L',
+  used: 'LITRES THROUGH',
   share: 'OF ITS LIFE',
   due: 'LIMIT ABOUT',
   by: 'BY',
@@ -28,13 +27,13 @@ export const bedLabels = {
   last: 'LAST',
   moves: 'MOVES',
   perDay: 'A DAY',
-  left: 'LEFT L',
+  left: 'LITRES LEFT',
   reaches: 'LIMIT REACHED',
   causes: 'WHY IT RISES: the best supported cause first; the order is by evidence and is no probability',
   entry: 'ENTRY',
   taken: 'TAKEN',
   reading: 'READING',
-  through: 'THROUGH LEAD L',
+  through: 'LITRES THROUGH',
   of: 'OF',
   day: 'DAY',
   at: 'AT',
@@ -58,10 +57,6 @@ function figure(value: number, u: number, unit: string): string {
 export function saidPercent({ value, low, high }: BedLine['usedPercent']): string {
   const at = (percent: number): string => `${Math.round(percent)}`;
   return `${at(value)}${nb}%${nb}(${at(low)}${nb}to${nb}${at(high)})`;
-}
-
-export function saidBedDay(day: BedDay): string {
-  return day === null ? 'more than two years ahead' : `Day${nb}${Math.floor(day.day)}`;
 }
 
 /** `Day 35 (34 to 38)`; `reached` where even P90 lies behind. */
@@ -91,12 +86,12 @@ export function bedSentence(bed: BedLine): string {
     bed.since.begun === 'change'
       ? `there since the change of Day${nb}${bed.since.day}`
       : `there since ${saidSince(bed.since)}`;
-  return `${bed.position} bed of the ${bed.unit}: ${used} through it, of a life of ${life}; ${saidPercent(bed.usedPercent)} of it used; ${since}.`;
+  return `${capital(bed.position)} bed of the ${bed.unit}: ${used} through it, of a life of ${life}; ${saidPercent(bed.usedPercent)} of it used; ${since}.`;
 }
 
 export function noSpareWords(spares: BedDecision['spares']): string {
   if (spares === null) return 'Spare beds: the outpost file names no part that is a bed.';
-  return `Spare beds: ${spares.count}${nb}${spares.part}.`;
+  return `Spare beds: ${counted(spares.count, spares.part)}.`;
 }
 
 /** The verdict, then the spares and the next visit. */
@@ -190,7 +185,7 @@ const says: Readonly<Record<Evidence['kind'], (evidence: Evidence, mgPerL: numbe
   'not read': ({ parameter }) => `${parameter} has been read fewer than three times behind these beds.`,
   'use against life': ({ value, u, against, weight }) =>
     weight > 0
-      ? `${figure(value, u, 'L')} went through; the life of ${saidValue(against, 'L')} with its ± is reached.`
+      ? `${figure(value, u, 'L')} went through; a life of ${saidValue(against, 'L')} with its ± may end there.`
       : `${figure(value, u, 'L')} went through; that is below the life of ${saidValue(against, 'L')} and its ±.`,
   'feed read': ({ weight, parameter, value, u, unit }) =>
     weight === 0
@@ -224,10 +219,19 @@ const says: Readonly<Record<Evidence['kind'], (evidence: Evidence, mgPerL: numbe
   warmer: ({ weight, value, u, against, unit }) => {
     if (weight === 0) return 'the temperature of the cabin was not read on those days.';
     const explained = u === 0 ? 'which does not bear on it' : `which makes ${saidValueAt(u, -1, unit)}`;
-    return `the cabin is ${saidValueAt(value, -1, '°C')} warmer than at the first reading, ${explained}; the rise is ${saidValueAt(against, -2, unit)}.`;
+    const than = `${saidValueAt(Math.abs(value), -1, '°C')} ${value < 0 ? 'colder' : 'warmer'}`;
+    return `the cabin is ${than} than at the first reading, ${explained}; the rise is ${saidValueAt(against, -2, unit)}.`;
   },
 };
 
 function signedFigure(value: number, u: number, unit: string): string {
   return `${value > 0 ? '+' : ''}${figure(value, u, unit)}`;
+}
+
+function capital(text: string): string {
+  return `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
+}
+
+export function olderReadings(count: number): string {
+  return `${counted(count, 'reading')} of the beds before the last change ${count === 1 ? 'is' : 'are'} not shown; --plain and --json have them.`;
 }

@@ -89,7 +89,7 @@ export function saidEnds({ q05, q50, q95 }: BiocideDays): string {
 }
 
 function dayWord(day: number | null): string {
-  return day === null ? 'never within a hundred years' : `by Day ${day}`;
+  return day === null ? 'by no day within a hundred years' : `by Day ${day}`;
 }
 
 export function saidAge({ days, since, by, mostDays, untilDay, isOver }: BiocideAge): string {

@@ -96,7 +96,7 @@ export const codeWords: Words<CodeFindingCode> = {
       `Refused: a lost code of the ${office} is set anew by the ${allowed}, and another office confirms it by its own code. ${nothing}`,
       `the ${allowed}, and a second person who is neither of the two`,
       second === null ? `the ${by}, and no second person` : `the ${by}, and the ${second}`,
-      `waterwright book code set ${word(office)} --lost --by ${allowed.includes(' ') ? 'OFFICE' : allowed} --second OFFICE`,
+      `Let them do it: waterwright book code set ${word(office)} --lost --by ${allowed.includes(' ') ? 'OFFICE' : allowed} --second OFFICE.`,
     );
   },
   'code-not-given': (data) => {

@@ -137,7 +137,7 @@ export const holdLabels = {
   columns: {
     store: 'STORE',
     mark: 'MARK',
-    water: 'WATER L',
+    water: 'ALL ITS WATER',
     suspect: 'OF IT SUSPECT L',
     share: 'SHARE',
     came: 'CAME',
@@ -167,7 +167,9 @@ export function saidLacks(lacks: readonly string[]): string {
   for (const lack of lacks) {
     const at = lack.indexOf(': ');
     const [parameter, code] = at < 0 ? ['', lack] : [lack.slice(0, at), lack.slice(at + 2)];
-    byCode.set(code, [...(byCode.get(code) ?? []), parameter]);
+    // Two rows of one parameter lack the same.
+    const known = byCode.get(code) ?? [];
+    if (!known.includes(parameter)) byCode.set(code, [...known, parameter]);
   }
   return [...byCode].map(([code, parameters]) => saidLackOf(parameters, code)).join('; ');
 }
@@ -189,4 +191,3 @@ function inPlural(said: string): string {
     .replace(/ its /, ' their ')
     .replace(/limit$/, 'limits');
 }
-

@@ -20,8 +20,8 @@ export function saidLimit({ limit, unit, basis }: Pick<LimitLine, 'limit' | 'uni
 
 export function saidSides({ atLeast, atMost }: LimitSides, unit: string): string {
   if (atLeast === undefined)
-    return atMost === undefined ? 'no figure' : `at most${space}${saidValue(atMost, unit)}`;
-  if (atMost === undefined) return `at least${space}${saidValue(atLeast, unit)}`;
+    return atMost === undefined ? 'no figure' : `at${space}most${space}${saidValue(atMost, unit)}`;
+  if (atMost === undefined) return `at${space}least${space}${saidValue(atLeast, unit)}`;
   return `${saidValue(atLeast, '')} to${space}${saidValue(atMost, unit)}`;
 }
 
@@ -55,7 +55,7 @@ export const limitLabels = {
   },
   byFile: 'These limits bear on release. Nobody has chosen others: the outpost file counts.',
   byEntry: (ref: string, by: string, at: string, reason: string): string =>
-    `These limits bear on release. Chosen by ${by} at ${at}, entry ${ref}: ${reason}`,
+    `These limits bear on release. Chosen by ${by} at ${at}, entry ${ref}: ${reason}${/[.!?]$/.test(reason) ? '' : '.'}`,
   exposure: (days: number): string => `The water is drunk for ${counted(days, 'day')}.`,
   acts: 'CAUSE, CONSEQUENCE AND FIRST ACT',
   act: (line: Pick<LimitLine, 'cause' | 'consequence' | 'firstAct' | 'timeToActH'>): string => {
@@ -126,7 +126,7 @@ export const choiceLabels = {
   isNoMore: (rows: readonly string[]): string => `Bears on release no more: ${listed(rows)}.`,
   clash: 'CANNOT BE MET',
   partClash: 'CLASH',
-  nothing: 'Nothing was written. To choose it: add --reason "WHY" and leave --dry-run out.',
+  nothing: 'Nothing was written. To choose it: --reason "WHY" --yes in place of --dry-run.',
   nothingTyped: 'Nothing was written.',
   undo: (ref: string | null): string =>
     ref === null

@@ -37,12 +37,23 @@ const treatmentWhy: ReadonlyMap<string, (data: FindingData) => string> = new Map
   ['no such recipe', () => 'the outpost file has no such recipe'],
   ['not allowed', () => 'the outpost does not allow that recipe'],
   ['other grade', () => 'the recipe makes water of another grade'],
-  ['has held', (data: FindingData) => `it has held ${listed(listOf(data, 'neverHeld'), 'or')} water, and the recipe is never for such a store`],
+  [
+    'has held',
+    (data: FindingData) =>
+      `it has held ${listed(listOf(data, 'neverHeld'), 'or')} water, and the recipe is never for such a store`,
+  ],
   ['no recipe for it', () => 'the outpost file has no single recipe for water of its grade'],
-  ['other source', (data: FindingData) => `it holds ${maybeText(data, 'grade') ?? 'water of no known grade'}, and the recipe begins with ${textOf(data, 'from')}`],
+  [
+    'other source',
+    (data: FindingData) =>
+      `it holds ${maybeText(data, 'grade') ?? 'water of no known grade'}, and the recipe begins with ${textOf(data, 'from')}`,
+  ],
 ]);
 
-export const qualityRefusals: readonly (readonly [string, (data: FindingData, context?: WordsContext) => Refusal])[] = [
+export const qualityRefusals: readonly (readonly [
+  string,
+  (data: FindingData, context?: WordsContext) => Refusal,
+])[] = [
   [
     'release',
     (data) => {
@@ -106,7 +117,10 @@ function unreadWhy(data: FindingData): { readonly why: string; readonly expected
     case 'unit does not fit':
       return { why: `is in a unit that does not measure ${textOf(data, 'parameter')}`, expected: units };
     case 'too large':
-      return { why: 'is more than any water holds', expected: `at most ${saidValue(numberOf(data, 'most'), '')}` };
+      return {
+        why: 'is more than any water holds',
+        expected: `at most ${saidValue(numberOf(data, 'most'), '')}`,
+      };
     case 'basis missing':
       return { why: 'can be told on more than one basis', expected: bases };
     case 'basis unknown':

@@ -16,7 +16,8 @@ export const qualityLabels = {
   parkedLine: (hold: string, owner: string, until: string, over: boolean): string =>
     `${hold} with ${owner} until ${until}${over ? ', which is over' : ''}: waterwright hold show ${hold}`,
   offLine: (set: string, row: string, parameter: string): string => `${parameter}: ${row} of ${set}`,
-  endingOf: (kind: 'release' | 'waiver', by: string): string => (kind === 'release' ? `release by ${by}` : `waiver by ${by}`),
+  endingOf: (kind: 'release' | 'waiver', by: string): string =>
+    kind === 'release' ? `release by ${by}` : `waiver by ${by}`,
   why: {
     hold: 'HOLD',
     conditional: 'CONDITIONAL',

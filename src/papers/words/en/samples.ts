@@ -1,5 +1,12 @@
 // English for samples and results: how each stands, what is due, and what a result means before it is kept.
-import type { DueLine, FigureLine, FigureVerdict, ResultSheet, SampleLine, SampleState } from '../../sheets/samples.ts';
+import type {
+  DueLine,
+  FigureLine,
+  FigureVerdict,
+  ResultSheet,
+  SampleLine,
+  SampleState,
+} from '../../sheets/samples.ts';
 import { counted, listed, saidValue } from './said.ts';
 
 export const sampleStates: Readonly<Record<SampleState, string>> = {
@@ -34,7 +41,8 @@ export function saidLimits({ limits }: FigureLine): string {
   const most = Math.min(...limits.map(({ atMost }) => atMost ?? Number.POSITIVE_INFINITY));
   const { unit } = first;
   if (limits.some((limit) => limit.unit !== unit)) return listed(limits.map(({ row }) => row));
-  if (Number.isFinite(least) && Number.isFinite(most)) return `${saidValue(least, '')} to ${saidValue(most, unit)}`;
+  if (Number.isFinite(least) && Number.isFinite(most))
+    return `${saidValue(least, '')} to ${saidValue(most, unit)}`;
   return Number.isFinite(least) ? `at least ${saidValue(least, unit)}` : `at most ${saidValue(most, unit)}`;
 }
 
@@ -48,7 +56,7 @@ export function saidDue({ kind, name, parameters }: DueLine): string {
     case 'treated':
       return `sample of the treated ${name}: ${tests}`;
     case 'certificate':
-      return `own sample of ${name}, which is on the loader\u2019s certificate: ${tests}`;
+      return `own sample of what came on the loader\u2019s certificate, ${name}: ${tests}`;
   }
 }
 

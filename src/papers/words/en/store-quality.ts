@@ -3,6 +3,8 @@ import type { StoreQuality } from '../../sheets/store-quality.ts';
 import { counted, listed } from './said.ts';
 import { saidHoldReason } from './store-answer.ts';
 
+const CERTIFICATE = 'loader\u2019s certificate';
+
 type Facts = Omit<StoreQuality, 'words'>;
 
 /** The sentences; the first says what it is. */
@@ -36,22 +38,26 @@ export function storeQualityWords(
   return [onWord.get(facts.onWordOf) ?? 'Not released: no result.'];
 }
 
-function releasedWords({ released, word }: Facts): readonly string[] {
+function releasedWords({ released, word, onWordOf }: Facts): readonly string[] {
   if (released === null) return [];
   const { by, at, samples, until, over } = released;
-  const on = samples.length === 0 ? '' : ` (${samples.length === 1 ? 'sample' : 'samples'} ${shortList(samples)})`;
+  if (onWordOf !== 'own sample' && onWordOf !== CERTIFICATE) return [];
+  if (onWordOf === CERTIFICATE)
+    return [
+      `On the ${onWordOf} since ${at}, until the outpost\u2019s own sample is back; not released for the reserve.`,
+    ];
+  const on =
+    samples.length === 0 ? '' : ` (${samples.length === 1 ? 'sample' : 'samples'} ${shortList(samples)})`;
   const end = until === null ? '' : `, until ${until}`;
-  const last = over
-    ? ' That is over.'
-    : word === 'RELEASED'
-      ? ' Nothing in the book speaks against it.'
-      : '';
+  const last = over ? ' That is over.' : word === 'RELEASED' ? ' Nothing in the book speaks against it.' : '';
   return [`Released by ${by} ${at}${on}${end}.${last}`];
 }
 
 const MOST = 6;
 function shortList(names: readonly string[]): string {
-  return names.length <= MOST ? listed(names) : `${names.slice(0, MOST).join(', ')} and ${counted(names.length - MOST, 'more', 'more')}`;
+  return names.length <= MOST
+    ? listed(names)
+    : `${names.slice(0, MOST).join(', ')} and ${counted(names.length - MOST, 'more', 'more')}`;
 }
 
 function treatedWords({ at, biocide, countsFrom }: NonNullable<Facts['treated']>): string {
@@ -63,12 +69,16 @@ const onWord: ReadonlyMap<string, string> = new Map([
   ['own sample', 'Released on a sample of the outpost.'],
   ['made here', 'Made by the outpost itself; no release of its own is in the book.'],
   ['opening', 'Taken over with the opening of the book; no release of its own is in the book.'],
-  ['loader\u2019s certificate', 'On the loader\u2019s certificate until the outpost\u2019s own sample is back; not released for the reserve.'],
+  [
+    'loader\u2019s certificate',
+    'On the loader\u2019s certificate until the outpost\u2019s own sample is back; not released for the reserve.',
+  ],
   ['none', 'Not released: no result.'],
 ]);
 
 /** In a column: `own sample, until Day 98 16:20 UTC`. */
 export function shortWord({ onWordOf, released }: Pick<StoreQuality, 'onWordOf' | 'released'>): string {
-  const until = released?.until == null ? '' : `, ${released.over ? 'over since' : 'until'} ${released.until}`;
+  const until =
+    released?.until == null ? '' : `, ${released.over ? 'over since' : 'until'} ${released.until}`;
   return `${onWordOf === 'none' ? '' : onWordOf}${until}`;
 }

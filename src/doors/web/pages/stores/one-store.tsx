@@ -11,6 +11,7 @@ import { FindingLine } from '../../parts/finding-line.tsx';
 import { GaugingPlot, GaugingTable } from '../../parts/gauging-plot.tsx';
 import { GradeBadge } from '../../parts/grade.tsx';
 import { Phrased } from '../../parts/phrased.tsx';
+import { Remedy } from '../../parts/remedy.tsx';
 import { Silhouette } from '../../parts/silhouette.tsx';
 import { FailedView, Working } from '../../parts/states.tsx';
 import { Stave } from '../../parts/stave.tsx';
@@ -248,9 +249,7 @@ function Told({ head, lines }: { readonly head: string; readonly lines: ReturnTy
         {lines.map(({ name, text }) => (
           <div key={name}>
             <dt>{name}</dt>
-            <dd>
-              <Phrased text={text} />
-            </dd>
+            <dd>{text.includes('waterwright') ? <Remedy text={text} /> : <Phrased text={text} />}</dd>
           </div>
         ))}
       </dl>

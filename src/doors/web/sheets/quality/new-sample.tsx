@@ -65,7 +65,7 @@ export function NewSample({ named }: { readonly named: string | undefined }) {
           first={named !== undefined}
         />
         <TextField label={quality.bottles} value={bottles} onChange={setBottles} hint={quality.bottlesNote} />
-        <TextField label={quality.volumeOf} value={volume} onChange={setVolume} hint={quality.doseHint} />
+        <TextField label={quality.volumeOf} value={volume} onChange={setVolume} hint={quality.volumeHint} />
         <TextField
           label={quality.drawnFrom}
           value={drawnFrom}

@@ -72,7 +72,7 @@ export function PlacePicker({ label, value, onChange, onTap, first, withSamples,
         id={id}
         className="f wide-f"
         value={value}
-        placeholder={quality.ofHint}
+        placeholder={withSamples ? quality.ofHint : quality.ofDrawnHint}
         autoComplete="off"
         spellCheck={false}
         data-first={first || undefined}

@@ -14,6 +14,11 @@ export function saidLack(reason: string): string {
   return `${parameter} ${lacks.get(code) ?? code}`;
 }
 
+/** Two rows of one parameter lack the same: it is said once. */
+function saidLacksIn(data: Parameters<typeof textOf>[0]): string {
+  return listed([...new Set(listOf(data, 'reasons').map(saidLack))]);
+}
+
 const lacks: ReadonlyMap<string, string> = new Map([
   ['above', 'above its limit'],
   ['below', 'below its limit'],
@@ -148,9 +153,9 @@ export const qualityWords = {
   'release-unproven': (data) => {
     const stores = listed(listOf(data, 'stores'));
     return say(
-      `${entryOf(data)} releases ${stores}, and no results prove it: ${listed(listOf(data, 'reasons').map(saidLack))}. It stays as it was.`,
+      `${entryOf(data)} releases ${stores}, and no results prove it: ${saidLacksIn(data)}. It stays as it was.`,
       'results of this water that meet every limit which the outpost requires',
-      listed(listOf(data, 'reasons').map(saidLack)),
+      saidLacksIn(data),
       `Take a sample, enter its result, and release ${stores} then: waterwright sample add ${listOf(data, 'stores').map(word).join(' ')}.`,
     );
   },
