@@ -223,6 +223,44 @@ describeInBrowser('quality', () => {
     await here.close();
   });
 
+  test('who drank opens with the code of the medic alone, and is gone when it is closed', async () => {
+    const book = practiceBook(46);
+    waterwright(['sample', 'result', 'PB', '--plate-count', '400', '--hold', 'all', '--yes', '--book', book]);
+    const here = await visit(browser, book, { device: MEDIC });
+    const { page } = here;
+    const { holds } = JSON.parse(waterwright(['hold', 'list', '--json', '--book', copied(book)])).data;
+    await here.open(
+      `#/quality/${holds.find((one: { stores: { store: string }[] }) => one.stores.some(({ store }) => store === 'PB')).hold}`,
+    );
+    await page.click('text=Who drank of it, for the medic');
+    await page.fill('dialog input', '11111');
+    await page.click('dialog >> text="Open"');
+    await page.waitForSelector('.refusal');
+    expect(await page.locator('.drank .plain').count()).toBe(0);
+    await page.fill('dialog .field:has-text("A new code") input', '73915');
+    await page.click('dialog >> text=Set the code');
+    await page.waitForSelector('.refusal', { state: 'detached' });
+    await page.fill('dialog input', '73915');
+    await page.click('dialog >> text="Open"');
+    await page.waitForSelector('.drank .plain li');
+    const line = (await page.textContent('.drank .plain li')) ?? '';
+    expect(line).toContain('from PB');
+    expect(await axeFaults(page)).toEqual([]);
+    // Not on paper, in no table, and in no field.
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.locator('.drank').isVisible()).toBe(false);
+    await page.emulateMedia({ media: null });
+    expect(await page.locator('dialog table').count()).toBe(0);
+    await page.keyboard.press('Escape');
+    await page.waitForSelector('dialog', { state: 'detached' });
+    expect(await page.content()).not.toContain(line);
+    expect(await page.evaluate(() => JSON.stringify(localStorage))).not.toContain('73915');
+    await page.click('text=Who drank of it, for the medic');
+    await page.waitForSelector('.drank');
+    expect(await page.locator('.drank .plain').count()).toBe(0);
+    await here.close();
+  });
+
   test('choosing limits: what it would hold is shown first, and takes a reason', async () => {
     const here = await visit(browser, practiceBook(14));
     const { page } = here;

@@ -26,7 +26,7 @@ export function Due({ due, place }: { readonly due: readonly DueLine[]; readonly
           rows={shown}
           keyOf={({ kind, name, place: at }) => `${kind} ${name} ${at}`}
           columns={[
-            { head: quality.place, text: ({ place: at }) => at, show: ({ place: at }) => <b>{at}</b> },
+            { head: quality.place, text: placeOf, show: (line) => <b>{placeOf(line)}</b> },
             { head: quality.what, text: saidDue },
             {
               head: quality.when,
@@ -56,6 +56,11 @@ export function Due({ due, place }: { readonly due: readonly DueLine[]; readonly
   );
 }
 
+/** What is to be sampled anywhere has no place of its own. */
+function placeOf({ place, name }: DueLine): string {
+  return place === '' ? name : place;
+}
+
 function whenDue({ dueDay, overdueDays }: DueLine): string {
   const { quality } = words();
   return overdueDays > 0 ? `${quality.onDay(dueDay)}, ${quality.over(overdueDays)}` : quality.onDay(dueDay);
@@ -70,8 +75,8 @@ function Act({ line }: { readonly line: DueLine }) {
     <button
       type="button"
       className="b small"
-      aria-label={isResult ? quality.enterResultOf(of) : `${quality.ways.sample}: ${of}`}
-      onClick={() => openSheet({ kind: 'sample', of, drawn: !isResult })}
+      aria-label={isResult ? quality.enterResultOf(of) : `${quality.ways.sample}: ${placeOf(line)}`}
+      onClick={() => openSheet({ kind: 'sample', drawn: !isResult, ...(of !== '' && { of }) })}
     >
       {isResult ? quality.enterResult : quality.ways.sample}
     </button>

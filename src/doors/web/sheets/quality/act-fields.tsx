@@ -91,5 +91,6 @@ function One({ name, act, filled, offered, onChange }: Told & { readonly name: A
 function usualOf(act: HoldActName): readonly string[] {
   const { quality } = words();
   if (act === 'waive') return quality.waiveReasons;
+  if (act === 'park') return quality.parkReasons;
   return act === 'aside' ? quality.asideReasons : quality.holdReasons;
 }

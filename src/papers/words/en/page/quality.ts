@@ -304,6 +304,11 @@ export const qualityPage = {
     'the result is doubted',
     'no other water at this place',
   ] as readonly string[],
+  parkReasons: [
+    'waits for the laboratory',
+    'waits for the next visit',
+    'not needed now',
+  ] as readonly string[],
   asideReasons: [
     'the plate was opened',
     'the bottle was mixed up',
