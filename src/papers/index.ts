@@ -185,6 +185,7 @@ export {
 } from './text/acts.ts';
 export { saidAge, saidKnown } from './text/age.ts';
 export { bedForecastText, bedsText, bedText } from './text/beds.ts';
+export { biocideFacts, lifeFacts } from './text/biocide.ts';
 export { bookText } from './text/book.ts';
 export { codeSetText, codesText } from './text/codes.ts';
 export { commandsIn, firstThought } from './text/commands.ts';
@@ -239,7 +240,7 @@ export {
 export type { EntryContext } from './words/en/entries/context.ts';
 export { entryInWords } from './words/en/entries.ts';
 export { hazardBox } from './words/en/hazard-box.ts';
-export { holdReason, holdWays } from './words/en/holds.ts';
+export { fates, holdLabels, holdReason, holdWays, saidLacks } from './words/en/holds.ts';
 export { levels } from './words/en/labels.ts';
 export { saidClash } from './words/en/limits-sheet.ts';
 export { type PageWords, pageWords } from './words/en/page.ts';
@@ -256,6 +257,7 @@ export {
   sourceLabel,
 } from './words/en/reckon.ts';
 export { saidValue } from './words/en/said.ts';
+export { figureVerdicts, saidDue, saidFigure, saidLimits, sampleStates } from './words/en/samples.ts';
 export { type StoreUse, storeAnswer } from './words/en/store-answer.ts';
 export { storeQualityWords } from './words/en/store-quality.ts';
 export { saidDayRange, saidPart, saidRefs, storyLabels } from './words/en/store-story.ts';

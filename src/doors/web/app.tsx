@@ -56,7 +56,7 @@ function OpenDialog({ place }: { readonly place: Place }) {
 
 /** Another sheet, and the same sheet about another store, begins anew. */
 function keyOf(sheet: OpenSheet): string {
-  return ['store', 'entryKind', 'entry'].reduce(
+  return ['store', 'entryKind', 'entry', 'of', 'act', 'hold', 'stores', 'set', 'row'].reduce(
     (key, name) => `${key} ${name in sheet ? String(sheet[name as keyof OpenSheet]) : ''}`,
     sheet.kind as string,
   );

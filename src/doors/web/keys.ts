@@ -11,6 +11,7 @@ const goTo: Readonly<Record<string, string>> = {
   d: 'daybook',
   s: 'stores',
   i: 'inbox',
+  q: 'quality',
   k: 'reckon',
 };
 const enterBy: Readonly<Record<string, OpenSheet>> = {
@@ -18,6 +19,7 @@ const enterBy: Readonly<Record<string, OpenSheet>> = {
   d: { kind: 'drink' },
   f: { kind: 'fill' },
   w: { kind: 'weigh' },
+  s: { kind: 'sample' },
 };
 
 /** The second key has to follow within this time, as it was pressed: a busy machine hears of both late. */

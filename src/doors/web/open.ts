@@ -1,6 +1,9 @@
 // Which dialog is open, and what it is about.
+import type { HoldAct } from '../../desk/index.ts';
 import type { BookLine, KeptSheet, SheetFigure } from '../../papers/index.ts';
 import { store } from './store.ts';
+
+export type HoldActName = HoldAct['act'];
 
 export type OpenSheet =
   | { readonly kind: 'reckoned'; readonly figure: SheetFigure; readonly of: string; readonly text: string }
@@ -11,6 +14,18 @@ export type OpenSheet =
   | { readonly kind: 'told'; readonly entryKind: string; readonly store?: string }
   | { readonly kind: 'undo-entry'; readonly entry: string }
   | { readonly kind: 'correct' | 'undo-line'; readonly line: BookLine }
+  /** A result that came, or a sample that was drawn; of a sample, a store or a point. */
+  | { readonly kind: 'sample'; readonly of?: string; readonly drawn?: boolean }
+  | {
+      readonly kind: 'hold-act';
+      readonly act: HoldActName;
+      readonly hold?: string;
+      readonly stores?: readonly string[];
+      readonly sample?: string;
+    }
+  | { readonly kind: 'drank'; readonly hold: string }
+  | { readonly kind: 'choose-limits'; readonly set?: string }
+  | { readonly kind: 'type-limit'; readonly set: string; readonly row: string }
   | { readonly kind: 'label'; readonly store: string };
 
 export const opened = store<OpenSheet | null>(null);

@@ -9,10 +9,10 @@ test.each<[string, readonly RemedyPart[]]>([
     'Take a sample of R2 and enter it: waterwright log sample. When it has passed: waterwright log release.',
     [
       'Take a sample of R2 and enter it: ',
-      { act: 'kind', kind: 'sample' },
+      { act: 'sample', of: null, drawn: true },
       '.',
       'When it has passed: ',
-      { act: 'kind', kind: 'release' },
+      { act: 'hold', way: 'release', hold: null, stores: [] },
       '.',
     ],
   ],
@@ -62,11 +62,11 @@ test.each<[string, readonly RemedyPart[]]>([
       { act: 'see', page: 'stores', item: 'Bag 2' },
       '.',
       'The ways out, when there is one: ',
-      { act: 'kind', kind: 'release' },
+      { act: 'hold', way: 'release', hold: null, stores: [] },
       ' or ',
-      { act: 'kind', kind: 'downgrade' },
+      { act: 'hold', way: 'downgrade', hold: null, stores: [] },
       ' or ',
-      { act: 'kind', kind: 'waiver' },
+      { act: 'hold', way: 'waive', hold: null, stores: [] },
       '.',
     ],
   ],
@@ -86,6 +86,25 @@ test.each<[string, readonly RemedyPart[]]>([
       { act: 'flag', flag: 'yes' },
       '; it is kept, with its finding.',
     ],
+  ],
+  [
+    'What it touched, and the ways out: waterwright hold show Q-01.',
+    ['What it touched, and the ways out: ', { act: 'see', page: 'quality', item: 'Q-01' }, '.'],
+  ],
+  [
+    'Take a sample: waterwright sample add C-05 C-06. When it has passed: waterwright hold release Q-01 C-05 --by medic.',
+    [
+      'Take a sample: ',
+      { act: 'sample', of: 'C-05', drawn: true },
+      '.',
+      'When it has passed: ',
+      { act: 'hold', way: 'release', hold: 'Q-01', stores: ['C-05'] },
+      '.',
+    ],
+  ],
+  [
+    'Which rows: waterwright quality limits.',
+    ['Which rows: ', { act: 'see', page: 'quality', item: null }, '.'],
   ],
   // What only a command line can do is not spoken of.
   [

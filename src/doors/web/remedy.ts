@@ -8,6 +8,15 @@ export type RemedyAct =
   | { readonly act: 'enter'; readonly what: EnterAct; readonly store: string | null }
   /** Any other kind of entry, field by field. */
   | { readonly act: 'kind'; readonly kind: string }
+  /** A sample to be drawn, or a result to be entered, of what is named. */
+  | { readonly act: 'sample'; readonly of: string | null; readonly drawn: boolean }
+  /** Setting a hold, or a way out of one. */
+  | {
+      readonly act: 'hold';
+      readonly way: HoldWay;
+      readonly hold: string | null;
+      readonly stores: readonly string[];
+    }
   | { readonly act: 'undo'; readonly entry: string }
   | { readonly act: 'decide'; readonly pair: readonly [string, string]; readonly decision: Decision }
   | { readonly act: 'see'; readonly page: SeenPage; readonly item: string | null }
@@ -15,7 +24,9 @@ export type RemedyAct =
   | { readonly act: 'flag'; readonly flag: PageFlag };
 
 export type Decision = 'merge' | 'both are true';
-export type SeenPage = 'today' | 'stores' | 'daybook' | 'inbox';
+export type SeenPage = 'today' | 'stores' | 'quality' | 'daybook' | 'inbox';
+const WAYS = ['add', 'release', 'waive', 'downgrade', 'treat', 'park', 'aside'] as const;
+export type HoldWay = (typeof WAYS)[number];
 export type PageFlag = 'late' | 'happened' | 'yes';
 export type RemedyPart = string | RemedyAct;
 
@@ -97,6 +108,13 @@ function actOf([noun, verb, ...rest]: readonly string[]): RemedyAct | null {
     case 'store':
       if (verb === 'show') return { act: 'see', page: 'stores', item: named(rest[0]) };
       return verb === 'list' ? { act: 'see', page: 'stores', item: null } : null;
+    case 'sample':
+      return verb === undefined ? null : sampleAct(verb, rest);
+    case 'hold':
+      return verb === undefined ? null : holdActOf(verb, rest);
+    case 'quality':
+    case 'bed':
+      return { act: 'see', page: 'quality', item: null };
     case 'book':
       return verb === 'show' ? bookAct(rest) : null;
     case 'inbox':
@@ -104,28 +122,42 @@ function actOf([noun, verb, ...rest]: readonly string[]): RemedyAct | null {
       return { act: 'see', page: 'inbox', item: null };
     case 'today':
       return { act: 'see', page: 'today', item: null };
-    case 'sample':
-    case 'hold':
-      return qualityAct(`${noun} ${verb ?? ''}`);
     default:
       return null;
   }
 }
 
-/** What the page has a sheet for by its kind; a hold is seen where its stores are. */
-const KIND_OF_ACT: ReadonlyMap<string, string> = new Map([
-  ['sample add', 'sample'],
-  ['sample result', 'result'],
-  ['hold add', 'hold'],
-  ['hold release', 'release'],
-  ['hold waive', 'waiver'],
-  ['hold downgrade', 'downgrade'],
-]);
+function sampleAct(verb: string, rest: readonly string[]): RemedyAct | null {
+  const of = namedIn(rest)[0] ?? null;
+  switch (verb) {
+    case 'add':
+      return { act: 'sample', of, drawn: true };
+    case 'result':
+      return { act: 'sample', of, drawn: false };
+    case 'show':
+      return { act: 'see', page: 'quality', item: of };
+    default:
+      return { act: 'see', page: 'quality', item: null };
+  }
+}
 
-function qualityAct(act: string): RemedyAct | null {
-  const kind = KIND_OF_ACT.get(act);
-  if (kind !== undefined) return { act: 'kind', kind };
-  return act === 'hold show' || act === 'hold list' ? { act: 'see', page: 'stores', item: null } : null;
+/** Names of the line, up to the first flag. */
+function namedIn(rest: readonly string[]): readonly string[] {
+  const flagAt = rest.findIndex((word) => word.startsWith('--'));
+  return (flagAt < 0 ? rest : rest.slice(0, flagAt)).flatMap((word) => {
+    const name = named(word);
+    return name === null ? [] : [name];
+  });
+}
+
+function holdActOf(verb: string, rest: readonly string[]): RemedyAct | null {
+  const names = namedIn(rest);
+  const way = WAYS.find((each) => each === verb);
+  if (way === undefined) return { act: 'see', page: 'quality', item: names[0] ?? null };
+  // Some ways are of a hold and stores of it; the others name the store alone.
+  const isOfStores = way === 'add' || way === 'treat' || way === 'aside';
+  if (isOfStores) return { act: 'hold', way, hold: null, stores: names };
+  return { act: 'hold', way, hold: names[0] ?? null, stores: names.slice(1) };
 }
 
 function bookAct(rest: readonly string[]): RemedyAct {
@@ -151,6 +183,16 @@ function logAct(verb: string, rest: readonly string[]): RemedyAct | null {
       if (first === undefined || second === undefined) return null;
       return { act: 'decide', pair: [first, second], decision: way === 'both' ? 'both are true' : 'merge' };
     }
+    case 'sample':
+    case 'result':
+      return sampleAct(verb === 'sample' ? 'add' : verb, rest);
+    case 'hold':
+      return holdActOf('add', rest);
+    case 'release':
+    case 'downgrade':
+      return holdActOf(verb, rest);
+    case 'waiver':
+      return holdActOf('waive', rest);
     case 'opening':
     case 'relabel':
     case 'use':

@@ -9,7 +9,8 @@ import { record } from './page.ts';
 import { signed } from './signs.ts';
 import { hanging, wrap } from './wrap.ts';
 
-interface Line {
+/** A line of facts: what it is, and what is said of it. */
+export interface Line {
   readonly name: string;
   readonly text: string;
 }
@@ -31,12 +32,7 @@ export function biocideLines({ biocide, store }: StoreSheet, options: TextOption
 
 export function lifeLines({ life }: StoreSheet, options: TextOptions): string[] {
   if (life === null) return [];
-  const { fills, inUse, life: title } = words.biocideLabels;
-  const lines = [
-    { name: fills, text: words.saidFills(life) },
-    { name: inUse, text: words.saidUse(life) },
-  ];
-  return block(title, lines, options);
+  return block(words.biocideLabels.life, lifeFacts({ life }), options);
 }
 
 function block(title: string, lines: readonly Line[], options: TextOptions): string[] {
@@ -68,6 +64,20 @@ function linesOf(sheet: BiocideSheet, store: string, options: TextOptions): read
     { name: biocideLabels.until, text: words.saidUntil(sheet) },
     { name: biocideLabels.redose, text: redoseText },
     ...(line === null ? [] : [{ name: biocideLabels.line, text: words.saidLine(line) }]),
+  ];
+}
+
+/** The same lines for a door that lays them out by itself. */
+export function biocideFacts({ biocide, store }: StoreSheet, options: TextOptions): readonly Line[] {
+  return biocide === null ? [] : linesOf(biocide, store.id, options);
+}
+
+export function lifeFacts({ life }: Pick<StoreSheet, 'life'>): readonly Line[] {
+  if (life === null) return [];
+  const { fills, inUse } = words.biocideLabels;
+  return [
+    { name: fills, text: words.saidFills(life) },
+    { name: inUse, text: words.saidUse(life) },
   ];
 }
 

@@ -10,6 +10,7 @@ import { TREND } from './quality-trend.ts';
 import { READS } from './reads.ts';
 import { RECKON } from './reckon.ts';
 import type { Route } from './route.ts';
+import { WHO_DRANK } from './who-drank.ts';
 import { WRITES } from './writes.ts';
 
 export const ROUTES: readonly Route[] = [
@@ -19,6 +20,7 @@ export const ROUTES: readonly Route[] = [
   ...INBOX,
   ...QUALITY,
   ...TREND,
+  ...WHO_DRANK,
   ...LIMITS,
   ...BEDS,
   ...RECKON,

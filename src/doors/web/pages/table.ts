@@ -1,2 +1,2 @@
 // Table of the pages, in the order in which they stand in the head.
-export const PAGES = ['today', 'daybook', 'stores', 'inbox', 'reckon'] as const;
+export const PAGES = ['today', 'daybook', 'stores', 'quality', 'inbox', 'reckon'] as const;

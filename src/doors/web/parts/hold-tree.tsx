@@ -9,9 +9,13 @@ export interface HoldNode {
   readonly grade: string | null;
   /** What came from the store above it; null for the first. */
   readonly came: SheetFigure | null;
-  readonly volume: SheetFigure;
+  readonly volume: SheetFigure | null;
   readonly mark: StoreMark;
   readonly fed: readonly HoldNode[];
+  /** When and by which way it came; what became of it where no mark says it. */
+  readonly note?: string;
+  /** A line or a place of use has no grade. */
+  readonly isStore?: boolean;
 }
 
 export function HoldTree({ nodes, label }: { readonly nodes: readonly HoldNode[]; readonly label: string }) {
@@ -26,10 +30,13 @@ export function HoldTree({ nodes, label }: { readonly nodes: readonly HoldNode[]
                 <span className="qty">{formatFigure(node.came, { style: 'screen' })}</span>
               </span>
             )}
-            <GradeBadge grade={node.grade} />
+            {node.isStore !== false && <GradeBadge grade={node.grade} />}
             <b>{node.store}</b>
-            <span className="qty">{formatFigure(node.volume, { style: 'screen' })}</span>
+            {node.volume !== null && (
+              <span className="qty">{formatFigure(node.volume, { style: 'screen' })}</span>
+            )}
             <Mark store={node} />
+            {node.note !== undefined && <span className="xs soft">{node.note}</span>}
           </div>
           {node.fed.length > 0 && <HoldTree nodes={node.fed} label={node.store} />}
         </li>

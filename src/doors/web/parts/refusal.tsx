@@ -12,7 +12,12 @@ import { Phrased } from './phrased.tsx';
 import { Remedy } from './remedy.tsx';
 import { Second } from './second.tsx';
 
-export function Refusal({ entering }: { readonly entering: Entering }) {
+interface About<Request> {
+  readonly problem: Problem<Request>;
+  readonly entering: Entering<Request>;
+}
+
+export function Refusal<Request>({ entering }: { readonly entering: Entering<Request> }) {
   const { problem } = entering;
   const ref = useTakesFocus<HTMLDivElement>(problem);
   if (problem === null) return null;
@@ -52,7 +57,7 @@ function Said({ finding, isAsked }: { readonly finding: WordedFinding; readonly 
 }
 
 /** It may be so: kept when somebody says so, and else typed anew. */
-function Asked({ problem, entering }: { readonly problem: Problem; readonly entering: Entering }) {
+function Asked<Request>({ problem, entering }: About<Request>) {
   const { log } = words();
   return (
     <div className="stack">
@@ -77,7 +82,7 @@ function Asked({ problem, entering }: { readonly problem: Problem; readonly ente
 }
 
 /** Back to the field that the question was about, or to the first one. */
-function changeIt(problem: Problem, entering: Entering): void {
+function changeIt<Request>(problem: Problem<Request>, entering: Entering<Request>): void {
   const dialog = document.querySelector('dialog[open]');
   const field = problem.findings[0]?.where.field;
   const asked = dialog?.querySelector<HTMLElement>(`[data-field="${CSS.escape(field ?? '')}"]`) ?? null;
@@ -86,7 +91,7 @@ function changeIt(problem: Problem, entering: Entering): void {
 }
 
 /** A rule refuses an intention, never a fact: what each finding leaves open. */
-function WayOn({ problem, entering }: { readonly problem: Problem; readonly entering: Entering }) {
+function WayOn<Request>({ problem, entering }: About<Request>) {
   const codes = new Set(problem.findings.map(({ code }) => code));
   const { log } = words();
   const again = (more: object, second?: SecondNamed) =>

@@ -63,6 +63,7 @@ function See({ act, place }: { readonly act: Extract<RemedyAct, { act: 'see' }>;
     stores: act.item === null ? pages.stores : finding.open(act.item),
     daybook: day === null ? pages.daybook : daybook.day(day),
     inbox: finding.inbox,
+    quality: act.item === null ? pages.quality : finding.open(act.item),
   };
   // Where one is already, the words are those of the buttons beside it.
   if (place.page === act.page && (act.page === 'inbox' || place.item === act.item))
@@ -85,6 +86,10 @@ function nameOf(act: Pressed, store: string | null): string {
       return remedy.enter[act.what](act.store ?? (act.what === 'hookup' ? null : store));
     case 'kind':
       return remedy.kind(remedy.kinds[act.kind] ?? act.kind.replaceAll('-', ' '));
+    case 'sample':
+      return act.drawn ? remedy.sampleOf(act.of ?? store) : remedy.resultOf(act.of ?? store);
+    case 'hold':
+      return remedy.holdWay[act.way](act.hold ?? act.stores[0] ?? null);
     case 'undo':
       return remedy.undo(act.entry.replace(':', ' '));
     default:
@@ -111,9 +116,25 @@ function sheetOf(act: Pressed, store: string | null): OpenSheet | null {
     }
     case 'kind':
       return { kind: 'told', entryKind: act.kind, ...(store !== null && { store }) };
+    case 'sample': {
+      const of = act.of ?? store;
+      return { kind: 'sample', drawn: act.drawn, ...(of !== null && { of }) };
+    }
+    case 'hold':
+      return holdSheet(act, store);
     case 'undo':
       return { kind: 'undo-entry', entry: act.entry };
     default:
       return null;
   }
+}
+
+/** A result is set aside by its sample; a store stands where no hold is named. */
+function holdSheet(
+  { way, hold, stores }: Extract<Pressed, { act: 'hold' }>,
+  store: string | null,
+): OpenSheet {
+  if (way === 'aside') return { kind: 'hold-act', act: way, sample: stores[0] ?? '' };
+  const named = stores.length > 0 || store === null || hold !== null ? stores : [store];
+  return { kind: 'hold-act', act: way, stores: named, ...(hold !== null && { hold }) };
 }

@@ -1,18 +1,23 @@
 // The last thing of every form: Save, and beside it what speaks against it, so that a refusal is never out of sight.
-import type { Entering } from '../entering.ts';
+import type { ReactNode } from 'react';
+import type { Entering, Problem } from '../entering.ts';
 import { words } from '../language.ts';
 import { askedAbout } from './asked.ts';
 import { Phrased } from './phrased.tsx';
 
 interface Told {
-  readonly entering: Entering;
+  readonly entering: Pick<Entering<unknown>, 'saving'> & {
+    readonly problem: Pick<Problem, 'status' | 'findings'> | null;
+  };
   readonly disabled?: boolean;
   readonly label?: string;
   /** The first thing to press, where nothing has to be typed. */
   readonly first?: boolean;
+  /** Other ways on, beside it. */
+  readonly children?: ReactNode;
 }
 
-export function SaveRow({ entering, disabled = false, label, first = false }: Told) {
+export function SaveRow({ entering, disabled = false, label, first = false, children }: Told) {
   const { log } = words();
   const { problem, saving } = entering;
   const speaks = problem?.findings[0];
@@ -27,6 +32,7 @@ export function SaveRow({ entering, disabled = false, label, first = false }: To
       >
         {saving ? log.saving : (label ?? log.save)}
       </button>
+      {children}
       {problem !== null && (
         <p className="xs" id="not-saved">
           <b>{askedAbout(problem) ? log.askedShort : log.notSaved}</b>{' '}

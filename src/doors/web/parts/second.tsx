@@ -17,9 +17,10 @@ export function Second({ onChoose }: { readonly onChoose: (second: SecondNamed) 
       <p>
         <b>{log.second}</b> {log.secondNote}
       </p>
-      <label>
-        {log.secondCode}{' '}
+      <label className="field">
+        <b>{log.secondCode}</b>
         <input
+          className="f"
           type="password"
           inputMode="numeric"
           autoComplete="off"

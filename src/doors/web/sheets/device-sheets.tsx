@@ -36,18 +36,20 @@ export function Who() {
 }
 
 export function KeysSheet() {
-  const { keys, pages, log, frame, time } = words();
+  const { keys, pages, log, frame, time, quality } = words();
   const { keys: on } = device.use();
   const names: Readonly<Record<keyof typeof keys.rows, string>> = {
     today: `${keys.go} ${pages.today}`,
     daybook: `${keys.go} ${pages.daybook}`,
     stores: `${keys.go} ${pages.stores}`,
+    quality: `${keys.go} ${pages.quality}`,
     inbox: `${keys.go} ${pages.inbox}`,
     reckon: `${keys.go} ${pages.reckon}`,
     line: `${keys.enter}: ${log.day}`,
     drink: `${keys.enter}: ${log.drink}`,
     fill: `${keys.enter}: ${log.fill}`,
     weigh: `${keys.enter}: ${log.weigh}`,
+    sample: `${keys.enter}: ${quality.sample}`,
     find: frame.find,
     undo: log.undo,
     back: time.back,

@@ -15,6 +15,11 @@ import { StoreAct } from './store-act.tsx';
 import { StoreAmount } from './store-amount.tsx';
 import { TimeSheet } from './time-sheet.tsx';
 
+const SampleSheet = lazily(async () => (await import('./quality/sample.tsx')).SampleDialog);
+const HoldActSheet = lazily(async () => (await import('./quality/hold-act.tsx')).HoldActDialog);
+const WhoDrank = lazily(async () => (await import('./quality/who-drank.tsx')).WhoDrank);
+const ChooseLimits = lazily(async () => (await import('./quality/choose-limits.tsx')).ChooseLimits);
+const TypeLimit = lazily(async () => (await import('./quality/type-limit.tsx')).TypeLimit);
 const FindStore = lazily(async () => (await import('./find-store.tsx')).FindStore);
 
 export function Sheet({ sheet, place }: { readonly sheet: OpenSheet; readonly place: Place }) {
@@ -51,6 +56,16 @@ export function Sheet({ sheet, place }: { readonly sheet: OpenSheet; readonly pl
       return <FindStore place={place} />;
     case 'label':
       return <Label id={sheet.store} place={place} />;
+    case 'sample':
+      return <SampleSheet of={sheet.of} drawn={sheet.drawn === true} />;
+    case 'hold-act':
+      return <HoldActSheet {...sheet} />;
+    case 'drank':
+      return <WhoDrank hold={sheet.hold} />;
+    case 'choose-limits':
+      return <ChooseLimits named={sheet.set} />;
+    case 'type-limit':
+      return <TypeLimit set={sheet.set} row={sheet.row} />;
     case 'who':
       return <Who />;
     case 'keys':

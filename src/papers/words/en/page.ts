@@ -2,6 +2,7 @@
 import { nbsp, times } from './page/counted.ts';
 import { inboxPage } from './page/inbox.ts';
 import { logPage } from './page/log.ts';
+import { qualityPage } from './page/quality.ts';
 import { reckonPage } from './reckon/page.ts';
 
 /** Every key that a language of the page has to have. */
@@ -14,6 +15,7 @@ export const pageWords = {
     today: 'Today',
     daybook: 'Daybook',
     stores: 'Stores',
+    quality: 'Quality',
     inbox: 'Inbox',
     reckon: 'Reckon',
     parts: 'Parts',
@@ -202,6 +204,17 @@ export const pageWords = {
     kind: (name: string) => `Enter ${name}`,
     kindTitle: (name: string) => `${name.charAt(0).toUpperCase()}${name.slice(1)}`,
     optional: (field: string) => `${field} (may be left out)`,
+    sampleOf: (of: string | null) => (of === null ? 'Enter a sample' : `Enter a sample of ${of}`),
+    resultOf: (of: string | null) => (of === null ? 'Enter a result' : `Enter the result of ${of}`),
+    holdWay: {
+      add: (of: string | null) => (of === null ? 'Put on hold' : `Put ${of} on hold`),
+      release: (of: string | null) => (of === null ? 'Release' : `Release ${of}`),
+      waive: (of: string | null) => (of === null ? 'Waive' : `Waive ${of}`),
+      downgrade: (of: string | null) => (of === null ? 'Downgrade' : `Downgrade ${of}`),
+      treat: (of: string | null) => (of === null ? 'Treat' : `Treat ${of}`),
+      park: (of: string | null) => (of === null ? 'Park' : `Park ${of}`),
+      aside: (of: string | null) => (of === null ? 'Set a result aside' : `Set the result of ${of} aside`),
+    },
     undo: (ref: string) => `Undo ${ref}`,
     fields: {
       sample: 'its number or name',
@@ -351,6 +364,7 @@ export const pageWords = {
     how: 'How',
     capacity: 'full',
   },
+  quality: qualityPage,
   inbox: inboxPage,
   reckon: reckonPage,
   parts: {
@@ -437,12 +451,14 @@ export const pageWords = {
       today: 'g, then t',
       daybook: 'g, then d',
       stores: 'g, then s',
+      quality: 'g, then q',
       inbox: 'g, then i',
       reckon: 'g, then k',
       line: 'n, then l',
       drink: 'n, then d',
       fill: 'n, then f',
       weigh: 'n, then w',
+      sample: 'n, then s',
       find: '/',
       undo: 'u',
       back: '[',

@@ -1,7 +1,7 @@
 // One store: the answer to "may I use this water?" in words, what is in it, what it is, and its life in the book.
 import { type ReactNode, useEffect } from 'react';
 import type { StoreSheet, StoresSheet } from '../../../../papers/index.ts';
-import { saidKnown, saidValue, worthText } from '../../../../papers/index.ts';
+import { biocideFacts, lifeFacts, saidKnown, saidValue, worthText } from '../../../../papers/index.ts';
 import { useSheet } from '../../api/cache.ts';
 import { words } from '../../language.ts';
 import { openSheet } from '../../open.ts';
@@ -11,6 +11,7 @@ import { FindingLine } from '../../parts/finding-line.tsx';
 import { GaugingPlot, GaugingTable } from '../../parts/gauging-plot.tsx';
 import { GradeBadge } from '../../parts/grade.tsx';
 import { Phrased } from '../../parts/phrased.tsx';
+import { Remedy } from '../../parts/remedy.tsx';
 import { Silhouette } from '../../parts/silhouette.tsx';
 import { FailedView, Working } from '../../parts/states.tsx';
 import { Stave } from '../../parts/stave.tsx';
@@ -55,6 +56,11 @@ export function OneStore({ place, id }: { readonly place: Place; readonly id: st
           </ul>
         </Row>
       )}
+      {data.quality.words.length > 0 && (
+        <Row head={words().quality.fitness}>
+          <Fitness sheet={data} place={place} />
+        </Row>
+      )}
       <Row head={words().stores.family}>
         <Family sheet={data} />
       </Row>
@@ -68,6 +74,11 @@ export function OneStore({ place, id }: { readonly place: Place; readonly id: st
       <Row head={words().stores.facts}>
         <Facts sheet={data} />
       </Row>
+      <Told
+        head={words().quality.biocide(data.biocide?.biocide ?? '')}
+        lines={biocideFacts(data, ON_SCREEN)}
+      />
+      <Told head={words().quality.life} lines={lifeFacts(data)} />
       <Row head={words().stores.history}>
         <History sheet={data} />
       </Row>
@@ -154,12 +165,38 @@ function Answer({ sheet, place }: { readonly sheet: StoreSheet; readonly place: 
   );
 }
 
+/** On whose word its water may be used, what holds it, and the holds to look at. */
+function Fitness({ sheet, place }: { readonly sheet: StoreSheet; readonly place: Place }) {
+  const { quality } = words();
+  const holds = [...new Set(sheet.quality.holds.map(({ hold }) => hold))];
+  return (
+    <>
+      <ul className="plain">
+        {sheet.quality.words.map((text) => (
+          <li key={text}>
+            <Phrased text={text} />
+          </li>
+        ))}
+      </ul>
+      {holds.length > 0 && (
+        <div className="flow no-print">
+          {holds.map((hold) => (
+            <a key={hold} className="b small" href={hrefOf({ ...place, page: 'quality', item: hold })}>
+              {quality.holdTitle(hold)}
+            </a>
+          ))}
+        </div>
+      )}
+    </>
+  );
+}
+
 /** What is done to a store without an amount. */
 const ACTS = ['hookup', 'empty', 'full'] as const;
 
 /** What can be entered of it from here. */
 function Acts({ store }: { readonly store: StoreSheet['store'] }) {
-  const { stores } = words();
+  const { stores, quality } = words();
   // A tank stands where it is: it is gauged, not weighed.
   const reading = store.kind === 'tank' || store.kind === 'vehicleTank' ? 'gauge' : 'weigh';
   return (
@@ -180,10 +217,43 @@ function Acts({ store }: { readonly store: StoreSheet['store'] }) {
           {stores.acts[act]}
         </button>
       ))}
+      <button
+        type="button"
+        className="b"
+        onClick={() => openSheet({ kind: 'sample', of: store.id, drawn: true })}
+      >
+        {quality.storeActs.sample}
+      </button>
+      <button
+        type="button"
+        className="b"
+        onClick={() => openSheet({ kind: 'hold-act', act: 'add', stores: [store.id] })}
+      >
+        {quality.storeActs.add}
+      </button>
       <button type="button" className="b small" onClick={() => openSheet({ kind: 'label', store: store.id })}>
         {stores.label}
       </button>
     </div>
+  );
+}
+
+const ON_SCREEN = { style: 'screen', units: 'L', width: 80, colour: false } as const;
+
+/** Lines of facts as the papers word them. */
+function Told({ head, lines }: { readonly head: string; readonly lines: ReturnType<typeof lifeFacts> }) {
+  if (lines.length === 0) return null;
+  return (
+    <Row head={head}>
+      <dl className="facts">
+        {lines.map(({ name, text }) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>{text.includes('waterwright') ? <Remedy text={text} /> : <Phrased text={text} />}</dd>
+          </div>
+        ))}
+      </dl>
+    </Row>
   );
 }
 
@@ -203,9 +273,7 @@ function Facts({ sheet }: { readonly sheet: StoreSheet }) {
         <div>
           <dt>{stores.worth}</dt>
           <dd>
-            <Phrased
-              text={worthText(sheet.worth, { style: 'screen', units: 'L', width: 80, colour: false })}
-            />
+            <Phrased text={worthText(sheet.worth, ON_SCREEN)} />
           </dd>
         </div>
       )}
