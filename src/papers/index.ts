@@ -109,7 +109,6 @@ export type {
   LimitsSheet,
   LimitTypedSheet,
 } from './sheets/limits.ts';
-<<<<<<< HEAD
 export type {
   CertificateSheet,
   HoldNoticeSheet,
@@ -121,8 +120,6 @@ export type {
   SamplePaperSheet,
   TrendPaperSheet,
 } from './sheets/papers-quality.ts';
-=======
->>>>>>> core
 export type { EndingLine, QualitySheet, WaitingStore } from './sheets/quality.ts';
 export type {
   Trend,
