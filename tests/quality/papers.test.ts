@@ -90,7 +90,9 @@ describe('the practice book', () => {
 
   test('D19: C-05 is released on its figures; at D14 the loader’s word alone was none', async () => {
     const text = said(await at(desk, 'D19', 'certificate', { of: 'C-05' }));
-    expect(text).toContain('RELEASED Released by keeper Day 19 08:30 UTC, until Day 109 08:30 UTC');
+    expect(text).toContain(
+      'RELEASED Released by keeper Day 19 08:30 UTC, until Day 106 15:00 UTC, on SMP-05.',
+    );
     expect(text).toContain('Nothing in the book speaks against it.');
     expect(text).toMatch(/silver 0\.19 mg\/L 0\.05 to 0\.4 mg\/L within/);
     expect(text).toContain('limits[silver least] of the outpost file');
