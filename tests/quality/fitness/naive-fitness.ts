@@ -180,7 +180,10 @@ export class NaiveFitness {
       ({ ofUnit, waivedUntilMs }) => ofUnit && waivedUntilMs === 0,
     );
     if (!mayEnter && !isHeld)
-      water.hold(`rule ${entry.site} ${entry.number}`, entry.happenedAtMs, { ofUnit: true, needsTreatment: true });
+      water.hold(`rule ${entry.site} ${entry.number}`, entry.happenedAtMs, {
+        ofUnit: true,
+        needsTreatment: true,
+      });
   }
 
   #rankThatEnters(unit: string): number {
