@@ -225,13 +225,12 @@ describeInBrowser('quality', () => {
 
   test('who drank opens with the code of the medic alone, and is gone when it is closed', async () => {
     const book = practiceBook(46);
-    waterwright(['sample', 'result', 'PB', '--plate-count', '400', '--hold', 'all', '--yes', '--book', book]);
+    waterwright(['sample', 'add', 'PB', '--name', 'S-1', '--book', book]);
+    const result = ['sample', 'result', 'S-1', '--plate-count', '400', '--hold', 'all'];
+    waterwright([...result, '--yes', '--book', book]);
     const here = await visit(browser, book, { device: MEDIC });
     const { page } = here;
-    const { holds } = JSON.parse(waterwright(['hold', 'list', '--json', '--book', copied(book)])).data;
-    await here.open(
-      `#/quality/${holds.find((one: { stores: { store: string }[] }) => one.stores.some(({ store }) => store === 'PB')).hold}`,
-    );
+    await here.open('#/quality/Q-02');
     await page.click('text=Who drank of it, for the medic');
     await page.fill('dialog input', '11111');
     await page.click('dialog >> text="Open"');

@@ -57,7 +57,7 @@ export function OneStore({ place, id }: { readonly place: Place; readonly id: st
         </Row>
       )}
       {data.quality.words.length > 0 && (
-        <Row head={words().quality.fitness}>
+        <Row head={words().quality.fitness} offPaper>
           <Fitness sheet={data} place={place} />
         </Row>
       )}
@@ -86,9 +86,18 @@ export function OneStore({ place, id }: { readonly place: Place; readonly id: st
   );
 }
 
-function Row({ head, children }: { readonly head: string; readonly children: ReactNode }) {
+function Row({
+  head,
+  children,
+  offPaper = false,
+}: {
+  readonly head: string;
+  readonly children: ReactNode;
+  /** The sheet of a store has room for one page: the answer says it there already. */
+  readonly offPaper?: boolean;
+}) {
   return (
-    <section className="row">
+    <section className={offPaper ? 'row no-print' : 'row'}>
       <h2>{head}</h2>
       <div>{children}</div>
     </section>
@@ -244,7 +253,7 @@ const ON_SCREEN = { style: 'screen', units: 'L', width: 80, colour: false } as c
 function Told({ head, lines }: { readonly head: string; readonly lines: ReturnType<typeof lifeFacts> }) {
   if (lines.length === 0) return null;
   return (
-    <Row head={head}>
+    <Row head={head} offPaper>
       <dl className="facts">
         {lines.map(({ name, text }) => (
           <div key={name}>
