@@ -176,7 +176,8 @@ export function bringStore(fold: Fold, entry: AnyEntry, told: NewStore, visit: s
 /** A store that is told of anew while it is aboard: what was said against its water stands. */
 function keepDoubts(there: StoreState, state: StoreState): void {
   const { hold, holdsBehind, conditional, conditionalsBehind, waived, biocides } = there;
-  const { grade, gradeHistory, emptied, setAside, release, released, results, treated, badNewsSinceMs } = there;
+  const { grade, gradeHistory, emptied, setAside, release, released, results, treated, badNewsSinceMs } =
+    there;
   Object.assign(state, { hold, holdsBehind, conditional, conditionalsBehind, waived, biocides });
   Object.assign(state, { grade, gradeHistory, emptied, setAside, release, released, results, treated });
   state.badNewsSinceMs = badNewsSinceMs;
