@@ -286,7 +286,7 @@ const account: readonly PromiseRow[] = [
     open: 'Clocks that jump while the program runs, and time zones of the machine, are not run yet.',
   },
   {
-    id: 'P25',
+    id: 'P28',
     promise: 'No held, unreleased, unknown or waste water is in a free figure.',
     tests: [
       {

@@ -40,7 +40,8 @@ export function passIdentity(fold: Fold, entry: AnyEntry, what: Flow): void {
   else if (isMade && from.grade !== to.grade) makeInto(fold, entry, from, to);
   else {
     if (what.plumbing !== true) checkNamedGrade(fold, entry, from, what.grade);
-    if (what.plumbing !== true || (!isMade && !isWaste(fold.index, to))) noteBreaks(fold, entry, from, to);
+    const isByHand = what.plumbing !== true || entry.kind === 'movement';
+    if (isByHand || (!isMade && !isWaste(fold.index, to))) noteBreaks(fold, entry, from, to);
     mix(fold, from, to);
   }
 }

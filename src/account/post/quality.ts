@@ -109,7 +109,9 @@ export function postWaiver(fold: Fold, entry: Entry<'waiver'>): void {
   const { hold: name, stores, reason, untilDay } = entry.body;
   const untilMs = dayStartUtcMs(untilDay + 1, fold.dayRule);
   for (const state of statesOf(fold, entry, stores)) {
-    const hold = holdsOf(state).find((one) => one.hold === name);
+    // The last word on a hold counts, also where it was waived before.
+    const all = [...holdsOf(state), ...state.waived.map(({ hold }) => hold)];
+    const hold = all.find((one) => one.hold === name);
     if (hold === undefined) continue;
     noteNotBroughtBack(fold, entry, state, [hold]);
     if (!mayEnd(state, hold)) continue;

@@ -130,6 +130,16 @@ const WAYS: readonly [string, string, (told: Told) => void][] = [
     },
   ],
   [
+    'a waiver that was made shorter',
+    'C-04',
+    (told) => {
+      hold(told, 'Q-1', 'C-04');
+      waive(told, 'Q-1', 'C-04', 9);
+      waive(told, 'Q-1', 'C-04', 2);
+      told.goTo(4).tell('note', { text: 'quiet' });
+    },
+  ],
+  [
     'a release that is over for a part of the mix',
     'C-04',
     (told) => {
