@@ -73,6 +73,7 @@ export type { BadResult } from './quality/bad-result.ts';
 export {
   cleanResults,
   figuresOfEntry,
+  rowsOfResult,
   rowsOfStores,
   storesOfResult,
 } from './quality/clean-results.ts';

@@ -1,7 +1,6 @@
 // Holds and every way out of one, samples, doses, labels: what water is fit for.
 import type { AnyEntry, Entry } from '../../book/index.ts';
 import { dayStartUtcMs, msPerDay } from '../../ground/units/index.ts';
-import type { LimitRow } from '../../outpost/index.ts';
 import { storeOf } from '../ends.ts';
 import { flow } from '../flow.ts';
 import type { Fold } from '../fold.ts';
@@ -11,6 +10,7 @@ import { OUTSIDE } from '../ledger.ts';
 import { noteEntry } from '../note.ts';
 import { failedBy, holdWhatFails } from '../quality/bad-news.ts';
 import type { BadResult } from '../quality/bad-result.ts';
+import { gradesOf, rowsOfResult } from '../quality/clean-results.ts';
 import { judgeAnew } from '../quality/judge-anew.ts';
 import { figuresOfResult, type KnownResult } from '../quality/known-results.ts';
 import { chosenLimits, rowsOfGrade, withTyped } from '../quality/limits-in-force.ts';
@@ -138,19 +138,10 @@ export function postResult(fold: Fold, entry: Entry<'result'>): void {
     state.results = [...state.results, ...results];
     holdWhatFails(fold, entry, state, { hold: `result ${body.sample}`, reason: 'result-fails', results });
   }
-  const parameters = failedBy(rowsForPeople(fold, stores), figures, entry.happenedAtMs);
+  const parameters = failedBy(rowsOfResult(fold, entry), figures, entry.happenedAtMs);
   if (parameters.length === 0) return;
   const bad = { entry: entry.id, sample: body.sample, stores, parameters, atMs: entry.happenedAtMs };
   fold.badResults = [...fold.badResults, bad];
-}
-
-/** A sample on the way in speaks of water for people also when the tank that it came from is waste by now. */
-function rowsForPeople(fold: Fold, stores: readonly string[]): readonly LimitRow[] {
-  const grades = stores.flatMap((id) => {
-    const state = fold.stores.get(id);
-    return state === undefined ? [] : [state.grade, ...state.gradeHistory];
-  });
-  return [...new Set(grades)].flatMap((grade) => rowsOfGrade(fold.limits, fold.index, grade));
 }
 
 /** Out of judgement by the medic's word. A hold that it had set stands until it is released. */
@@ -344,7 +335,9 @@ export function postSample(fold: Fold, entry: Entry<'sample'>): void {
   const { body } = entry;
   const stores = speaksOf(fold, entry);
   const inflowMg = fold.stores.get(stores[0] ?? '')?.inflowMg ?? 0;
-  const taken = { sample: body.sample, speaksOf: stores, takenAtMs: entry.happenedAtMs, entry: entry.id };
+  const grades = gradesOf(fold, stores);
+  const moment = { takenAtMs: entry.happenedAtMs, entry: entry.id };
+  const taken = { sample: body.sample, speaksOf: stores, grades, ...moment };
   fold.samples = new Map(fold.samples).set(body.sample, { ...taken, inflowMg });
   if (body.store === undefined) return;
   if (body.volumeMg === undefined || body.drawnFrom !== undefined) return;

@@ -18,12 +18,30 @@ export function figuresOfEntry(fold: Fold, entry: Entry<'result'>): readonly Kno
   return figuresOfResult(entry, fold.samples.get(entry.body.sample), fold.index);
 }
 
-/** Rows for any grade that the stores have held: a tank that is waste by now had water for people in it when it was sampled. */
+/** Rows for the water that the stores hold, or held before it became waste. */
 export function rowsOfStores(fold: Fold, stores: readonly string[]): readonly LimitRow[] {
-  const grades = stores.flatMap((id) => {
+  return rowsOfGrades(fold, gradesOf(fold, stores));
+}
+
+/** Rows for the water as it was when the sample was drawn: a container of drinking water may hold technical water by now. */
+export function rowsOfResult(fold: Fold, entry: Entry<'result'>): readonly LimitRow[] {
+  const taken = fold.samples.get(entry.body.sample);
+  return rowsOfGrades(fold, taken?.grades ?? gradesOf(fold, namedIn(fold, entry)));
+}
+
+/** Nobody samples waste: of a tank that is waste by now it is what it held before. */
+export function gradesOf(fold: Fold, stores: readonly string[]): readonly (string | null)[] {
+  const isWaste = (grade: string | null) => grade !== null && fold.index.grades.get(grade)?.terminal === true;
+  return stores.flatMap((id) => {
     const state = fold.stores.get(id);
-    return state === undefined ? [] : [state.grade, ...state.gradeHistory];
+    if (state === undefined) return [];
+    return [
+      isWaste(state.grade) ? (state.gradeHistory.findLast((grade) => !isWaste(grade)) ?? null) : state.grade,
+    ];
   });
+}
+
+function rowsOfGrades(fold: Fold, grades: readonly (string | null)[]): readonly LimitRow[] {
   const rows = [...new Set(grades)].flatMap((grade) => rowsOfGrade(fold.limits, fold.index, grade));
   return [...new Set(rows)];
 }
@@ -42,7 +60,7 @@ function isClean(fold: Fold, entry: Entry<'result'>): boolean {
   const figures = figuresOfEntry(fold, entry);
   const measured = new Set(figures.map(({ parameter }) => parameter));
   const isThrough = stores.some((store) => flowsThrough(fold.index, store));
-  const rows = rowsOfStores(fold, stores).filter(
+  const rows = rowsOfResult(fold, entry).filter(
     ({ neededOf, parameter }) => neededOf === 'every store' || isThrough || measured.has(parameter),
   );
   return verdictOf({

@@ -15,6 +15,8 @@ export interface SampleTaken {
   readonly sample: string;
   /** Stores whose water it is; nothing where nobody can say. */
   readonly speaksOf: readonly string[];
+  /** Grades of that water when it was drawn. */
+  readonly grades: readonly (string | null)[];
   readonly takenAtMs: number;
   readonly entry: string;
   readonly inflowMg: number;

@@ -66,6 +66,19 @@ describe('a result that fails', () => {
     expect(whyNot(sampled(holm(), 'C-02', 'S-1', [plates(900)]), 'C-02')).toBeNull();
   });
 
+  test('comes late: the water is judged as what it was when it was sampled', () => {
+    const told = holm();
+    told.tell('sample', { store: 'C-04', sample: 'S-1', tests: [] });
+    told.goTo(1, 8).tell('declared-empty', { store: 'C-04', counters: [] });
+    told.tell('movement', { from: 'C-02', to: 'C-04', amount: litres(5) });
+    told.goTo(2).tell('result', { sample: 'S-1', values: [plates(99)] });
+    expect(state(told, 'C-04')).toMatchObject({ grade: 'technical', hold: null });
+    expect(told.findings('result-unanswered')[0]?.data).toMatchObject({ sample: 'S-1' });
+    told.tell('sample', { store: 'C-04', sample: 'S-2', tests: [] });
+    told.tell('result', { sample: 'S-2', values: [plates(99)] });
+    expect(told.findings('result-unanswered')).toHaveLength(1);
+  });
+
   test('of a sample from the hose it speaks of the store that gave the water', () => {
     const told = holm();
     told.tell('movement', { from: 'C-04', to: 'C-03', amount: litres(2) });

@@ -64,10 +64,11 @@ export function proofOf(
   if (!isForPeople(fold.index, state.grade)) return { untilMs: Number.POSITIVE_INFINITY, samples: named };
   const nowMs = entry.happenedAtMs;
   const more = figuresOfRelease(fold, entry, state);
+  const byAll = verdictOfStore(fold, state, { nowMs, more });
+  if (!byAll.released) return { reasons: byAll.reasons };
   // What stands in the book under its own sample says more than the same figures told again.
   const bySamples = verdictOfStore(fold, state, { nowMs });
-  const verdict = bySamples.released ? bySamples : verdictOfStore(fold, state, { nowMs, more });
-  if (!verdict.released) return { reasons: verdict.reasons };
+  const verdict = bySamples.released ? bySamples : byAll;
   const figures = [...state.results, ...more].filter(({ id }) => verdict.evidence.includes(id));
   return { untilMs: verdict.untilMs, samples: [...new Set(figures.map(({ sample }) => sample))] };
 }

@@ -1,5 +1,5 @@
 // Figures that came with a release or a downgrade itself, each held against the rows of its stores.
-import { judgedFigure, rowsOfStores, type SampleResult } from '../../account/index.ts';
+import { judgedFigure, rowsOfGrade, rowsOfStores, type SampleResult } from '../../account/index.ts';
 import type { Entry } from '../../book/index.ts';
 import { formatShortStamp } from '../../ground/units/index.ts';
 import { basisUnlessSaid } from '../../outpost/index.ts';
@@ -20,7 +20,11 @@ export function figuresOfWay(
   stores: readonly string[],
 ): readonly PaperFigure[] {
   if (way === null || way.kind === 'waiver') return [];
-  const rows = rowsOfStores(fold, stores);
+  // A downgrade tells what failed for the better use.
+  const rows =
+    way.kind === 'downgrade'
+      ? rowsOfGrade(fold.limits, fold.index, way.body.fromGrade)
+      : rowsOfStores(fold, stores);
   const sample = sampleOfWay(way);
   return way.body.values.map((told): PaperFigure => {
     const figure: SampleResult = {

@@ -4,9 +4,8 @@ import {
   figuresOfEntry,
   type JudgedFigure,
   judgedFigure,
-  rowsOfStores,
+  rowsOfResult,
   type SampleResult,
-  storesOfResult,
 } from '../../account/index.ts';
 import type { Entry } from '../../book/index.ts';
 import type { FigureLine, FigureVerdict } from '../../papers/index.ts';
@@ -22,7 +21,7 @@ export interface FiguresAsked {
 
 export function figureLines(asked: FiguresAsked, entry: Entry<'result'>): readonly FigureLine[] {
   const { fold, past, nowMs, kept = true } = asked;
-  const rows = rowsOfStores(fold, storesOfResult(fold, entry));
+  const rows = rowsOfResult(fold, entry);
   return figuresOfEntry(fold, entry).map(
     (figure): FigureLine => ({
       ...figureLine(figure, judgedFigure(rows, figure, nowMs)),

@@ -1,5 +1,5 @@
 // The entries that acts on holds become: names found, days read, and nothing decided yet.
-import { type Fold, holdsOf, positionOf, suspicionOfSample } from '../../account/index.ts';
+import { type Fold, holdsOf, positionOf } from '../../account/index.ts';
 import { type Answer, no, yes } from '../answer.ts';
 import { deskFinding } from '../desk-finding.ts';
 import { type Context, findName, findStore } from '../log/context.ts';
@@ -11,6 +11,7 @@ import { follow } from './hold-tree.ts';
 import type { QualityPast } from './past.ts';
 import { holdName, proposedHold } from './propose.ts';
 import { findSample, knownSamples } from './sample-add.ts';
+import { suspicionIn } from './suspicion-in.ts';
 import { treatBodies } from './treat.ts';
 
 type Bodies = Answer<readonly MadeBody[]>;
@@ -87,7 +88,7 @@ async function addBySample(context: Context, past: QualityPast, request: Of<'add
   const sample = findSample(knownSamples(fold, past), request.sample ?? '');
   if (!sample.ok) return sample;
   const seen = { desk, sight: { kind: 'now' } as const, fold, position: positionOf(fold, presentMs), past };
-  const followed = await follow(seen, (history) => suspicionOfSample(history, sample.value));
+  const followed = await follow(seen, (history) => suspicionIn(seen, history, sample.value));
   if (!followed.ok) return followed;
   const proposed = followed.value?.proposal;
   if (

@@ -53,7 +53,8 @@ export async function traceSheet(
   const { trace, drunk } = traced;
   const touched: TouchLine[] = [];
   for (const contact of trace.contacts) {
-    if (isPeople(contact) || (contact.kind === 'hose' && contact.suspectMg === 0)) continue;
+    if (isPeople(contact) || isAhead(contact) || (contact.kind === 'hose' && contact.suspectMg === 0))
+      continue;
     touched.push(await touchLine(position, refs, { contact, fate: fateOf(history, proposal, contact) }));
   }
   const windows = [];
@@ -77,6 +78,9 @@ export async function traceSheet(
 }
 
 const isPeople = ({ kind, name }: Pick<Contact, 'kind' | 'name'>) => kind === 'pool' && name === 'people';
+
+/** Water of a port whose counter has not been read: it is in no place that anybody could hold. */
+const isAhead = ({ kind, name }: Pick<Contact, 'kind' | 'name'>) => kind === 'pool' && name === 'ahead';
 
 function fateOf(history: WaterHistory, proposal: HoldProposal, contact: Contact): TouchFate {
   const { kind, name, suspectMg } = contact;
@@ -131,7 +135,8 @@ function litres(
 ) {
   const because = { entries: entry === '' ? [] : [entry], method: 'contact-tracing', inputs: [] };
   const figure = volumeFigure(position, { massMg, uMg: u ?? 0 }, because);
-  return u === null ? { ...figure, u95: null } : figure;
+  // Without a ± no place behind the first is anything but noise.
+  return u === null ? { ...figure, value: Math.round(10 * figure.value) / 10, u95: null } : figure;
 }
 
 /** Less than this of suspect water in all is not said to have been drunk. */

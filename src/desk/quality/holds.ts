@@ -1,5 +1,5 @@
 // Holds: the list, and one with its trace, its origins, what waits on it and the ways out.
-import { type Origins, originsOf, suspicionOfSample, type WaterHistory } from '../../account/index.ts';
+import { type Origins, originsOf, type WaterHistory } from '../../account/index.ts';
 import { formatShortStamp, msPerDay } from '../../ground/units/index.ts';
 import {
   type DrankLine,
@@ -22,6 +22,7 @@ import { endedHold, holdLines } from './hold-lines.ts';
 import { type Followed, follow, traceSheet } from './hold-tree.ts';
 import { Refs } from './refs.ts';
 import { type Seen, seenAt } from './seen.ts';
+import { suspicionIn } from './suspicion-in.ts';
 
 /** What opens the lines of who drank: the medic's own code. Whoever has none is told how much, and nobody's name. */
 export interface MedicsKey {
@@ -64,7 +65,7 @@ export async function holdShow(
   const hold = lines.find((line) => line.hold === found.value) ?? endedHold(seen, found.value);
   const sample = hold.sample ?? guessedSample(seen, hold);
   const followed =
-    sample === null ? yes(null) : await follow(seen, (history) => suspicionOfSample(history, sample));
+    sample === null ? yes(null) : await follow(seen, (history) => suspicionIn(seen, history, sample));
   if (!followed.ok) return followed;
   const told = await desk.history(viewOf(sight));
   if (!told.ok) return told;

@@ -1,5 +1,5 @@
 // Samples: the list, and one with its figures and what its water touched.
-import { positionOf, suspicionAt, suspicionOfSample } from '../../account/index.ts';
+import { positionOf } from '../../account/index.ts';
 import type { SampleSheet, SamplesSheet } from '../../papers/index.ts';
 import { type Answer, yes } from '../answer.ts';
 import type { Desk, Moment, Sight } from '../desk.ts';
@@ -9,8 +9,8 @@ import { dueLines } from './due.ts';
 import { follow } from './hold-tree.ts';
 import { findSample, knownSamples } from './sample-add.ts';
 import { sampleLines } from './sample-lines.ts';
-import { pointOf } from './sampled-place.ts';
 import { type Seen, seenAt } from './seen.ts';
+import { suspicionIn } from './suspicion-in.ts';
 import { treeSheet } from './tree-sheet.ts';
 
 /** Samples that are shown where nobody says how many. */
@@ -78,17 +78,7 @@ function methodsOf(results: Seen['past']['results']): readonly string[] {
 }
 
 async function treeOf(seen: Seen, sample: string) {
-  const followed = await follow(seen, (history) => {
-    const suspicion = suspicionOfSample(history, sample);
-    if (suspicion !== null) return suspicion;
-    const body = seen.past.results.find((one) => one.body.sample === sample);
-    const place =
-      body?.body.store !== undefined ? { store: body.body.store } : { point: body?.body.point ?? '' };
-    const point = body === undefined ? null : pointOf(seen.fold, place);
-    return point === null || body === undefined
-      ? null
-      : suspicionAt(history, point, body.body.takenAtMs ?? body.happenedAtMs);
-  });
+  const followed = await follow(seen, (history) => suspicionIn(seen, history, sample));
   if (!followed.ok || followed.value === null) return followed.ok ? yes(null) : followed;
   const { position, fold } = seen;
   const after = positionOf(fold, position.atMs);

@@ -142,9 +142,10 @@ function fieldsOf(typed: Typed, command: Command): ReadonlyMap<string, string> {
       throw wrongUse('flag-without-value', { flag: flag.slice(0, 60), value: 'VALUE' });
     add(name, value);
   }
-  const notFields = new Set([...GLOBAL_FLAGS, ...CIRCUMSTANCE_FLAGS].map(({ name }) => name));
+  const own = command.flags.map((flag) => (typeof flag === 'string' ? flag : flag.name));
+  const notFields = new Set([...[...GLOBAL_FLAGS, ...CIRCUMSTANCE_FLAGS].map(({ name }) => name), ...own]);
   for (const [name, values] of typed.flags) {
-    if (!notFields.has(name) && !command.flags.includes(name)) add(name, values[0] ?? 'yes');
+    if (!notFields.has(name)) add(name, values[0] ?? 'yes');
   }
   return fields;
 }
