@@ -37,7 +37,7 @@ export function passIdentity(fold: Fold, entry: AnyEntry, what: Flow): void {
   waterCame(entry, what, to, isMade);
   if (what.plumbing === true && !isMade && isByPort(entry, what)) foulByPort(fold, entry, to);
   if (from === null) cameFromPool(fold, what, to, isMade);
-  else if (isMade && from.grade !== to.grade) makeInto(fold, entry, from, to);
+  else if (isMade && (from.grade === null || from.grade !== to.grade)) makeInto(fold, entry, from, to);
   else {
     if (what.plumbing !== true) checkNamedGrade(fold, entry, from, what.grade);
     const isByHand = what.plumbing !== true || entry.kind === 'movement';
@@ -81,8 +81,8 @@ function foulByPort(fold: Fold, entry: AnyEntry, to: StoreState): void {
   const takes = port === null ? undefined : fold.index.ports.get(port)?.takes;
   const comes = takes === undefined ? undefined : fold.index.grades.get(takes);
   const there = to.grade === null ? undefined : fold.index.grades.get(to.grade);
-  if (port === null || comes === undefined || there === undefined || comes.rank <= there.rank) return;
-  const data = { from: port, to: to.facts.id, fromGrade: comes.id, toGrade: there.id };
+  if (port === null || comes === undefined || comes.rank <= (there?.rank ?? 0)) return;
+  const data = { from: port, to: to.facts.id, fromGrade: comes.id, toGrade: there?.id ?? 'unknown' };
   const code = 'grade-may-not-flow';
   noteEntry(fold, entry, {
     ...{ code, severity: 'act-now', store: to.facts.id },

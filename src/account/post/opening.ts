@@ -39,7 +39,7 @@ export function postOpening(fold: Fold, entry: Entry<'opening'>): void {
     const state = storeNamed(fold, entry, told.store);
     if (state === null) continue;
     // What happened before the first opening is inside its figures.
-    if (isFirst) Object.assign(state, { emptied: true, setAside: false });
+    if (isFirst) Object.assign(state, { grade: null, emptied: true, setAside: false });
     tellContent(fold, entry, state, {
       massMg: told.amount.massMg,
       uMg: told.amount.uMg ?? 0,
@@ -117,7 +117,7 @@ function tellWord(entry: AnyEntry, state: StoreState, release: Release): void {
 
 /** A grade that is told anew makes water no better than it was: that takes a treatment. */
 function holdBetter(fold: Fold, entry: AnyEntry, state: StoreState, grade: string | null): void {
-  if (ranDry(state) || grade === null) return;
+  if (grade === null || (state.grade === null && ranDry(state))) return;
   const rank = (id: string) => fold.index.grades.get(id)?.rank ?? 0;
   const isBetter = state.grade !== null && rank(grade) < rank(state.grade);
   if (state.grade !== null && !isBetter) return;

@@ -100,6 +100,13 @@ function noteNotBroughtBack(
   noteEntry(fold, entry, { code: 'release-unproven', severity: 'act-now', store: state.facts.id, data });
 }
 
+/** Results make water known, and a waiver makes it no more so. */
+function noteUnknown(fold: Fold, entry: AnyEntry, { facts }: StoreState, { reason }: HoldState): void {
+  if (reason !== 'grade-unknown') return;
+  const data = { stores: [facts.id], reasons: ['grade-unknown: not-known'] };
+  noteEntry(fold, entry, { code: 'release-unproven', severity: 'act-now', store: facts.id, data });
+}
+
 const saidReason = ({ code, parameter }: Reason): string =>
   parameter === '' ? code : `${parameter}: ${code}`;
 
@@ -114,7 +121,8 @@ export function postWaiver(fold: Fold, entry: Entry<'waiver'>): void {
     const hold = all.find((one) => one.hold === name);
     if (hold === undefined) continue;
     noteNotBroughtBack(fold, entry, state, [hold]);
-    if (!mayEnd(state, hold)) continue;
+    noteUnknown(fold, entry, state, hold);
+    if (!mayEnd(state, hold) || hold.reason === 'grade-unknown') continue;
     takeHold(state, name);
     const second = entry.second?.office ?? null;
     fold.waiverEndsMs = Math.min(fold.waiverEndsMs, untilMs);
@@ -178,7 +186,7 @@ export function postDowngrade(fold: Fold, entry: Entry<'downgrade'>): void {
   );
   if (goesUp)
     noteRise(fold, entry, state, { fromGrade: state.grade ?? body.fromGrade, toGrade: body.toGrade });
-  else if (isUnknown(state)) putOnHold(state, ruleHold(entry, 'grade-unknown'));
+  else if (isUnknown(state)) holdUnknown(fold, entry, state, body.toGrade);
   else if (rank(fold, body.toGrade) > rank(fold, body.fromGrade)) goDown(fold, entry, state);
   callIt(state, body.toGrade);
   answer(fold, (bad) => bad.stores.includes(body.store));
@@ -195,6 +203,12 @@ function goDown(fold: Fold, { body }: Entry<'downgrade'>, state: StoreState): vo
 /** A word says what a store is for: it makes known what is in it no more than it fills it. */
 function isUnknown(state: StoreState): boolean {
   return state.grade === null && !ranDry(state);
+}
+
+/** Of a store that is known to have held worse, a better label is a rise. */
+function holdUnknown(fold: Fold, entry: AnyEntry, state: StoreState, toGrade: string): void {
+  const goesUp = state.gradeHistory.some((grade) => rank(fold, toGrade) < rank(fold, grade));
+  putOnHold(state, ruleHold(entry, goesUp ? 'grade-went-up' : 'grade-unknown'));
 }
 
 /** Another name for what is in it; what was empty is. */
@@ -294,9 +308,11 @@ export function postDose(fold: Fold, entry: Entry<'dose'>): void {
 
 function addBiocide(fold: Fold, entry: AnyEntry, state: StoreState, biocide: string): void {
   const had = biocidesIn(fold.index, state);
-  state.biocides = [...new Set([...state.biocides, biocide])];
-  const isNew = !had.includes(biocide) && enemiesAmong(fold.index, had) === null;
+  // A label names a biocide that nobody put in: only what is known to be there is no news.
+  const there = state.biocides;
+  const isNew = !there.includes(biocide) && enemiesAmong(fold.index, there) === null;
   const enemies = isNew ? enemiesAmong(fold.index, [...had, biocide]) : null;
+  state.biocides = [...new Set([...there, biocide])];
   if (enemies === null) return;
   const meets = enemies.find((one) => one !== biocide) ?? biocide;
   const data = {
@@ -326,7 +342,7 @@ export function postRelabel(fold: Fold, entry: Entry<'relabel'>): void {
   if (state.grade !== null && rank(fold, body.toGrade) < rank(fold, state.grade)) {
     noteRise(fold, entry, state, { fromGrade: state.grade, toGrade: body.toGrade });
   }
-  if (isUnknown(state)) putOnHold(state, ruleHold(entry, 'grade-unknown'));
+  if (isUnknown(state)) holdUnknown(fold, entry, state, body.toGrade);
   callIt(state, body.toGrade);
 }
 

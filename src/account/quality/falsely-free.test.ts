@@ -140,6 +140,39 @@ const WAYS: readonly [string, string, (told: Told) => void][] = [
     },
   ],
   [
+    'iodine in silver water that is labelled as of iodine',
+    'C-02',
+    (told) => {
+      told.tell('dose', { stores: ['C-02'], biocide: 'silver', doseEach: litres(0.01) });
+      for (const toGrade of ['iodine', 'raw']) {
+        told.tell('relabel', { store: 'C-02', fromLabel: 'technical', toGrade, twoPersons: true });
+        if (toGrade === 'iodine')
+          told.tell('dose', { stores: ['C-02'], biocide: 'iodine', doseEach: litres(0.01) });
+      }
+      release(told, 'C-02');
+    },
+  ],
+  [
+    'unknown water with a label and a waiver',
+    'C-04',
+    (told) => {
+      move(told, 'C-03', 'C-04');
+      const label = { store: 'C-04', fromLabel: 'unknown', toGrade: 'drinking', twoPersons: true };
+      const { site, number } = told.tell('relabel', label);
+      waive(told, `rule ${site} ${number}`, 'C-04', 9);
+    },
+  ],
+  [
+    'unknown water that went through the purifier into unknown water',
+    'PB',
+    (told) => {
+      for (const store of ['KB', 'PB']) move(told, 'C-03', store);
+      told.goTo(1, 12).tell('meter', { readings: [{ instrument: 'product', value: 3 }] });
+      told.tell('relabel', { store: 'PB', fromLabel: 'unknown', toGrade: 'drinking', twoPersons: true });
+      release(told, 'PB');
+    },
+  ],
+  [
     'a release that is over for a part of the mix',
     'C-04',
     (told) => {

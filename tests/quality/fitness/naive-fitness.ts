@@ -98,7 +98,7 @@ export class NaiveFitness {
       const takes = unit?.takes.some((end) => 'store' in end && `store:${end.store}` === from) === true;
       if (takes && entry.kind !== 'movement' && !entry.kind.startsWith('run'))
         this.#made(entry, source, water, unit.id);
-      else this.#mix(entry, source, water, from.startsWith('store:') ? from.slice(6) : null);
+      else this.#mix(entry, source, water, from.startsWith('store:') ? from.slice(6) : source.filledFrom);
       // A hose is emptied at once.
       if (from.startsWith('line:')) this.#waters.delete(from);
     } else if (from === 'unaccounted' || entry.kind === 'dose' || entry.kind === 'treatment') {
@@ -117,8 +117,7 @@ export class NaiveFitness {
   }
 
   #made(entry: AnyEntry, source: Water, water: Water, unit: string): void {
-    if (water.dry) water.noWord = false;
-    if (water.dry) water.endsMs = FOR_EVER;
+    if (water.dry) Object.assign(water, { noWord: false, certificate: false, endsMs: FOR_EVER });
     this.#bring(source, water);
     const mayEnter = [...source.grades].every(
       (id) => id !== null && (this.#index.grades.get(id)?.rank ?? 9) <= this.#rankThatEnters(unit),
@@ -218,10 +217,12 @@ export class NaiveFitness {
       for (const store of body.took) this.#waters.delete(`store:${store}`);
     },
     hookup: ({ body }) => {
+      if (!this.#waters.has(`store:${body.store}`)) return;
       for (const [port, store] of this.#ports) if (store === body.store) this.#ports.delete(port);
       this.#ports.set(body.port, body.store);
     },
     'declared-full': ({ body }) => {
+      if (!this.#waters.has(`store:${body.store}`)) return;
       for (const [port, store] of this.#ports) if (store === body.store) this.#ports.delete(port);
     },
     'declared-empty': ({ body }) => {
@@ -398,7 +399,7 @@ export class NaiveFitness {
     const proof = provenUntilMs(this.#rows, this.#known(store, water, more), {
       ...{ sinceMs: water.sameSinceMs, nowMs },
     });
-    if (isDrunk && more.length > 0) this.#hear(water, `release ${site} ${number}`, more, nowMs);
+    if (more.length > 0) this.#hear(water, `release ${site} ${number}`, more, nowMs);
     if (isDrunk && proof === null) return;
     for (const [name, { needsTreatment }] of water.holds)
       if ((body.hold ?? name) === name && (!needsTreatment || water.isBroughtBack)) water.holds.delete(name);

@@ -28,6 +28,7 @@ const lacks: ReadonlyMap<string, string> = new Map([
   ['future', 'of a sample that is not drawn yet'],
   ['contradictory', 'contradicts itself'],
   ['row-off', 'has no limit set'],
+  ['not-known', 'is known by results of the water alone'],
   ['not-treated', 'is brought back by a treatment of two persons alone'],
   ['nothing-required', 'the outpost requires no limit for it'],
   ['missing', 'was not measured'],
