@@ -176,7 +176,7 @@ describeInBrowser('what is said to a press', () => {
     await here.open('#/stores/R2');
     await page.locator('.need', { hasText: 'CONDITIONAL' }).locator('text=More').click();
     await page.click('.need .pairs >> text=Enter a sample');
-    expect(await page.inputValue('dialog [data-field=store]')).toBe('R2');
+    expect(await page.inputValue('dialog [data-field=of]')).toBe('R2');
     expect(await axeFaults(page)).toEqual([]);
   });
 
