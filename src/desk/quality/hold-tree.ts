@@ -46,16 +46,23 @@ export async function follow(
 export async function traceSheet(
   { desk, position }: Pick<Seen, 'desk' | 'position'>,
   { history, suspicion, traced, proposal }: Followed,
-  sample: string | null,
+  { sample, as }: { readonly sample: string | null; readonly as: 'proposed' | 'it stands' },
 ): Promise<TraceSheet> {
   const refs = new Refs(desk.port);
   const stamp = (ms: number) => formatShortStamp(ms, position.dayRule);
   const { trace, drunk } = traced;
   const touched: TouchLine[] = [];
   for (const contact of trace.contacts) {
-    if (isPeople(contact) || isAhead(contact) || (contact.kind === 'hose' && contact.suspectMg === 0))
+    if (
+      isPeople(contact) ||
+      isAhead(contact) ||
+      isTrace(position, contact) ||
+      (contact.kind === 'hose' && contact.suspectMg === 0)
+    )
       continue;
-    touched.push(await touchLine(position, refs, { contact, fate: fateOf(history, proposal, contact) }));
+    const proposed = fateOf(history, proposal, contact);
+    const fate = as === 'proposed' ? proposed : standingFate(position, contact, proposed);
+    touched.push(await touchLine(position, refs, { contact, fate }));
   }
   const windows = [];
   for (const { store, opened, fromMs, toMs, entry } of trace.windows) {
@@ -79,6 +86,11 @@ export async function traceSheet(
 
 const isPeople = ({ kind, name }: Pick<Contact, 'kind' | 'name'>) => kind === 'pool' && name === 'people';
 
+/** What went into a pool without walls, and would be told as nothing. */
+const isTrace = ({ mgPerL }: Position, { kind, suspectMg }: Contact) =>
+  kind === 'pool' && suspectMg < LEAST_TOLD_L * mgPerL;
+const LEAST_TOLD_L = 0.05;
+
 /** Water of a port whose counter has not been read: it is in no place that anybody could hold. */
 const isAhead = ({ kind, name }: Pick<Contact, 'kind' | 'name'>) => kind === 'pool' && name === 'ahead';
 
@@ -91,6 +103,14 @@ function fateOf(history: WaterHistory, proposal: HoldProposal, contact: Contact)
   const store = history.stores.get(name);
   if (store?.aboard !== true) return 'gone';
   return suspectMg > 0 && store.waste ? 'waste' : 'none left';
+}
+
+/** What would be held is not what is: some of it may have been released, waived or left free. */
+function standingFate(position: Position, { name }: Contact, proposed: TouchFate): TouchFate {
+  if (proposed !== 'hold' && proposed !== 'conditional') return proposed;
+  const store = position.stores.find(({ facts }) => facts.id === name);
+  if (store?.hold != null) return 'hold';
+  return store?.conditional == null ? 'not held' : 'conditional';
 }
 
 async function touchLine(

@@ -74,7 +74,8 @@ export async function holdShow(
     head: headOf(desk, sight, seen.position),
     hold,
     sampleIsGuess: hold.sample === null && followed.value !== null,
-    trace: followed.value === null ? null : await traceSheet(seen, followed.value, sample),
+    trace:
+      followed.value === null ? null : await traceSheet(seen, followed.value, { sample, as: 'it stands' }),
     origins: hold.stores.flatMap(({ store }) => originOf(seen, told.value, store)),
     waits: waitsFor(seen, [hold]),
     ways: holdWays(hold, secondActs(seen)),

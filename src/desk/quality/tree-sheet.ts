@@ -18,7 +18,7 @@ export async function treeSheet(
   const { followed, sample, before, after } = of;
   const { hold, conditional } = followed.proposal;
   return {
-    trace: await traceSheet({ desk, position: before }, followed, sample),
+    trace: await traceSheet({ desk, position: before }, followed, { sample, as: 'proposed' }),
     hold,
     conditional,
     heldVolume: waterIn(before, hold),

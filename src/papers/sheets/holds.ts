@@ -4,7 +4,16 @@ import type { WordedFinding } from './finding.ts';
 import type { CoverFigure, SheetHead } from './today.ts';
 
 /** What becomes of a place that suspect water came into. */
-export type TouchFate = 'hold' | 'conditional' | 'waste' | 'gone' | 'none left' | 'in the hose' | 'used';
+export type TouchFate =
+  | 'hold'
+  | 'conditional'
+  /** Some of it is in it, and nobody holds it. */
+  | 'not held'
+  | 'waste'
+  | 'gone'
+  | 'none left'
+  | 'in the hose'
+  | 'used';
 
 export interface TouchHop {
   readonly from: string;

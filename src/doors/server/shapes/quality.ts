@@ -81,7 +81,7 @@ const touched = z.strictObject({
   kind: z.enum(['store', 'hose', 'pool']),
   name: z.string(),
   isSource: z.boolean(),
-  fate: z.enum(['hold', 'conditional', 'waste', 'gone', 'none left', 'in the hose', 'used']),
+  fate: z.enum(['hold', 'conditional', 'not held', 'waste', 'gone', 'none left', 'in the hose', 'used']),
   suspect: figure,
   held: figure.nullable(),
   share,

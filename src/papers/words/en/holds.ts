@@ -84,6 +84,7 @@ export function holdWays(hold: HoldLine, twoPersons: ReadonlySet<string>): reado
 export const fates: Readonly<Record<TouchFate, string>> = {
   hold: 'HOLD',
   conditional: 'CONDITIONAL',
+  'not held': 'not held',
   waste: 'waste, not held',
   gone: 'not aboard any more',
   'none left': 'nothing left in it',
